@@ -1,0 +1,67 @@
+/** The direction of imports (docs: decisions/0003). Packages never import apps; each may import only what stands here. */
+const may = {
+  units: [],
+  working: ['units'],
+  sky: ['units', 'working'],
+  materials: ['units', 'working', 'sky'],
+  workplan: ['units', 'working', 'sky', 'materials'],
+  jobs: ['units', 'working'],
+  // boat-book takes the part shapes (types) that these define
+  'boat-book': ['units', 'sky', 'materials', 'workplan'],
+  reckoning: ['units', 'working', 'sky', 'materials', 'workplan', 'jobs', 'boat-book'],
+};
+const arrows = Object.entries(may).map(([from, to]) => ({
+  name: `${from}-may-import-only-${to.join('-') || 'nothing'}`,
+  comment: `packages/${from} may import only: ${to.join(', ') || 'nothing of ours'}. Put what needs more in reckoning, or in an app.`,
+  severity: 'error',
+  from: { path: `^packages/${from}/` },
+  to: { path: '^(packages|apps|checks|bench)/', pathNot: `^packages/(${[from, ...to].join('|')})/` },
+}));
+export default {
+  forbidden: [
+    ...arrows,
+    {
+      name: 'packages-are-pure',
+      comment: 'Packages know no files, network, processes or screens; those come in as arguments. Tests may.',
+      severity: 'error',
+      from: { path: '^packages/', pathNot: '\\.test\\.tsx?$' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'react-only-in-the-web-app',
+      severity: 'error',
+      from: { pathNot: '^apps/web/' },
+      to: { path: 'node_modules/(react|react-dom|react-aria-components)/' },
+    },
+    {
+      name: 'one-door-a-package',
+      comment: 'Import a package by its door (#name), not a file inside it.',
+      severity: 'error',
+      from: { path: '^(apps|checks|bench)/' },
+      to: { path: '^packages/[^/]+/src/(?!index\\.ts$)' },
+    },
+    {
+      name: 'one-door-between-packages',
+      severity: 'error',
+      from: { path: '^packages/([^/]+)/' },
+      to: { path: '^packages/[^/]+/src/(?!index\\.ts$)', pathNot: '^packages/$1/' },
+    },
+    {
+      name: 'no-cycles',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    exclude: { path: '(^|/)dist/' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+      extensions: ['.ts', '.tsx', '.js', '.mjs'],
+    },
+  },
+};

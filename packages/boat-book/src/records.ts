@@ -1,0 +1,281 @@
+/**
+ * The records of a boat book, as plain values. This is the open form: `book.json` in a boat file is one `Book`.
+ *
+ * A `YYYY-MM-DD` is a day at the boat's place, a `HH:MM` a clock time there, an `At` an instant in UTC
+ * (ISO 8601, with Z). Units stand in the names. Lists keyed by id are objects, so that two devices can add to them.
+ * Records marked *fixed* never change: their id is the hash of their content.
+ */
+import type { CureLaw } from '#materials';
+import type { Conditions } from '#sky';
+import type { PlaceFeature } from '#workplan';
+
+export type Id = string;
+export type Day = string;
+export type Clock = string;
+export type At = string;
+
+export interface Book {
+  readonly format: 'fettle-boat-book';
+  readonly version: 1;
+  readonly id: Id;
+  // the document `boat`: the keeper writes
+  readonly boat: Boat;
+  readonly places: Readonly<Record<Id, Place>>;
+  readonly zones: Readonly<Record<Id, Zone>>;
+  readonly fittings: Readonly<Record<Id, Fitting>>;
+  readonly setUps: Readonly<Record<Id, SetUp>>;
+  readonly tools: Readonly<Record<Id, ToolRecord>>;
+  readonly mixes: Readonly<Record<Id, MixRecord>>;
+  readonly weights: Weights;
+  // the document `work`: hands write too
+  readonly jobs: Readonly<Record<Id, Job>>;
+  readonly steps: Readonly<Record<Id, Step>>;
+  readonly juryRigs: Readonly<Record<Id, JuryRig>>;
+  readonly jobDays: Readonly<Record<Id, JobDay>>;
+  readonly weather: Readonly<Record<Id, WeatherEntry>>;
+  readonly outings: Readonly<Record<Id, Outing>>;
+  readonly stores: Readonly<Record<Id, StoreRecord>>;
+  readonly plans: Readonly<Record<Id, KeptPlan>>;
+  readonly log: Readonly<Record<Id, LogEntry>>;
+}
+
+export interface Boat {
+  readonly name: string;
+  readonly keeper: string;
+  /** true: the invented boat that comes with the program */
+  readonly demo: boolean;
+  readonly length_m: number;
+  readonly beam_m: number;
+  readonly mastHeight_m: number;
+  /** from the stem to the front of the mast */
+  readonly mastFromBow_m: number;
+  readonly boom_m: number;
+  readonly freeboard_m: number;
+  /** hull below the waterline, board up */
+  readonly draft_m: number;
+  /** below the waterline with the board down */
+  readonly draftBoardDown_m: number;
+  readonly cabin: boolean;
+  readonly board: 'pivoting' | 'vertical' | 'keel';
+}
+
+export interface Place {
+  readonly name: string;
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
+  /** IANA zone */
+  readonly timeZone: string;
+  readonly features: readonly PlaceFeature[];
+  /** the boat lies under a roof there */
+  readonly sheltered: boolean;
+}
+
+export interface Zone {
+  readonly name: string;
+  /** other words the keeper calls it by */
+  readonly words: readonly string[];
+  readonly room: number;
+  readonly inside: boolean;
+  readonly near: readonly Id[];
+  /** where it is on the boat: along from the stem 0 to the transom 1, height from the waterline in hull heights */
+  readonly along: number;
+  readonly up: number;
+}
+
+export interface Fitting {
+  readonly name: string;
+  readonly zone: Id;
+  readonly size: string;
+  readonly beddedWith: string;
+  readonly note: string;
+}
+
+/** One thing about the boat that is one way or another (the mast, the cover), and the work of changing it. */
+export interface SetUp {
+  readonly name: string;
+  readonly states: readonly { readonly id: Id; readonly name: string; readonly shelters: boolean }[];
+  /** as she stands now */
+  readonly now: Id;
+  readonly changes: readonly {
+    readonly from: Id;
+    readonly to: Id;
+    readonly minutes: number;
+    readonly hands: number;
+    readonly needs: Conditions;
+    readonly setUps: readonly SetUpNeedRecord[];
+    readonly cautions: readonly string[];
+  }[];
+}
+
+export interface SetUpNeedRecord {
+  readonly setUp: Id;
+  readonly states: readonly Id[];
+}
+
+export interface ToolRecord {
+  readonly name: string;
+  readonly count: number;
+  readonly keptAt: string;
+}
+
+export interface MixRecord {
+  readonly name: string;
+  readonly mixing_min: number;
+  readonly potLife_min: number;
+}
+
+export type Consequence = 'danger' | 'unlawful' | 'stops-sailing' | 'worsens' | 'comfort';
+
+/** Our judgement, the keeper's to change. Defaults 100, 30, 30, 10, 3. */
+export type Weights = Readonly<Record<Consequence, number>>;
+
+export interface Job {
+  readonly title: string;
+  readonly why: string;
+  readonly zone: Id | null;
+  readonly fitting: Id | null;
+  readonly consequence: Consequence;
+  readonly opened: Day;
+  /** a date of its own, and the outing it is needed for; null: none */
+  readonly due: Day | null;
+  readonly outing: Id | null;
+  readonly state: 'open' | 'done' | 'dropped';
+  readonly closed: Day | null;
+  readonly note: string;
+  /** the keeper's own words it came from */
+  readonly said: string;
+  /** held to a job day; null: free */
+  readonly heldTo: Id | null;
+  /** jobs that must be done before it */
+  readonly afterJobs: readonly Id[];
+}
+
+export interface Step {
+  readonly job: Id;
+  /** steps of a job are done in this order unless `follows` says otherwise */
+  readonly order: number;
+  readonly title: string;
+  readonly minutes: { readonly low: number; readonly likely: number; readonly high: number };
+  readonly hands: number;
+  readonly keeper: boolean;
+  readonly notAlone: boolean;
+  /** null: the job's zone */
+  readonly zone: Id | null;
+  readonly needs: Conditions;
+  readonly features: readonly PlaceFeature[];
+  readonly tools: readonly { readonly tool: Id; readonly count: number }[];
+  readonly setUps: readonly SetUpNeedRecord[];
+  readonly stores: readonly Id[];
+  readonly dusty: boolean;
+  readonly wet: boolean;
+  readonly mix: Id | null;
+  readonly waits: readonly WaitRecord[];
+  /** null: after the step before it in the job and all its waits */
+  readonly follows: readonly Follow[] | null;
+  readonly cautions: readonly string[];
+  readonly progress:
+    | { readonly kind: 'open' }
+    | { readonly kind: 'under way'; readonly started: At; readonly expected: At; readonly hands: readonly Id[] }
+    | { readonly kind: 'done'; readonly started: At; readonly finished: At };
+}
+
+export interface WaitRecord {
+  readonly id: Id;
+  readonly title: string;
+  readonly law: CureLaw;
+  readonly needs: { readonly dry?: true; readonly air_min_C?: number };
+  readonly setUps: readonly SetUpNeedRecord[];
+  readonly still: readonly Id[];
+  readonly wet: boolean;
+}
+
+export interface Follow {
+  readonly step: Id;
+  readonly wait: Id | null;
+  readonly least_min: number;
+  readonly greatest_min: number | null;
+  readonly past: { readonly kind: 'forbidden' } | { readonly kind: 'abrade'; readonly minutes: number };
+}
+
+/** A temporary fix that stands in for a job. */
+export interface JuryRig {
+  readonly title: string;
+  readonly job: Id | null;
+  readonly zone: Id | null;
+  readonly reason: string;
+  readonly made: Day;
+  /** trusted until this day, and within these limits, whichever comes first */
+  readonly trustedUntil: Day;
+  readonly wind_max_kn: number | null;
+  readonly sails_max: number | null;
+  readonly notOnRoad: boolean;
+  readonly state: 'standing' | 'removed';
+}
+
+export interface JobDay {
+  readonly date: Day;
+  readonly from: Clock;
+  readonly to: Clock;
+  readonly place: Id;
+  readonly setOut_min: number;
+  readonly clearUp_min: number;
+  readonly breaks: readonly { readonly from: Clock; readonly minutes: number }[];
+  /** hands besides the keeper */
+  readonly hands: readonly { readonly id: Id; readonly name: string; readonly from: Clock; readonly to: Clock }[];
+  readonly endsIn: readonly { readonly setUp: Id; readonly state: Id }[];
+}
+
+/** Fixed. What was expected of one stretch of a day at a place; a later entry for the same hours is used instead. */
+export interface WeatherEntry {
+  readonly place: Id;
+  readonly date: Day;
+  /** whole hours, [from, to) */
+  readonly fromHour: number;
+  readonly toHour: number;
+  readonly rain: boolean;
+  readonly wind_kn: number;
+  readonly air_C: number;
+  readonly surface_C: number | null;
+  readonly humidity_pct: number;
+  readonly basis: 'typed' | 'forecast';
+  readonly entered: At;
+}
+
+export interface Outing {
+  readonly title: string;
+  readonly date: Day;
+  readonly from: Clock;
+  readonly nights: number;
+  readonly place: string;
+  readonly wind_kn: number | null;
+}
+
+export interface StoreRecord {
+  readonly name: string;
+  readonly keptAt: string;
+  readonly onHand: boolean;
+  /** the day it will be there; null: not ordered */
+  readonly expected: Day | null;
+  readonly note: string;
+}
+
+/** Fixed. A plan as it was made: the problem is rebuilt from the book, so only the answer is kept. */
+export interface KeptPlan {
+  readonly made: At;
+  /** instant of minute 0 of the times below */
+  readonly startsAt: At;
+  readonly plan: import('#workplan').Plan;
+  readonly verdict: import('#workplan').Verdict;
+}
+
+/** Fixed. */
+export interface LogEntry {
+  readonly at: At;
+  readonly kind: 'step done' | 'job done' | 'note' | 'jury rig made' | 'jury rig removed' | 'measured';
+  readonly job: Id | null;
+  readonly step: Id | null;
+  readonly zone: Id | null;
+  readonly who: string;
+  readonly spent_min: number | null;
+  readonly text: string;
+}

@@ -1,0 +1,35 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  plugins: [react()],
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'trade',
+          include: [
+            'packages/**/*.test.ts',
+            'apps/**/*.test.{ts,tsx}',
+            'checks/**/*.test.ts',
+            'scripts/**/*.test.ts',
+            'bench/**/*.test.ts',
+          ],
+          exclude: ['**/e2e/**', '**/node_modules/**', '**/dist/**'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'journeys',
+          include: ['apps/web/e2e/**/*.test.ts'],
+          globalSetup: ['apps/web/e2e/served-app.ts'],
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          fileParallelism: false,
+          retry: 0,
+        },
+      },
+    ],
+  },
+});
