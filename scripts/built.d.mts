@@ -1,0 +1,2 @@
+export const dist: string;
+export function ensureBuilt(): void;
