@@ -1,0 +1,68 @@
+/** The frame around the five places: where one is, what is saved, undo, and whatever needs saying. */
+import { useEffect, useRef } from 'react';
+import { bookClient } from '../offline/book-client.ts';
+import { useBook } from '../offline/use-book.ts';
+import { NewVersion } from './new-version.tsx';
+import { PlaceBar } from './place-bar.tsx';
+import { useRoute } from './route.ts';
+import { SavedLine } from './saved-line.tsx';
+import { ScreenHere } from './screen-here.tsx';
+import './shell.css';
+import { ThemeChoice } from './theme-choice.tsx';
+import { Troubles } from './troubles.tsx';
+import { UndoLine } from './undo-line.tsx';
+
+export function App() {
+  const { book, state, because, undo, redo, troubles } = useBook();
+  const route = useRoute();
+  const main = useRef<HTMLElement>(null);
+  const here = [route.place, ...route.rest].join('/');
+
+  const empty = book === null && state !== 'opening' && because === null;
+  useEffect(() => {
+    if (empty) void bookClient.startBook('demo');
+  }, [empty]);
+
+  const arrived = useRef(here);
+  useEffect(() => {
+    if (arrived.current === here) return;
+    arrived.current = here;
+    scrollTo(0, 0);
+    // a screen reader hears the new screen's title; the page itself stays where it is
+    main.current?.focus({ preventScroll: true });
+  }, [here]);
+
+  return (
+    <div className="shell">
+      <a className="shell-skip" href={`#/${here}`} onClick={() => main.current?.focus()}>
+        Skip to the page
+      </a>
+      <header className="shell-head no-print">
+        <a className="shell-boat" href="#/boat">
+          {book === null ? 'Fettle' : book.boat.name}
+        </a>
+        <div className="shell-places">
+          <PlaceBar here={route.place} />
+        </div>
+        <div className="shell-state">
+          <SavedLine state={state} />
+          <UndoLine undo={undo} redo={redo} />
+          <ThemeChoice />
+        </div>
+      </header>
+      <main className="shell-main" ref={main} tabIndex={-1}>
+        <div className="shell-lines no-print">
+          <NewVersion />
+          <Troubles troubles={because === null ? troubles : [because, ...troubles]} />
+        </div>
+        {book === null ? (
+          <p className="soft" role="status">
+            {because === null ? 'Opening the boat book.' : 'The boat book could not be opened.'}
+          </p>
+        ) : (
+          <ScreenHere place={route.place} />
+        )}
+      </main>
+    </div>
+  );
+}

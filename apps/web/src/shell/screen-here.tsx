@@ -1,0 +1,46 @@
+import { Component, type ComponentType, lazy, type ReactNode, Suspense } from 'react';
+import type { PlaceName } from './route.ts';
+
+/** Each place is loaded when it is first gone to; the service worker has it on the device by then. */
+const found = import.meta.glob<{ default: ComponentType }>('../screens/*/*-screen.tsx');
+const screens: Partial<Record<string, ComponentType>> = {};
+for (const [file, load] of Object.entries(found)) {
+  const [, place, name] = /\/screens\/([^/]+)\/([^/]+)-screen\.tsx$/.exec(file) ?? [];
+  if (place !== undefined && place === name) screens[place] = lazy(load);
+}
+
+export function ScreenHere({ place }: { readonly place: PlaceName }) {
+  const Screen = screens[place];
+  if (!Screen) return null;
+  return (
+    <ScreenFault key={place}>
+      <Suspense fallback={<p className="unseen">Opening {place}.</p>}>
+        <Screen />
+      </Suspense>
+    </ScreenFault>
+  );
+}
+
+/** A fault in one place leaves the others usable, and says that the book is safe. */
+class ScreenFault extends Component<{ readonly children: ReactNode }, { readonly fault: string | null }> {
+  override state = { fault: null };
+
+  static getDerivedStateFromError(error: unknown) {
+    return { fault: error instanceof Error ? error.message : String(error) };
+  }
+
+  override render() {
+    if (this.state.fault === null) return this.props.children;
+    return (
+      <div role="alert">
+        <h1>This place could not be shown</h1>
+        <p>What is in the boat book is safe: nothing was written. The fault was: {this.state.fault}</p>
+        <p>
+          <button type="button" onClick={() => this.setState({ fault: null })}>
+            Try it again
+          </button>
+        </p>
+      </div>
+    );
+  }
+}
