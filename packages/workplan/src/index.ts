@@ -30,3 +30,4 @@ export type {
   Wait,
   WorkZone,
 } from './problem.ts';
+export { type Rule, ruleMeanings, rules } from './rules.ts';
