@@ -1,0 +1,55 @@
+/** A form in a sheet: kept with one button, refused in words, with the first refused field in hand. */
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Refused } from './field.tsx';
+import type { Refusal } from './use-run.ts';
+
+export function Form({
+  keep,
+  onKeep,
+  faults,
+  refusal,
+  also,
+  children,
+}: {
+  /** the word on the button: what it does */
+  readonly keep: string;
+  readonly onKeep: () => void;
+  readonly faults: object;
+  readonly refusal: Refusal | null;
+  /** other things to do, beside the button */
+  readonly also?: ReactNode;
+  readonly children: ReactNode;
+}) {
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (Object.keys(faults).length > 0) form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+  }, [faults]);
+  return (
+    <form
+      ref={form}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        onKeep();
+      }}
+    >
+      {children}
+      <div className="sheet-foot">
+        <div role="alert" className="sheet-refusal">
+          <RefusalLine refusal={refusal} />
+          {Object.keys(faults).length > 0 && <Refused text="Not kept yet: see the marked fields." />}
+        </div>
+        <button type="submit" className="main">
+          {keep}
+        </button>
+        {also}
+      </div>
+    </form>
+  );
+}
+
+/** What the book refused: where, what was wrong, what would be right. */
+export function RefusalLine({ refusal }: { readonly refusal: Refusal | null }) {
+  if (refusal === null) return null;
+  return <Refused text={`${refusal.where}: ${refusal.wrong}. ${refusal.right}`} />;
+}

@@ -1,0 +1,69 @@
+/** A sheet laid over the page for one thing to fill in. The device's own dialog: focus stays in it, Escape leaves it. */
+import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import './sheet.css';
+
+export function Sheet({
+  title,
+  onClose,
+  unsaved = false,
+  children,
+}: {
+  readonly title: string;
+  readonly onClose: () => void;
+  /** something was typed that is not in the book: leaving asks first */
+  readonly unsaved?: boolean;
+  readonly children: ReactNode;
+}) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  const [asking, setAsking] = useState(false);
+
+  useLayoutEffect(() => {
+    const shown = dialog.current;
+    shown?.showModal();
+    shown?.querySelector('h2')?.focus();
+    return () => shown?.close();
+  }, []);
+  useEffect(() => {
+    if (!unsaved) setAsking(false);
+  }, [unsaved]);
+
+  const leave = () => {
+    if (unsaved) setAsking(true);
+    else onClose();
+  };
+  return (
+    <dialog
+      ref={dialog}
+      className="sheet"
+      aria-labelledby={id}
+      onCancel={(event) => {
+        // a file chooser's own cancel bubbles up to here
+        if (event.target !== dialog.current) return;
+        event.preventDefault();
+        leave();
+      }}
+    >
+      <div className="sheet-head">
+        <h2 id={id} tabIndex={-1}>
+          {title}
+        </h2>
+        <button type="button" className="words" onClick={leave}>
+          Close
+        </button>
+      </div>
+      {asking && (
+        <div className="sheet-asking" role="alert">
+          <p>What you typed is not in the book yet.</p>
+          <button type="button" onClick={() => setAsking(false)}>
+            Go on with it
+          </button>
+          <button type="button" className="removes" onClick={onClose}>
+            Leave it out
+          </button>
+        </div>
+      )}
+      <div className="sheet-body">{children}</div>
+    </dialog>
+  );
+}

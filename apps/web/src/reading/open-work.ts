@@ -1,0 +1,97 @@
+/** What is open, how long it takes and what it waits for, as the lists of jobs show it. */
+import type { Book, Consequence, Id, Job, Step } from '#boat-book';
+
+export const consequences: readonly Consequence[] = ['danger', 'unlawful', 'stops-sailing', 'worsens', 'comfort'];
+
+export interface NamedJob {
+  readonly id: Id;
+  readonly job: Job;
+}
+export interface NamedStep {
+  readonly id: Id;
+  readonly step: Step;
+}
+
+/** The steps of a job in their order. */
+export function stepsOf(book: Book, job: Id): readonly NamedStep[] {
+  return Object.entries(book.steps)
+    .filter(([, step]) => step.job === job)
+    .map(([id, step]) => ({ id, step }))
+    .sort((a, b) => a.step.order - b.step.order || a.id.localeCompare(b.id));
+}
+
+/** Hands-on minutes still to do, by the likely figure: its own minutes, whatever hands it takes. */
+export function minutesLeft(steps: readonly NamedStep[]): number {
+  return steps.reduce((sum, { step }) => (step.progress.kind === 'done' ? sum : sum + step.minutes.likely), 0);
+}
+
+/** Open jobs, the gravest consequence first, then by their own date, then by age. */
+export function openJobs(book: Book): readonly NamedJob[] {
+  return Object.entries(book.jobs)
+    .filter(([, job]) => job.state === 'open')
+    .map(([id, job]) => ({ id, job }))
+    .sort(
+      (a, b) =>
+        consequences.indexOf(a.job.consequence) - consequences.indexOf(b.job.consequence) ||
+        (a.job.due ?? '9999').localeCompare(b.job.due ?? '9999') ||
+        a.job.opened.localeCompare(b.job.opened) ||
+        a.job.title.localeCompare(b.job.title),
+    );
+}
+
+export interface JobGroup {
+  readonly key: string;
+  readonly name: string;
+  readonly jobs: readonly NamedJob[];
+}
+
+/** Open jobs under their zones, from the bow aft, mast and rig as they lie; those without a zone last. */
+export function jobsByZone(book: Book): readonly JobGroup[] {
+  const jobs = openJobs(book);
+  const zones = Object.entries(book.zones).sort(([, a], [, b]) => a.along - b.along || a.name.localeCompare(b.name));
+  const groups = zones.map(
+    ([id, zone]): JobGroup => ({
+      key: id,
+      name: zone.name,
+      jobs: jobs.filter(({ job }) => job.zone === id),
+    }),
+  );
+  const nowhere = jobs.filter(({ job }) => job.zone === null || book.zones[job.zone] === undefined);
+  return [...groups, { key: 'nowhere', name: 'no zone given', jobs: nowhere }].filter((group) => group.jobs.length > 0);
+}
+
+export interface JobWaits {
+  /** stores its open steps need that are not on hand, with the day they are expected */
+  readonly stores: readonly { readonly name: string; readonly expected: string | null }[];
+  /** titles of open jobs that come first */
+  readonly jobs: readonly string[];
+  /** an open step is not to be done alone, or takes more than one pair of hands */
+  readonly secondHand: boolean;
+  /** set-ups its next step needs that are otherwise now: 'mast down' */
+  readonly setUps: readonly string[];
+}
+
+/** What keeps a job from being done right now. Weather and hours are the plan's to say. */
+export function waitsFor(book: Book, { job }: NamedJob, steps: readonly NamedStep[]): JobWaits {
+  const open = steps.filter(({ step }) => step.progress.kind === 'open');
+  const stores = new Map<Id, { name: string; expected: string | null }>();
+  for (const { step } of open)
+    for (const id of step.stores) {
+      const store = book.stores[id];
+      if (store && !store.onHand) stores.set(id, { name: store.name, expected: store.expected });
+    }
+  return {
+    stores: [...stores.values()],
+    jobs: job.afterJobs.flatMap((id) => {
+      const other = book.jobs[id];
+      return other?.state === 'open' ? [other.title] : [];
+    }),
+    secondHand: open.some(({ step }) => step.notAlone || step.hands > 1),
+    setUps: (open[0]?.step.setUps ?? []).flatMap(({ setUp, states }) => {
+      const known = book.setUps[setUp];
+      if (!known || states.includes(known.now)) return [];
+      const names = known.states.filter((state) => states.includes(state.id)).map((state) => state.name);
+      return names.length > 0 ? [`${known.name} ${names.join(' or ')}`] : [];
+    }),
+  };
+}
