@@ -30,4 +30,7 @@ export type {
   Wait,
   WorkZone,
 } from './problem.ts';
-export { type Rule, ruleMeanings, rules } from './rules.ts';
+export { type Rule, ruleMeanings, rules, type Violation } from './rules.ts';
+export { violations } from './violations.ts';
+export { waitAfter } from './wait-after.ts';
+export { compareWorth, worthOf } from './worth.ts';

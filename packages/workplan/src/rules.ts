@@ -51,5 +51,23 @@ export const ruleMeanings = {
 
 export type Rule = keyof typeof ruleMeanings;
 
+/** One breach of one rule: which, a sentence with the figures, and where. */
+export interface Violation {
+  readonly rule: Rule;
+  readonly what: string;
+  readonly where: {
+    readonly step?: string;
+    readonly wait?: string;
+    readonly aspect?: string;
+    readonly day?: string;
+    readonly job?: string;
+    readonly hand?: string;
+    readonly tool?: string;
+    readonly zone?: string;
+  };
+  /** the first minute of the breach; null where it has none */
+  readonly minute: number | null;
+}
+
 /** The names of all rules, in the order they are judged in. */
 export const rules: readonly Rule[] = Object.keys(ruleMeanings) as Rule[];
