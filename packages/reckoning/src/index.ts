@@ -1,0 +1,10 @@
+export { cautiousClimate } from './cautious-climate.ts';
+export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
+export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
+export { jobWeight } from './job-weight.ts';
+export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
+export type { PlanNote } from './plan-note.ts';
+export { type PlanMatter, problemFrom } from './problem-from.ts';
+export { stepReasonsInWords } from './step-reasons-in-words.ts';
+export { effortInWords, verdictInWords } from './verdict-in-words.ts';
+export { dayInWords, hoursInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
