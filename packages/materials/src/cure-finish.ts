@@ -1,7 +1,15 @@
-import { dewPoint_C, type WeatherHour } from '#sky';
+import { saturationPressure_hPa, type WeatherHour } from '#sky';
 import type { CureLaw } from './cure-law.ts';
 
-/** Progress a minute in one hour of weather; a wait is over when progress reaches 1. [1/min], ≥ 0 */
+/**
+ * Progress a minute in one hour of weather; a wait is over when progress reaches 1. [1/min], ≥ 0
+ *
+ * - `reacts`, `dries`: the ten-degree rule, rate doubling every `doublesPer_C`, at the temperature of the surface.
+ * - `moisture`: depth grows with √time and with √(water vapour in the air): diffusion through the skin already cured.
+ *
+ * Not covered: the heat a thick pour makes of itself (faster), thin cold films (slower), damp air slowing a drying film
+ * before it stops it. Checked in checks/materials against integration of another kind.
+ */
 export function curePerMinute(law: CureLaw, hour: WeatherHour): number {
   switch (law.kind) {
     case 'set time':
@@ -16,8 +24,8 @@ export function curePerMinute(law: CureLaw, hour: WeatherHour): number {
       if (belowMinimum(law, hour)) return 0;
       // depth = k·√t, k in proportion to √(water vapour): progress in depth² is linear in time and in vapour pressure
       const days = (law.depth_mm / law.firstDay_mm) ** 2;
-      const vapour = vapourPressure_hPa(dewPoint_C(hour.air_C, hour.humidity_pct));
-      const atReference = vapourPressure_hPa(dewPoint_C(law.reference_C, law.reference_pct));
+      const vapour = saturationPressure_hPa(hour.air_C) * hour.humidity_pct;
+      const atReference = saturationPressure_hPa(law.reference_C) * law.reference_pct;
       return vapour / atReference / (days * 1440);
     }
     case 'dries': {
@@ -69,6 +77,3 @@ export function cureFinish(
 }
 
 const surface_C = (hour: WeatherHour) => hour.surface_C ?? hour.air_C;
-
-/** Saturation vapour pressure over water, Magnus form of WMO-No. 8. [hPa] */
-const vapourPressure_hPa = (t_C: number) => 6.112 * Math.exp((17.62 * t_C) / (243.12 + t_C));

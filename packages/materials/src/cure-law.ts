@@ -28,7 +28,7 @@ export type CureLaw =
       readonly minimum_C: number;
       readonly from: FigureFrom;
     }
-  /** varnish and one-pot paint: solvent and air; slows as it cools and as the air gets damp */
+  /** varnish and one-pot paint: solvent and air; slows as it cools and stops in damp air */
   | {
       readonly kind: 'dries';
       readonly atReference_min: number;
