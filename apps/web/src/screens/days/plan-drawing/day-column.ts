@@ -1,0 +1,427 @@
+/** Where everything of one job day stands in its column of the drawing. Pure: sizes in, places out. All in px. */
+import type { Book, Consequence } from '#boat-book';
+import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemDay, ProblemStep } from '#workplan';
+import { minutesInWords } from '../../../parts/in-words.ts';
+import { clockAt } from '../place-time.ts';
+import { type DayScale, dayScale } from './day-scale.ts';
+import { changeInWords, type SetUpStretch, setUpStretches } from './set-up-lines.ts';
+import { lineCount, type Measure } from './text-size.ts';
+import { placeWaits, type WaitBar, waitsWidth } from './wait-bars.ts';
+
+export const nameSize = 14;
+export const noteSize = 13;
+export const nameLine = 17;
+export const noteLine = 16;
+/** top and bottom padding of a block together */
+const padding = 5;
+/** what a block's edge and padding take of its width */
+const insets = 21;
+const stripWidth = 16;
+const hoursLeft = 20;
+const setUpPitch = 21;
+
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Lane {
+  /** a hand's id, or `none` for steps that need nobody */
+  readonly id: string;
+  readonly name: string;
+  readonly left: number;
+  readonly width: number;
+  /** where the hand is there on this day */
+  readonly present: readonly { readonly top: number; readonly height: number }[];
+}
+
+export interface Block extends Box {
+  readonly key: string;
+  readonly from: Minute;
+  readonly to: Minute;
+  readonly what:
+    | { readonly kind: 'step'; readonly planned: PlannedStep; readonly step: ProblemStep }
+    | { readonly kind: 'change'; readonly planned: PlannedChange };
+  readonly name: string;
+  /** time, minutes and the job, in the lines there is room for */
+  readonly note: string;
+  readonly consequence: Consequence | null;
+  readonly state: 'open' | 'under way' | 'done';
+}
+
+export interface Quiet extends Box {
+  readonly name: string;
+}
+
+export interface SetUpLine {
+  readonly stretch: SetUpStretch;
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly dot: boolean;
+  readonly ring: boolean;
+  readonly arrow: boolean;
+  readonly nameTop: number;
+}
+
+export interface HourMark {
+  readonly y: number;
+  readonly clock: string;
+  /** `14°`, where it differs from the hour before */
+  readonly air: string | null;
+  readonly wind: string | null;
+  readonly known: boolean;
+}
+
+export interface DayColumn {
+  readonly day: ProblemDay;
+  readonly from: Minute;
+  readonly to: Minute;
+  readonly width: number;
+  readonly scale: DayScale;
+  readonly lanes: readonly Lane[];
+  readonly lanesLeft: number;
+  readonly lanesWidth: number;
+  readonly blocks: readonly Block[];
+  readonly quiet: readonly Quiet[];
+  readonly setUps: readonly SetUpLine[];
+  readonly waits: readonly WaitBar[];
+  readonly waitsLeft: number;
+  readonly hours: readonly HourMark[];
+  readonly rain: readonly { readonly top: number; readonly height: number }[];
+  readonly unknown: readonly { readonly top: number; readonly height: number }[];
+  readonly night: readonly { readonly top: number; readonly height: number; readonly name: string | null }[];
+  /** where now is, if it is in this day */
+  readonly nowAt: number | null;
+}
+
+export interface ColumnRequest {
+  readonly problem: Problem;
+  readonly plan: Plan;
+  readonly jobs: Book['jobs'];
+  readonly day: ProblemDay;
+  readonly width: number;
+  readonly measure: Measure;
+  readonly now: Minute | null;
+}
+
+/** Steps and changes of a job day in order of time, those that were done or are under way at its hours among them. */
+export function workOfDay(problem: Problem, plan: Plan, day: ProblemDay) {
+  const steps = plan.steps.filter((s) => s.start < day.to && s.finish > day.from - 1 && s.start >= day.from - 12 * 60);
+  const mine = steps.filter((s) => s.day === day.id || (s.day === null && inDay(problem, day, s)));
+  const changes = plan.changes.filter((c) => c.day === day.id);
+  return { steps: mine, changes };
+}
+
+function inDay(problem: Problem, day: ProblemDay, step: PlannedStep): boolean {
+  // a step done before the day's hours belongs to the day it was finished in
+  const nearest = problem.days.find((d) => step.start < d.to && step.finish > d.from);
+  return nearest?.id === day.id;
+}
+
+export function dayColumn({ problem, plan, jobs, day, width, measure, now }: ColumnRequest): DayColumn {
+  const { steps, changes } = workOfDay(problem, plan, day);
+  const all = [...steps, ...changes];
+  const from = Math.min(day.from, ...all.map((w) => w.start));
+  const to = Math.max(day.to, ...all.map((w) => w.finish));
+
+  const setUps = setUpStretches(problem, plan).filter((s) => !s.resting && s.from < to && s.to > from);
+  const aspects = [...new Set(setUps.map((s) => s.aspect))];
+  const lanesLeft = hoursLeft + 38 + aspects.length * setUpPitch;
+
+  // the lanes' width hangs on the waits beside them, whose names hang on the height: take the plain height first
+  const pxPerMinute = plainScale(all);
+  const waitRequest = { problem, plan, from, to, measure };
+  const handsHere = problem.hands.slice(1).filter((h) => presence(problem, h.id, day.from, day.to).length > 0).length;
+  const roomForWaits = Math.max(0, width - lanesLeft - 140 - 60 * handsHere);
+  const reserved = waitsWidth({ ...waitRequest, scale: plain(from, to, pxPerMinute), room: roomForWaits });
+  const lanesWidth = width - lanesLeft - reserved;
+  const spans = laneSpans(problem, day, steps, lanesWidth, lanesLeft);
+
+  const drafts: Draft[] = [];
+  for (const planned of steps) {
+    const step = problem.steps.find((s) => s.id === planned.step);
+    if (!step) continue;
+    const job = jobs[step.job];
+    const consequence = job?.consequence ?? null;
+    const box = boxOf(spans, planned.hands, step.hands === 0);
+    const marked = consequence === 'danger' ? 16 : 0;
+    const ticked = step.progress.kind === 'done' ? 16 : 0;
+    drafts.push({
+      key: planned.step,
+      from: planned.start,
+      to: planned.finish,
+      what: { kind: 'step', planned, step },
+      name: step.title,
+      job: job && job.title !== step.title ? job.title : null,
+      consequence,
+      state: step.progress.kind,
+      ...box,
+      nameLines: lineCount(step.title, nameSize, box.width - insets - marked - ticked, measure),
+    });
+  }
+  for (const planned of changes) {
+    const aspect = problem.aspects.find((a) => a.id === planned.aspect);
+    if (!aspect) continue;
+    const name = changeInWords(aspect, planned.to);
+    const box = boxOf(spans, planned.hands, false);
+    drafts.push({
+      key: `${planned.aspect}-${planned.start}`,
+      from: planned.start,
+      to: planned.finish,
+      what: { kind: 'change', planned },
+      name,
+      job: null,
+      consequence: null,
+      state: 'open',
+      ...box,
+      nameLines: lineCount(name, nameSize, box.width - insets, measure),
+    });
+  }
+  drafts.sort((a, b) => a.from - b.from || a.left - b.left);
+
+  const quietSpans = [
+    { name: 'set out', from: day.from, to: day.from + day.setOut_min, least_px: 18 },
+    ...day.breaks.map((b) => ({ name: 'break', from: b.from, to: b.to, least_px: 18 })),
+    { name: 'clear up', from: day.to - day.clearUp_min, to: day.to, least_px: 18 },
+  ].filter((q) => q.to > q.from);
+
+  const marks = hourMinutes(problem, from, to);
+  const scale = dayScale({
+    from,
+    to,
+    pxPerMinute,
+    marks,
+    stretches: [
+      ...drafts.map((d) => ({
+        from: d.from,
+        to: Math.max(d.to, d.from + 1),
+        least_px: d.nameLines * nameLine + padding,
+      })),
+      ...quietSpans,
+    ],
+  });
+
+  const blocks = drafts.map((d): Block => {
+    const top = scale.y(d.from);
+    const height = scale.y(Math.max(d.to, d.from + 1)) - top - 1;
+    const time = `${clockAt(problem, d.from)}, ${minutesInWords(d.to - d.from)}`;
+    const lines = Math.floor((height - padding - d.nameLines * nameLine) / noteLine);
+    const full = d.job ? `${time} · ${d.job}` : time;
+    const fits = (text: string) => lineCount(text, noteSize, d.width - insets, measure) <= lines;
+    return {
+      key: d.key,
+      from: d.from,
+      to: d.to,
+      what: d.what,
+      name: d.name,
+      note: fits(full) ? full : fits(time) ? time : '',
+      consequence: d.consequence,
+      state: d.state,
+      left: d.left,
+      width: d.width,
+      top,
+      height,
+    };
+  });
+
+  return {
+    day,
+    from,
+    to,
+    width,
+    scale,
+    lanes: spans.map((s) => ({
+      ...s,
+      present: presence(problem, s.id, from, to).map((p) => ({
+        top: scale.y(p.from),
+        height: scale.y(p.to) - scale.y(p.from),
+      })),
+    })),
+    lanesLeft,
+    lanesWidth,
+    blocks,
+    quiet: quietSpans.map((q) => ({
+      name: q.name,
+      left: lanesLeft,
+      width: lanesWidth,
+      top: scale.y(q.from),
+      height: scale.y(q.to) - scale.y(q.from),
+    })),
+    setUps: setUps.map((s) => setUpLine(s, aspects.indexOf(s.aspect), scale, from, to, measure)),
+    waits: placeWaits({ ...waitRequest, scale, room: roomForWaits }),
+    waitsLeft: width - reserved,
+    hours: hourMarks(problem, marks, scale),
+    rain: hourBands(problem, from, to, scale, (h) => h.rain && !h.sheltered),
+    unknown: hourBands(problem, from, to, scale, (h) => h.basis === 'climate'),
+    night: nightBands(problem, from, to, scale),
+    nowAt: now !== null && now >= from && now <= to ? scale.y(now) : null,
+  };
+}
+
+interface Draft {
+  readonly key: string;
+  readonly from: Minute;
+  readonly to: Minute;
+  readonly what: Block['what'];
+  readonly name: string;
+  readonly job: string | null;
+  readonly consequence: Consequence | null;
+  readonly state: Block['state'];
+  readonly left: number;
+  readonly width: number;
+  readonly nameLines: number;
+}
+
+/** A scale on which the shortest piece of work has a line, within what a page can bear; shorter ones are drawn out. */
+function plainScale(work: readonly { start: Minute; finish: Minute }[]): number {
+  const shortest = Math.min(60, ...work.map((w) => w.finish - w.start).filter((m) => m > 0));
+  return Math.min(Math.max(22 / shortest, 1.2), 1.5);
+}
+
+function plain(from: Minute, to: Minute, pxPerMinute: number): DayScale {
+  return dayScale({ from, to, pxPerMinute, marks: [], stretches: [] });
+}
+
+type LaneSpan = Omit<Lane, 'present'>;
+
+/** The keeper's lane takes the free width; each hand who is there that day has one, and what needs nobody another. */
+function laneSpans(
+  problem: Problem,
+  day: ProblemDay,
+  steps: readonly PlannedStep[],
+  width: number,
+  left: number,
+): LaneSpan[] {
+  const [keeper, ...others] = problem.hands;
+  const here = others.filter((h) => h.present.some((p) => p.from < day.to && p.to > day.from));
+  const byItself = steps.some((s) => s.hands.length === 0);
+  const beside = [
+    ...here.map((h) => ({ id: h.id, name: h.name })),
+    ...(byItself ? [{ id: 'none', name: 'nobody' }] : []),
+  ];
+  const gap = 4;
+  const each = beside.length === 0 ? 0 : Math.max(56, Math.floor((width * 0.42) / beside.length));
+  const keeperWidth = width - beside.length * (each + gap);
+  return [
+    { id: keeper?.id ?? 'keeper', name: keeper?.name ?? 'keeper', left, width: keeperWidth },
+    ...beside.map((b, i) => ({ ...b, left: left + keeperWidth + gap + i * (each + gap), width: each })),
+  ];
+}
+
+/** From the first lane of those busy to the last: two hands at one step are one block across both lanes. */
+function boxOf(
+  spans: readonly LaneSpan[],
+  hands: readonly string[],
+  byItself: boolean,
+): { left: number; width: number } {
+  const mine =
+    byItself || hands.length === 0 ? spans.filter((s) => s.id === 'none') : spans.filter((s) => hands.includes(s.id));
+  const first = mine[0] ?? spans[0]!;
+  const last = mine.at(-1) ?? first;
+  return { left: first.left, width: last.left + last.width - first.left };
+}
+
+function presence(problem: Problem, hand: string, from: Minute, to: Minute) {
+  const found = problem.hands.find((h) => h.id === hand);
+  if (!found || found === problem.hands[0]) return [];
+  return found.present
+    .filter((p) => p.from < to && p.to > from)
+    .map((p) => ({ from: Math.max(p.from, from), to: Math.min(p.to, to) }));
+}
+
+function setUpLine(
+  stretch: SetUpStretch,
+  lane: number,
+  scale: DayScale,
+  from: Minute,
+  to: Minute,
+  measure: Measure,
+): SetUpLine {
+  const top = scale.y(stretch.from);
+  const bottom = scale.y(stretch.to);
+  const dot = stretch.begins && stretch.from >= from;
+  const length = measure(stretch.name, noteSize);
+  const wanted = top + (dot ? 10 : 6);
+  return {
+    stretch,
+    x: hoursLeft + 36 + lane * setUpPitch + 5,
+    top,
+    bottom,
+    dot,
+    ring: stretch.ends && stretch.to <= to,
+    arrow: stretch.to > to,
+    nameTop: Math.max(0, Math.min(wanted, scale.height - length - 4)),
+  };
+}
+
+function hourMinutes(problem: Problem, from: Minute, to: Minute): Minute[] {
+  // the plan starts on a whole hour of UTC; zones off the hour by 30 or 45 minutes have their own
+  const offset = Number(clockAt(problem, 0).slice(3));
+  const first = Math.ceil((from + offset) / 60) * 60 - offset;
+  const marks: Minute[] = [];
+  for (let minute = first; minute <= to; minute += 60) marks.push(minute);
+  return marks;
+}
+
+function hourMarks(problem: Problem, minutes: readonly Minute[], scale: DayScale): HourMark[] {
+  let shownAir = '';
+  let shownWind = '';
+  return minutes.map((minute, i) => {
+    const hour = problem.hours[Math.floor(minute / 60)];
+    const last = i === minutes.length - 1 && scale.y(minute) > scale.height - 30;
+    const air = hour && !last ? `${Math.round(hour.air_C)}°` : null;
+    const wind = hour && !last ? `${Math.round(hour.wind_kn)} kn` : null;
+    const mark = {
+      y: scale.y(minute),
+      clock: clockAt(problem, minute).slice(0, clockAt(problem, minute).endsWith(':00') ? 2 : 5),
+      air: air !== shownAir ? air : null,
+      wind: wind !== shownWind ? wind : null,
+      known: hour?.basis !== 'climate',
+    };
+    if (air) shownAir = air;
+    if (wind) shownWind = wind;
+    return mark;
+  });
+}
+
+function hourBands(
+  problem: Problem,
+  from: Minute,
+  to: Minute,
+  scale: DayScale,
+  is: (hour: Problem['hours'][number]) => boolean,
+) {
+  const bands: { from: Minute; to: Minute }[] = [];
+  for (let i = Math.floor(from / 60); i * 60 < to; i++) {
+    const hour = problem.hours[i];
+    if (!hour || !is(hour)) continue;
+    const last = bands.at(-1);
+    if (last && last.to === i * 60) last.to = i * 60 + 60;
+    else bands.push({ from: i * 60, to: i * 60 + 60 });
+  }
+  return bands.map((b) => ({ top: scale.y(b.from), height: scale.y(b.to) - scale.y(b.from) }));
+}
+
+function nightBands(problem: Problem, from: Minute, to: Minute, scale: DayScale) {
+  const bands: { top: number; height: number; name: string | null }[] = [];
+  const light = problem.daylight.filter((d) => d.from < to && d.to > from);
+  let at = from;
+  for (const span of [...light, { from: to, to }]) {
+    if (span.from > at) {
+      const sunset = problem.daylight.find((d) => d.to === at);
+      const sunrise = problem.daylight.find((d) => d.from === span.from);
+      bands.push({
+        top: scale.y(at),
+        height: scale.y(span.from) - scale.y(at),
+        name: sunset ? `sunset ${clockAt(problem, at)}` : sunrise ? `sunrise ${clockAt(problem, span.from)}` : null,
+      });
+    }
+    at = Math.max(at, span.to);
+  }
+  return bands;
+}
+
+export { hoursLeft, stripWidth };
