@@ -12,4 +12,39 @@ export {
   weekday,
 } from './day.ts';
 export { type Instant, type Span, sharedSpan, span, spanMinutes } from './instant.ts';
+export {
+  type AmpereHours,
+  type Amperes,
+  type BaseUnit,
+  type Celsius,
+  type CelsiusDifference,
+  type Degrees,
+  type Hectopascals,
+  inBase,
+  inUnit,
+  type Kilograms,
+  type Kind,
+  kinds,
+  type Litres,
+  type Metres,
+  type MetresPerSecond,
+  type Minutes,
+  type NewtonMetres,
+  type Newtons,
+  type Ohms,
+  type Percent,
+  type Quantity,
+  type QuantityOf,
+  quantity,
+  type SquareMetres,
+  type System,
+  type Unit,
+  unitsOf,
+  unitWritten,
+  type Volts,
+  type WattHours,
+  type Watts,
+} from './quantity.ts';
+export { exampleOf, type ReadQuantity, readQuantity } from './read-quantity.ts';
+export { type Showing, showInches, showNumber, showQuantity } from './show-quantity.ts';
 export { instantAt, isTimeZone, localAt } from './zone-time.ts';
