@@ -35,7 +35,7 @@ export const ruleMeanings = {
   'greatest lag': 'a step starts no later after another, or its wait, than the greatest lag',
   abrading: 'past its recoat window a step takes exactly the abrading it needs, within it none',
   'wait time': 'a wait starts as its step finishes and ends when its product is ready',
-  'wait over': 'a wait is over before the horizon',
+  'wait over': 'a wait is over by the horizon',
   'wait dry': 'no rain reaches a wait that must stay dry',
   'wait warm': 'the air stays warm enough for a wait',
   'step set-up': 'the set-ups a step needs hold throughout it',

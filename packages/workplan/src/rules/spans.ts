@@ -5,7 +5,7 @@ export function overlap(a: MinuteSpan, b: MinuteSpan): boolean {
   return Math.max(a.from, b.from) < Math.min(a.to, b.to);
 }
 
-export function isEmpty(span: MinuteSpan): boolean {
+function isEmpty(span: MinuteSpan): boolean {
   return span.to <= span.from;
 }
 
