@@ -1,3 +1,4 @@
+export { type CheckedProblem, checkProblem } from './check-problem.ts';
 export type {
   Obstacle,
   Outcome,
@@ -30,6 +31,7 @@ export type {
   Wait,
   WorkZone,
 } from './problem.ts';
+export type { Fault } from './problem-faults.ts';
 export { type Rule, ruleMeanings, rules, type Violation } from './rules.ts';
 export { violations } from './violations.ts';
 export { waitAfter } from './wait-after.ts';
