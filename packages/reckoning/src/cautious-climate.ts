@@ -4,7 +4,7 @@ import type { WeatherHour } from '#sky';
  * The weather of an hour for which nothing was entered: the stated cautious value.
  *
  * Cautious for work means wet, breezy, cool and damp, so that no plan leans on an hour nobody has looked at:
- * rain, 15 kn of wind, 95 % humidity from 18:00 to 09:00 and 85 % between, and air 3 °C cooler than our plain
+ * rain, 15 kn of wind, 95 % humidity from 18:00 to 10:00 and 75 % between, and air 3 °C cooler than our plain
  * picture of a sea-level climate,
  *   yearly mean   28 − 0.0068·φ²       (28 °C at the equator, 11 °C at 50°)
  *   summer−winter ± 0.14·|φ|           coldest and warmest about five weeks after the solstices
@@ -27,13 +27,13 @@ export function cautiousClimate(latitude_deg: number, dayOfYear: number, hour: n
   const season_C = 0.14 * latitude_deg * Math.cos((2 * Math.PI * (dayOfYear - assumedWarmestDayNorth)) / 365.25);
   const hour_C = 4 * Math.cos((2 * Math.PI * (hour - 15)) / 24);
   const air_C = Math.round((yearMean_C + season_C + hour_C - assumedCaution_C) * 10) / 10;
-  const night = hour < 9 || hour >= 18;
+  const night = hour < 10 || hour >= 18;
   return {
     rain: true,
     wind_kn: assumedWind_kn,
     air_C,
     surface_C: null,
-    humidity_pct: night ? 95 : 85,
+    humidity_pct: night ? 95 : 75,
     basis: 'climate',
   };
 }

@@ -1,0 +1,62 @@
+/**
+ * The demo: an invented boat, keeper and place, with three job days ahead and an outing in three weeks.
+ *
+ * It is written so that planning matters: the mast is wanted down for some work and up for other work, and can go up
+ * only in a calm morning; drilled-out holes must be filled and hard before the plate goes back, and its sealant cured
+ * before the mast loads it; varnish must be on and touch dry before dew and cover; the boat can be propped only while
+ * a second hand is there; one part comes by post in time, one too late, one is not ordered.
+ */
+import { type Book, contentId, type Day } from '#boat-book';
+import { addDays } from '#units';
+import {
+  demoBoat,
+  demoFittings,
+  demoMixes,
+  demoPlaces,
+  demoSetUps,
+  demoStores,
+  demoTools,
+  demoZones,
+} from './demo/boat.ts';
+import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './demo/days.ts';
+import { belowJobs } from './demo/jobs-below.ts';
+import { hullJobs } from './demo/jobs-hull.ts';
+import { rigJobs } from './demo/jobs-rig.ts';
+import type { DemoDates } from './demo/writing.ts';
+
+/** The demo book as it stands on a day: everything in it is dated from that day. */
+export function demoBook(today: Day): Book {
+  const dates: DemoDates = { today, day: (n) => addDays(today, n) };
+  const jobs = [...rigJobs(dates), ...hullJobs(dates), ...belowJobs(dates)];
+  return {
+    format: 'fettle-boat-book',
+    version: 1,
+    id: `demo-${today}`,
+    boat: demoBoat,
+    places: demoPlaces,
+    zones: demoZones,
+    fittings: demoFittings,
+    setUps: demoSetUps,
+    tools: demoTools,
+    mixes: demoMixes,
+    weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
+    jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
+    steps: Object.fromEntries(
+      jobs.flatMap(({ id, steps }) =>
+        steps.map((step, order) => [`${id}-${order + 1}`, { ...step, job: id, order }] as const),
+      ),
+    ),
+    juryRigs: demoJuryRigs(dates),
+    jobDays: demoJobDays(dates),
+    weather: byContent(demoWeather(dates)),
+    outings: demoOutings(dates),
+    stores: demoStores(dates.day),
+    plans: {},
+    log: byContent(demoLog(dates)),
+  };
+}
+
+/** Records that never change are kept under the hash of their content. */
+function byContent<T>(records: readonly T[]): Record<string, T> {
+  return Object.fromEntries(records.map((record) => [contentId(record), record]));
+}

@@ -1,0 +1,164 @@
+/** Job days, weather, the outing, jury rigs and the log, all by days from today. */
+import type { Book, JuryRig, LogEntry, WeatherEntry } from '#boat-book';
+import { instantAt } from '#units';
+import { demoPlaces } from './boat.ts';
+import type { DemoDates } from './writing.ts';
+
+const zone = demoPlaces.drive!.timeZone;
+
+export const demoOutings = ({ day }: DemoDates): Book['outings'] => ({
+  'outer-bar': {
+    title: 'Two nights at the outer bar',
+    date: day(21),
+    from: '09:00',
+    nights: 2,
+    place: 'From Withy Creek to the outer bar and back',
+    wind_kn: 14,
+  },
+});
+
+export const demoJobDays = ({ day }: DemoDates): Book['jobDays'] => {
+  const common = {
+    place: 'drive',
+    setOut_min: 15,
+    clearUp_min: 20,
+    breaks: [{ from: '12:30', minutes: 30 }],
+    hands: [],
+    endsIn: [{ setUp: 'cover', state: 'on' }],
+  } as const;
+  return {
+    'day-1': { ...common, date: day(2), from: '08:30', to: '17:00' },
+    'day-2': {
+      ...common,
+      date: day(3),
+      from: '08:30',
+      to: '17:00',
+      hands: [{ id: 'joss', name: 'Joss', from: '10:00', to: '15:30' }],
+    },
+    'day-3': {
+      ...common,
+      date: day(9),
+      from: '08:00',
+      to: '16:30',
+      // she is towed on to the creek after it
+      endsIn: [
+        { setUp: 'cover', state: 'on' },
+        { setUp: 'mast', state: 'down' },
+        { setUp: 'boat', state: 'trailer' },
+        { setUp: 'board', state: 'housed' },
+      ],
+    },
+  };
+};
+
+/** A shower after a dry morning; a fine day with a humid evening; a mild morning before a windy afternoon. */
+export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
+  const part = (
+    n: number,
+    fromHour: number,
+    toHour: number,
+    air_C: number,
+    wind_kn: number,
+    humidity_pct: number,
+    rain = false,
+  ): WeatherEntry => ({
+    place: 'drive',
+    date: day(n),
+    fromHour,
+    toHour,
+    rain,
+    wind_kn,
+    air_C,
+    surface_C: null,
+    humidity_pct,
+    basis: 'typed',
+    entered: atClock(today, '07:00'),
+  });
+  return [
+    part(2, 6, 9, 13, 5, 78),
+    part(2, 9, 13, 17, 7, 66),
+    part(2, 13, 15, 14, 11, 92, true),
+    part(2, 15, 21, 15, 8, 84),
+    part(3, 6, 10, 14, 4, 74),
+    part(3, 10, 16, 19, 7, 58),
+    part(3, 16, 21, 15, 3, 89),
+    part(9, 6, 13, 17, 8, 64),
+    part(9, 13, 20, 18, 19, 60),
+  ];
+};
+
+export const demoJuryRigs = ({ day }: DemoDates): Book['juryRigs'] => ({
+  'rig-lashing': {
+    title: 'Lashing beside the starboard shroud',
+    job: 'shroud-plate',
+    zone: 'side-deck',
+    reason: 'Takes some of the load off the weeping plate until it is rebedded.',
+    made: day(-40),
+    trustedUntil: day(-6),
+    wind_max_kn: 14,
+    sails_max: 4,
+    notOnRoad: true,
+    state: 'standing',
+  } satisfies JuryRig,
+  'rig-strop': {
+    title: 'Rope strop on the board',
+    job: 'board-wire',
+    zone: 'board-case',
+    reason: 'Holds the board up if the frayed wire lets go. Not to be sailed with.',
+    made: day(-24),
+    trustedUntil: day(20),
+    wind_max_kn: null,
+    sails_max: 0,
+    notOnRoad: false,
+    state: 'standing',
+  } satisfies JuryRig,
+  'rig-tape': {
+    title: 'Tape round the forehatch',
+    job: 'forehatch-seal',
+    zone: 'foredeck',
+    reason: 'Keeps the rain out on the drive; lifts in a sea.',
+    made: day(-18),
+    trustedUntil: day(35),
+    wind_max_kn: 10,
+    sails_max: null,
+    notOnRoad: true,
+    state: 'standing',
+  } satisfies JuryRig,
+});
+
+export const demoLog = ({ day }: DemoDates): LogEntry[] => [
+  {
+    at: atClock(day(-40), '16:20'),
+    kind: 'jury rig made',
+    job: 'shroud-plate',
+    step: null,
+    zone: 'side-deck',
+    who: 'Ida Fenn',
+    spent_min: 25,
+    text: 'Lashed the lower shroud to the toe rail with three turns of 8 mm cord.',
+  },
+  {
+    at: atClock(day(-25), '11:05'),
+    kind: 'measured',
+    job: 'board-wire',
+    step: null,
+    zone: 'board-case',
+    who: 'Ida Fenn',
+    spent_min: null,
+    text: 'Eleven broken strands counted within 60 mm of the thimble.',
+  },
+  {
+    at: atClock(day(-12), '18:40'),
+    kind: 'note',
+    job: 'battery-fuse',
+    step: null,
+    zone: 'cabin',
+    who: 'Ida Fenn',
+    spent_min: null,
+    text: 'Followed the main lead: no fuse between battery and panel. Battery switched off since.',
+  },
+];
+
+function atClock(day: string, clock: string): string {
+  return new Date(instantAt(day, clock, zone)).toISOString();
+}
