@@ -36,9 +36,9 @@ function afterWhat(step: ProblemStep, planned: PlannedStep, plan: Plan, problem:
     const at = end + link.least_min;
     if (latest && latest.at >= at) continue;
     const wait = before.waits.find((each) => each.id === link.wait);
-    const what = wait ? `'${wait.title}' after '${before.title}' is over` : `'${before.title}' is done`;
+    const what = wait ? `'${wait.title}' (after '${before.title}') to be over` : `'${before.title}' to be done`;
     const rest = link.least_min > 0 ? ` and ${lengthInWords(link.least_min)} more` : '';
-    latest = { at, words: `After ${what}${rest}, ${minuteInWords(at, problem)}.` };
+    latest = { at, words: `Waited for ${what}${rest}: ${minuteInWords(at, problem)}.` };
   }
   return latest && latest.at <= planned.start && latest.at > planned.start - 24 * 60 ? [latest.words] : [];
 }

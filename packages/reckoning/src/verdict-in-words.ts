@@ -20,6 +20,7 @@ export function verdictInWords(outcome: Outcome, problem: Problem): string {
 function datesPart(needed: number, missed: number): string {
   if (needed === 0) return '';
   if (missed === 0) return needed === 1 ? ', the one with a date among them' : `, all ${needed} with a date among them`;
+  if (needed === 1) return '; the one with a date is missed';
   return `; ${missed} of the ${needed} with a date ${missed === 1 ? 'is' : 'are'} missed`;
 }
 
