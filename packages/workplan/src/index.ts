@@ -32,7 +32,9 @@ export type {
   WorkZone,
 } from './problem.ts';
 export type { Fault } from './problem-faults.ts';
+export { readPsplib } from './psplib.ts';
 export { type Rule, ruleMeanings, rules, type Violation } from './rules.ts';
+export { type Progress, type Search, startSearch } from './search.ts';
 export { violations } from './violations.ts';
 export { waitAfter } from './wait-after.ts';
 export { compareWorth, worthOf } from './worth.ts';

@@ -1,0 +1,414 @@
+import type { Minute } from '../problem.ts';
+import type { Compiled, CompiledStep, Tie } from './compiled.ts';
+import { SetUpLines } from './set-up-lines.ts';
+import { Taken } from './taken.ts';
+
+/** One way to do a step in one stretch of starts: sharing a batch or not, abrading first or not. */
+interface Way {
+  readonly batchOf: number;
+  readonly abrade: Minute;
+  readonly lasts: Minute;
+  readonly from: Minute;
+  readonly to: Minute;
+  /** finished by, where it shares a batch */
+  readonly by: Minute;
+}
+
+/** How a list wants a unit of jobs placed. */
+export interface Wish {
+  /** no step of it before this minute */
+  readonly notBefore: Minute;
+  /** take the first time that fits even where a later one would save changing a set-up */
+  readonly soon: boolean;
+}
+
+/**
+ * Places units of jobs one at a time, whole or not at all: each step at the earliest start at which every rule is kept
+ * beside what is placed already.
+ */
+export class Placing {
+  readonly compiled: Compiled;
+  readonly taken: Taken;
+  readonly lines: SetUpLines;
+  private readonly notBefore: Int32Array;
+  /** what has begun already and the clean mark after it */
+  private readonly clean: number;
+  /** set after a failed search: least extra set-up minutes that were refused */
+  private refusedCost = Number.POSITIVE_INFINITY;
+  /** the step at which the last job that did not fit was given up */
+  failedAt = -1;
+
+  constructor(compiled: Compiled) {
+    this.compiled = compiled;
+    this.taken = new Taken(compiled);
+    this.lines = new SetUpLines(this.taken);
+    this.notBefore = new Int32Array(compiled.steps.length);
+    for (const step of compiled.steps) if (step.fixed !== null) this.begin(step);
+    this.clean = this.taken.mark();
+  }
+
+  clear(): void {
+    this.taken.takeBack(this.clean);
+    this.notBefore.fill(0);
+  }
+
+  /** What is done or under way takes what it takes; only what the plan can help is held against it. */
+  private begin(step: CompiledStep): void {
+    const { taken, lines, compiled } = this;
+    const { now } = compiled;
+    const { start, finish, hands } = step.fixed!;
+    const underWay = step.source.progress.kind === 'under way';
+    if (underWay && finish > now) {
+      for (const hand of hands) taken.takeHand(hand, Math.max(0, start), Math.min(finish, compiled.horizon));
+      const to = Math.min(finish, compiled.horizon);
+      for (const { tool, count } of step.tools) taken.takeTool(tool, Math.max(0, start), to, count);
+      if (step.zone >= 0) taken.takeRoom(step.zone, Math.max(0, start), to, hands.length);
+    }
+    const stands = (aspect: number, mask: number) => (mask & (1 << compiled.aspects[aspect]!.initial)) !== 0;
+    for (const { aspect, mask } of step.setUps)
+      if (finish > now && stands(aspect, mask)) lines.hold(aspect, Math.max(now, start), finish, mask);
+    if (step.zone >= 0) {
+      if (step.source.dusty) taken.addDust(step.zone, { step: step.index, from: start, to: finish });
+      if (step.source.wet) taken.addWet(step.zone, { step: step.index, from: start, to: finish });
+    }
+    for (const wait of step.waits) {
+      const over = finish < 0 ? finish : wait.cure.finish(finish);
+      const to = over < 0 && finish >= 0 ? compiled.horizon : over;
+      const from = Math.max(now, finish);
+      if (wait.wet && step.zone >= 0) taken.addWet(step.zone, { step: step.index, from: finish, to });
+      if (to <= from) continue;
+      for (const { aspect, mask } of wait.setUps) if (stands(aspect, mask)) lines.hold(aspect, from, to, mask);
+      for (const aspect of wait.still) lines.hold(aspect, from, to, -1);
+      if (wait.dry) {
+        const shelter = compiled.aspects.find((aspect) => (aspect.sheltering & (1 << aspect.initial)) !== 0);
+        if (shelter !== undefined) this.keepDry(from, to, shelter.index);
+      }
+    }
+  }
+
+  /** Places all open steps of a unit of jobs, or nothing. What it waits for must be placed already. */
+  placeUnit(unit: number, wish: Wish): boolean {
+    const mark = this.taken.mark();
+    let extra = wish.soon ? Number.POSITIVE_INFINITY : 0;
+    for (let tries = 0; tries < 4; tries++) {
+      if (this.placeSteps(unit, wish, extra)) return true;
+      this.taken.takeBack(mark);
+      if (this.refusedCost === Number.POSITIVE_INFINITY) return false;
+      extra = tries < 2 ? this.refusedCost : Number.POSITIVE_INFINITY;
+    }
+    return false;
+  }
+
+  private placeSteps(unit: number, wish: Wish, extra: Minute): boolean {
+    const { taken } = this;
+    const { open } = this.compiled.units[unit]!;
+    const marks: number[] = [];
+    for (const step of open) this.notBefore[step] = wish.notBefore;
+    this.refusedCost = Number.POSITIVE_INFINITY;
+    let pushes = 0;
+    for (let k = 0; k < open.length; k++) {
+      const step = open[k]!;
+      marks[k] = taken.mark();
+      const ties = this.compiled.steps[step]!.before;
+      if (!ties.every((tie) => taken.isPlaced(tie.before))) {
+        this.failedAt = step;
+        return false;
+      }
+      if (this.placeStep(step, extra)) continue;
+      // Too late after what it follows? Then that must wait, if it is of this job.
+      const push = pushes < 24 ? this.pushBack(step, open, k, extra) : null;
+      if (push === null) {
+        this.failedAt = step;
+        return false;
+      }
+      pushes++;
+      this.notBefore[open[push.position]!] = push.notBefore;
+      taken.takeBack(marks[push.position]!);
+      k = push.position - 1;
+    }
+    return true;
+  }
+
+  /** The earlier step of the job to start later so that this one comes soon enough after it; null: it would not help. */
+  private pushBack(step: number, open: readonly number[], k: number, extra: Minute) {
+    const { taken } = this;
+    const bounds = this.compiled.steps[step]!.before.filter((tie) => tie.greatest >= 0 && tie.abrade < 0);
+    if (bounds.length === 0) return null;
+    const mark = taken.mark();
+    const found = this.placeStep(step, extra, true);
+    const start = taken.start[step]!;
+    taken.takeBack(mark);
+    if (!found) return null;
+    for (const tie of bounds) {
+      const short = start - (this.endOf(tie) + tie.greatest);
+      if (short <= 0) continue;
+      const position = open.indexOf(tie.before);
+      if (position < 0 || position >= k) return null;
+      return { position, notBefore: taken.start[tie.before]! + Math.max(1, tie.wait < 0 ? short : 1) };
+    }
+    return null;
+  }
+
+  private endOf(tie: Tie): Minute {
+    const { taken, compiled } = this;
+    const before = compiled.steps[tie.before]!;
+    const finish = before.fixed === null ? taken.finish[tie.before]! : before.fixed.finish;
+    if (tie.wait < 0 || finish < 0) return finish;
+    const over = before.waits[tie.wait]!.cure.finish(finish);
+    return over < 0 ? this.compiled.horizon + 1 : over;
+  }
+
+  /** Places one step at its earliest start with at most `extra` more minutes of set-up changes. */
+  private placeStep(index: number, extra: Minute, ignoreGreatest = false): boolean {
+    const step = this.compiled.steps[index]!;
+    const ways = this.ways(step, ignoreGreatest);
+    if (ways.length === 1) return this.search(step, ways[0]!, extra) >= 0;
+    const { taken } = this;
+    const mark = taken.mark();
+    let best: Way | null = null;
+    let soonest = Number.POSITIVE_INFINITY;
+    for (const way of ways) {
+      if (way.from + way.lasts >= soonest) continue;
+      const start = this.search(step, way, extra);
+      if (start < 0) continue;
+      taken.takeBack(mark);
+      if (start + way.lasts < soonest) {
+        soonest = start + way.lasts;
+        best = { ...way, from: start };
+      }
+    }
+    return best !== null && this.search(step, best, extra) >= 0;
+  }
+
+  private ways(step: CompiledStep, ignoreGreatest: boolean): Way[] {
+    let from = Math.max(step.earliest, this.notBefore[step.index]!);
+    let to = this.compiled.horizon;
+    const windows: { readonly end: Minute; readonly abrade: Minute }[] = [];
+    for (const tie of step.before) {
+      const end = this.endOf(tie);
+      from = Math.max(from, end + tie.least);
+      if (tie.greatest < 0) continue;
+      if (tie.abrade >= 0) windows.push({ end: end + tie.greatest, abrade: tie.abrade });
+      else if (!ignoreGreatest) to = Math.min(to, end + tie.greatest);
+    }
+    windows.sort((a, b) => a.end - b.end);
+    const parts: { from: Minute; to: Minute; abrade: Minute }[] = [];
+    let abrade = 0;
+    let at = from;
+    for (const window of windows) {
+      if (window.end >= at) {
+        parts.push({ from: at, to: Math.min(to, window.end), abrade });
+        at = window.end + 1;
+      }
+      abrade = Math.max(abrade, window.abrade);
+    }
+    parts.push({ from: at, to, abrade });
+    const ways: Way[] = [];
+    for (const part of parts) {
+      if (part.from > part.to) continue;
+      ways.push({
+        batchOf: -1,
+        abrade: part.abrade,
+        lasts: step.minutes + part.abrade,
+        from: part.from,
+        to: part.to,
+        by: this.compiled.horizon,
+      });
+      if (step.mix < 0) continue;
+      for (const batch of this.taken.batches[step.mix]!)
+        ways.push({
+          batchOf: batch.step,
+          abrade: part.abrade,
+          lasts: step.minutes - step.mixing + part.abrade,
+          from: Math.max(part.from, batch.mixed),
+          to: part.to,
+          by: batch.mixed + step.potLife,
+        });
+    }
+    return ways;
+  }
+
+  /**
+   * The earliest start from `from` at which a step of `lasts` minutes could lie beside what has begun already, if
+   * all else made way for it and set-ups could be changed in no time; −1: none. Nothing is taken.
+   */
+  earliestAlone(step: CompiledStep, from: Minute, lasts: Minute, to: Minute): Minute {
+    const way = { batchOf: -1, abrade: 0, lasts, from, to, by: this.compiled.horizon };
+    return this.search(step, way, Number.POSITIVE_INFINITY, false);
+  }
+
+  /** The earliest start in a way's window at which the step fits, with everything taken for it; −1: none. */
+  private search(step: CompiledStep, way: Way, extra: Minute, takes = true): Minute {
+    const { compiled, taken, lines } = this;
+    const { stretches } = compiled;
+    const { lasts } = way;
+    const latest = Math.min(way.to, step.latestFinish - lasts, way.by - lasts);
+    const deadline = compiled.jobs[step.job]!.deadline;
+    const dusty = step.zone >= 0 && (step.source.dusty || way.abrade > 0);
+    const hasSetUps = step.setUps.length > 0 || step.waits.some((wait) => wait.setUps.length + wait.still.length > 0);
+    let tries = 0;
+    for (const stretch of stretches) {
+      if (lasts > 0 ? stretch.to <= way.from : stretch.to < way.from) continue;
+      if (stretch.from > latest) break;
+      let start = Math.max(stretch.from, way.from);
+      const last = Math.min(stretch.to - lasts, latest);
+      while (start <= last) {
+        if (lasts > 0 && step.run[start]! < lasts) {
+          start += step.run[start]! + 1;
+          continue;
+        }
+        if (lasts === 0 && !this.placeHasFeatures(step, stretch.day)) break;
+        const finish = start + lasts;
+        const hands = lines.handsFor(step.hands, step.keeper, start, finish, false);
+        if (hands === null) {
+          start = lines.blockedUntil;
+          continue;
+        }
+        let next = this.hinderedByThings(step, start, finish);
+        if (next < 0 && step.zone >= 0) {
+          if (dusty) next = this.hinderedBy(taken.wet, step, start, step.source.dusty ? finish : start + way.abrade);
+          if (next < 0 && step.source.wet) next = this.hinderedBy(taken.dust, step, start, finish);
+        }
+        if (next >= 0) {
+          start = Math.max(start + 1, next);
+          continue;
+        }
+        next = this.hinderedByWaits(step, finish, deadline);
+        if (next === Number.POSITIVE_INFINITY) return -1;
+        if (next >= 0) {
+          start = Math.max(start + 1, next - lasts);
+          continue;
+        }
+        if (hasSetUps && lasts > 0) {
+          let cost = 0;
+          for (const need of step.setUps) {
+            const one = lines.costToHold(need.aspect, start, finish, need.mask);
+            if (one === Number.POSITIVE_INFINITY || one > extra) {
+              next = lines.nextTry(need.aspect, start, lasts);
+              if (one < Number.POSITIVE_INFINITY) this.refusedCost = Math.min(this.refusedCost, one);
+              if (next < 0) return -1;
+              break;
+            }
+            cost += one;
+          }
+          if (next >= 0) {
+            start = Math.max(start + 1, next);
+            continue;
+          }
+          if (next === -1 && cost > extra) {
+            this.refusedCost = Math.min(this.refusedCost, cost);
+            start++;
+            continue;
+          }
+        }
+        if (!takes) return start;
+        const mark = taken.mark();
+        const before = taken.setUpMinutes;
+        if (this.take(step, way, start, stretch.day, hands)) {
+          const more = taken.setUpMinutes - before;
+          if (more <= extra) return start;
+          this.refusedCost = Math.min(this.refusedCost, more);
+        }
+        taken.takeBack(mark);
+        tries++;
+        start += tries < 20 ? 1 : Math.min(30, tries >> 2);
+      }
+    }
+    return -1;
+  }
+
+  private placeHasFeatures(step: CompiledStep, day: number): boolean {
+    const { features } = this.compiled.problem.days[day]!;
+    return step.source.features.every((feature) => features.includes(feature));
+  }
+
+  /** A later start to try where tools or room are taken; −1: they are free. */
+  private hinderedByThings(step: CompiledStep, start: Minute, finish: Minute): Minute {
+    const { taken } = this;
+    for (const { tool, count } of step.tools) {
+      const left = taken.toolLeft[tool]!;
+      for (let minute = finish - 1; minute >= start; minute--) if (left[minute]! < count) return minute + 1;
+    }
+    if (step.zone >= 0 && step.hands > 0) {
+      const left = taken.roomLeft[step.zone]!;
+      for (let minute = finish - 1; minute >= start; minute--) if (left[minute]! < step.hands) return minute + 1;
+    }
+    return -1;
+  }
+
+  /** The end of something in the air (dust, or something wet it would settle on) that reaches the step; −1: none. */
+  private hinderedBy(air: Taken['dust'], step: CompiledStep, from: Minute, to: Minute): Minute {
+    if (to <= from) return -1;
+    for (const zone of this.compiled.near[step.zone]!)
+      for (const other of air[zone]!)
+        if (other.step !== step.index && Math.max(other.from, from) < Math.min(other.to, to)) return other.to;
+    return -1;
+  }
+
+  /** A later finish to try so that the waits keep their needs; −1: they do; Infinity: no later one can. */
+  private hinderedByWaits(step: CompiledStep, finish: Minute, deadline: Minute): Minute {
+    const { compiled, taken } = this;
+    for (const wait of step.waits) {
+      const over = wait.cure.finish(finish);
+      if (over < 0 || over > deadline) return Number.POSITIVE_INFINITY;
+      if (over <= finish) continue;
+      if (wait.nextCold !== null && wait.nextCold[finish]! < over) return wait.nextCold[finish]! + 1;
+      if (wait.dry && compiled.nextRain[finish]! < over && compiled.aspects.every((aspect) => aspect.sheltering === 0))
+        return compiled.nextRain[finish]! + 1;
+      if (wait.wet && step.zone >= 0) {
+        const until = this.hinderedBy(taken.dust, step, finish, over);
+        if (until >= 0) return Math.max(finish + 1, until);
+      }
+    }
+    return -1;
+  }
+
+  private take(step: CompiledStep, way: Way, start: Minute, day: number, hands: readonly number[]): boolean {
+    const { taken, lines } = this;
+    const finish = start + way.lasts;
+    for (const hand of hands) taken.takeHand(hand, start, finish);
+    for (const { tool, count } of step.tools) taken.takeTool(tool, start, finish, count);
+    if (step.zone >= 0) {
+      if (step.hands > 0) taken.takeRoom(step.zone, start, finish, step.hands);
+      if (step.source.dusty) taken.addDust(step.zone, { step: step.index, from: start, to: finish });
+      else if (way.abrade > 0) taken.addDust(step.zone, { step: step.index, from: start, to: start + way.abrade });
+      if (step.source.wet) taken.addWet(step.zone, { step: step.index, from: start, to: finish });
+      for (const wait of step.waits)
+        if (wait.wet) taken.addWet(step.zone, { step: step.index, from: finish, to: wait.cure.finish(finish) });
+    }
+    if (step.mix >= 0 && way.batchOf < 0)
+      taken.addBatch(step.mix, { step: step.index, mixed: start + way.abrade + step.mixing });
+    taken.placeStep(step.index, { start, finish, day, batchOf: way.batchOf, abrade: way.abrade, hands });
+    for (const { aspect, mask } of step.setUps) if (!lines.hold(aspect, start, finish, mask)) return false;
+    for (const wait of step.waits) {
+      const over = wait.cure.finish(finish);
+      for (const { aspect, mask } of wait.setUps) if (!lines.hold(aspect, finish, over, mask)) return false;
+      if (wait.dry && !this.keepDry(finish, over, -1)) return false;
+      for (const aspect of wait.still) if (!lines.hold(aspect, finish, over, -1)) return false;
+    }
+    return lines.workDay(day);
+  }
+
+  /** Something that shelters stands over every rainy minute of a span; `only`: by this aspect, −1: by any. */
+  private keepDry(from: Minute, to: Minute, only: number): boolean {
+    const { compiled, taken, lines } = this;
+    let minute = compiled.nextRain[from]!;
+    while (minute < to) {
+      let end = minute;
+      while (end < to && compiled.nextRain[end] === end) end++;
+      let least = Number.POSITIVE_INFINITY;
+      let by = -1;
+      for (const { index, sheltering } of compiled.aspects) {
+        if (sheltering === 0 || (only >= 0 && index !== only)) continue;
+        const cost = lines.costToHold(index, minute, end, sheltering);
+        if (cost < least) {
+          least = cost;
+          by = index;
+        }
+      }
+      if (by < 0 || !lines.hold(by, minute, end, taken.compiled.aspects[by]!.sheltering)) return false;
+      minute = compiled.nextRain[end]!;
+    }
+    return true;
+  }
+}

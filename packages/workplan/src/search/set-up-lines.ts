@@ -1,0 +1,299 @@
+import type { Minute } from '../problem.ts';
+import type { CompiledChange } from './compiled.ts';
+import type { MadeChange, Spell, Taken } from './taken.ts';
+
+/**
+ * Keeps an aspect in a state for as long as something needs it, with the changes of set-up that takes: before, after
+ * what stood before, and back again before what was already asked for later.
+ */
+export class SetUpLines {
+  private readonly taken: Taken;
+  /** where a change back can lie anywhere in a gap: as late as it can, or as soon */
+  backLate = true;
+  /** aspects whose line is being rewritten */
+  private readonly open = new Set<number>();
+  private depth = 0;
+  private readonly handsFound: number[] = [];
+  /** after `handsFor` finds none: the minute to try next from */
+  blockedUntil = 0;
+
+  constructor(taken: Taken) {
+    this.taken = taken;
+  }
+
+  /** the least minutes of change more that holding would take; Infinity where another need stands against it */
+  costToHold(aspect: number, from: Minute, to: Minute, mask: number): Minute {
+    const line = this.taken.lines[aspect]!;
+    const { minutes, states } = this.taken.compiled.aspects[aspect]!;
+    let i = line.length - 1;
+    while (i > 0 && line[i - 1]!.to > from) i--;
+    if (line[i]!.to <= from) i++;
+    if (i < line.length && line[i]!.from < to) {
+      const { state } = line[i]!;
+      if ((mask & (1 << state)) === 0) return Number.POSITIVE_INFINITY;
+      for (let k = i + 1; k < line.length && line[k]!.from < to; k++)
+        if (line[k]!.state !== state || line[k]!.before.length > 0) return Number.POSITIVE_INFINITY;
+      return 0;
+    }
+    const was = line[i - 1]!.state;
+    const next = i < line.length ? line[i]!.state : -1;
+    const now = next < 0 ? 0 : minutes[was]![next]!;
+    let least = Number.POSITIVE_INFINITY;
+    for (let state = 0; state < states; state++) {
+      if ((mask & (1 << state)) === 0) continue;
+      const cost = minutes[was]![state]! + (next < 0 ? 0 : minutes[state]![next]!) - now;
+      if (cost < least) least = cost;
+    }
+    return least;
+  }
+
+  /** the first minute after `from` at which what stands in the way of holding may be over; −1: never */
+  nextTry(aspect: number, from: Minute, lasts: Minute): Minute {
+    const line = this.taken.lines[aspect]!;
+    for (let i = 0; i < line.length; i++) {
+      const spell = line[i]!;
+      if (spell.to > from && spell.from < from + lasts) return spell.to;
+      if (spell.from >= from + lasts) return spell.from - lasts + 1;
+    }
+    return -1;
+  }
+
+  /**
+   * Keeps the aspect in one of the states of `mask` over [from, to), making or moving changes where needed.
+   * Where it returns false the caller takes everything back to its own mark.
+   */
+  hold(aspect: number, from: Minute, to: Minute, mask: number): boolean {
+    if (to <= from) return true;
+    if (this.open.has(aspect) || this.depth > 6) return false;
+    const { taken } = this;
+    const line = taken.lines[aspect]!;
+    const { minutes, states } = taken.compiled.aspects[aspect]!;
+    let i = line.length - 1;
+    while (i > 0 && line[i - 1]!.to > from) i--;
+    if (line[i]!.to <= from) i++;
+    let j = i;
+    while (j < line.length && line[j]!.from < to) j++;
+    const was = line[i - 1];
+    const next = line[j];
+
+    if (j > i) {
+      const { state } = line[i]!;
+      if ((mask & (1 << state)) === 0) return false;
+      for (let k = i + 1; k < j; k++) if (line[k]!.state !== state || line[k]!.before.length > 0) return false;
+      const first = line[i]!.from <= from;
+      const last = line[j - 1]!.to >= to;
+      if (j === i + 1 && first && last) return true;
+      const spellFrom = first ? line[i]!.from : from;
+      const spellTo = last ? line[j - 1]!.to : to;
+      const keepBefore = line[i]!.before.every((made) => made.finish <= spellFrom);
+      const keepAfter = next === undefined || next.before.every((made) => made.start >= spellTo);
+      return this.rewrite(aspect, i, j, {
+        state,
+        from: spellFrom,
+        to: spellTo,
+        before: keepBefore ? line[i]!.before : null,
+        after: next === undefined ? [] : keepAfter ? next.before : null,
+      });
+    }
+
+    // Nothing asks for it in that time: stand in the state that costs least; of equals the one it stands in then.
+    const existing = next?.before ?? [];
+    let best = -1;
+    let least = Number.POSITIVE_INFINITY;
+    let standing = was!.state;
+    let madeBefore = 0;
+    for (const made of existing) {
+      if (made.finish > from) break;
+      standing = made.change.to;
+      madeBefore++;
+    }
+    for (let state = 0; state < states; state++) {
+      if ((mask & (1 << state)) === 0) continue;
+      const cost =
+        minutes[was!.state]![state]! +
+        (next === undefined ? 0 : minutes[state]![next.state]!) -
+        (state === standing ? 0.5 : 0);
+      if (cost < least) {
+        least = cost;
+        best = state;
+      }
+    }
+    if (best < 0 || least === Number.POSITIVE_INFINITY) return false;
+    if (best === standing && existing.slice(madeBefore).every((made) => made.start >= to))
+      return this.rewrite(aspect, i, i, {
+        state: best,
+        from,
+        to,
+        before: existing.slice(0, madeBefore),
+        after: existing.slice(madeBefore),
+      });
+    return this.rewrite(aspect, i, i, { state: best, from, to, before: null, after: next === undefined ? [] : null });
+  }
+
+  /** Puts a spell in place of spells i to j; `before` and `after` null: make those changes anew. */
+  private rewrite(
+    aspect: number,
+    i: number,
+    j: number,
+    spell: {
+      readonly state: number;
+      readonly from: Minute;
+      readonly to: Minute;
+      readonly before: readonly MadeChange[] | null;
+      readonly after: readonly MadeChange[] | null;
+    },
+  ): boolean {
+    const { taken } = this;
+    const line = taken.lines[aspect]!;
+    const was = line[i - 1]!;
+    const next = line[j];
+    this.open.add(aspect);
+    this.depth++;
+    // Changes that are made anew free their hands first.
+    const kept = new Set([...(spell.before ?? []), ...(spell.after ?? [])]);
+    const old = j > i ? [...line[i]!.before, ...(next?.before ?? [])] : (next?.before ?? []);
+    for (const made of old) if (!kept.has(made)) this.unmake(made);
+    const before = spell.before ?? this.makeWay(aspect, was.state, spell.state, was.to, spell.from, true);
+    const after =
+      before === null || next === undefined
+        ? []
+        : (spell.after ?? this.makeWay(aspect, spell.state, next.state, spell.to, next.from, this.backLate));
+    this.open.delete(aspect);
+    if (before === null || after === null) {
+      this.depth--;
+      return false;
+    }
+    const fresh: Spell[] = [...line.slice(0, i), { from: spell.from, to: spell.to, state: spell.state, before }];
+    if (next !== undefined) fresh.push({ ...next, before: after }, ...line.slice(j + 1));
+    taken.replaceLine(aspect, fresh);
+    let good = true;
+    for (const made of [...before, ...after]) if (good && taken.worked[made.day] === 0) good = this.workDay(made.day);
+    this.depth--;
+    return good;
+  }
+
+  /** Marks a day as worked in, so that it ends in the set-ups it must end in. */
+  workDay(day: number): boolean {
+    const { taken } = this;
+    if (taken.worked[day] === 1) return true;
+    taken.workDay(day);
+    const { to, endsIn } = taken.compiled.days[day]!;
+    return endsIn.every(({ aspect, mask }) => this.hold(aspect, to, to + 1, mask));
+  }
+
+  private unmake(made: MadeChange): void {
+    for (const hand of made.hands) this.taken.freeHand(hand, made.start, made.finish);
+    this.taken.addSetUpMinutes(made.start - made.finish);
+  }
+
+  private makeWay(
+    aspect: number,
+    from: number,
+    to: number,
+    soonest: Minute,
+    latest: Minute,
+    late: boolean,
+  ): MadeChange[] | null {
+    const { firstChange, changes, minutes } = this.taken.compiled.aspects[aspect]!;
+    if (from === to) return [];
+    if (minutes[from]![to] === Number.POSITIVE_INFINITY) return null;
+    const way: CompiledChange[] = [];
+    for (let state = from; state !== to; ) {
+      const change = changes[firstChange[state]![to]!]!;
+      way.push(change);
+      state = change.to;
+    }
+    const made: MadeChange[] = [];
+    let [first, last] = [soonest, latest];
+    for (let k = 0; k < way.length; k++) {
+      const one = this.makeChange(late ? way[way.length - 1 - k]! : way[k]!, first, last, late);
+      if (one === null) return null;
+      if (late) {
+        made.unshift(one);
+        last = one.start;
+      } else {
+        made.push(one);
+        first = one.finish;
+      }
+    }
+    return made;
+  }
+
+  /** Lays one change within [soonest, latest), as late or as soon as it can lie. */
+  private makeChange(change: CompiledChange, soonest: Minute, latest: Minute, late: boolean): MadeChange | null {
+    const { taken } = this;
+    const { stretches } = taken.compiled;
+    const { minutes } = change;
+    let tries = 0;
+    for (let n = 0; n < stretches.length; n++) {
+      const stretch = stretches[late ? stretches.length - 1 - n : n]!;
+      const first = Math.max(stretch.from, soonest);
+      const last = Math.min(stretch.to, latest) - minutes;
+      let start = late ? last : first;
+      while (start >= first && start <= last) {
+        if (change.run[start]! < minutes) {
+          start += late ? -1 : change.run[start]! + 1;
+          continue;
+        }
+        const hands = this.handsFor(change.hands, true, start, start + minutes, late);
+        if (hands === null) {
+          start = late ? this.blockedUntil - minutes : this.blockedUntil;
+          continue;
+        }
+        const mark = taken.mark();
+        const finish = start + minutes;
+        for (const hand of hands) taken.takeHand(hand, start, finish);
+        taken.addSetUpMinutes(minutes);
+        if (change.setUps.every((need) => this.hold(need.aspect, start, finish, need.mask)))
+          return { change, start, finish, hands, day: stretch.day };
+        taken.takeBack(mark);
+        if (++tries > 12) return null;
+        start += late ? -1 - tries : 1 + tries;
+      }
+    }
+    return null;
+  }
+
+  /**
+   * Hands free over [from, to), the keeper last unless asked for; null where there are too few, and then
+   * `blockedUntil` is the end of (late: the start of) the nearest hindrance.
+   */
+  handsFor(count: number, keeper: boolean, from: Minute, to: Minute, late: boolean): readonly number[] | null {
+    if (count === 0) return [];
+    const { busy } = this.taken;
+    const found = this.handsFound;
+    found.length = 0;
+    let nearest = late ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
+    for (let n = 0; n < busy.length; n++) {
+      // the keeper first where asked for, else last
+      const hand = keeper ? n : (n + 1) % busy.length;
+      if (found.length === count) break;
+      const taken = busy[hand]!;
+      let hindered = -1;
+      if (late) {
+        for (let minute = from; minute < to; minute++)
+          if (taken[minute] === 1) {
+            hindered = minute;
+            break;
+          }
+      } else {
+        for (let minute = to - 1; minute >= from; minute--)
+          if (taken[minute] === 1) {
+            hindered = minute;
+            break;
+          }
+      }
+      if (hindered < 0) found.push(hand);
+      else {
+        nearest = late ? Math.max(nearest, hindered) : Math.min(nearest, hindered + 1);
+        if (keeper && hand === 0) {
+          nearest = late ? hindered : hindered + 1;
+          break;
+        }
+      }
+    }
+    if (found.length === count) return found.slice();
+    this.blockedUntil = Number.isFinite(nearest) ? nearest : late ? -1 : this.taken.compiled.horizon + 1;
+    return null;
+  }
+}

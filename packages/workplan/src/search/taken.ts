@@ -1,0 +1,227 @@
+import type { Minute } from '../problem.ts';
+import type { Compiled, CompiledChange } from './compiled.ts';
+
+/** A stretch over which something needs an aspect to stand in one state, with the changes made just before it. */
+export interface Spell {
+  readonly from: Minute;
+  readonly to: Minute;
+  readonly state: number;
+  readonly before: readonly MadeChange[];
+}
+
+export interface MadeChange {
+  readonly change: CompiledChange;
+  readonly start: Minute;
+  readonly finish: Minute;
+  readonly hands: readonly number[];
+  readonly day: number;
+}
+
+export interface Airborne {
+  readonly step: number;
+  readonly from: Minute;
+  readonly to: Minute;
+}
+
+interface Batch {
+  readonly step: number;
+  readonly mixed: Minute;
+}
+
+const write = { hand: 0, free: 1, tool: 2, zone: 3, dust: 4, wet: 5, line: 6, day: 7, step: 8, batch: 9, minutes: 10 };
+
+/**
+ * What is taken when: hands, tools, room, set-ups, dust and wet, and where the steps lie. Everything written is
+ * remembered in order, so that a job that does not fit can be taken back whole.
+ */
+export class Taken {
+  readonly compiled: Compiled;
+  /** 1 where a hand is away or busy, by hand and minute */
+  readonly busy: readonly Uint8Array[];
+  readonly toolLeft: readonly Int16Array[];
+  readonly roomLeft: readonly Int16Array[];
+  readonly dust: readonly Airborne[][];
+  readonly wet: readonly Airborne[][];
+  /** by aspect, in order of time, apart from each other; the first is how it stands at `now` */
+  readonly lines: (readonly Spell[])[];
+  readonly worked: Uint8Array;
+  readonly batches: readonly Batch[][];
+  /** −1: not placed */
+  readonly start: Int32Array;
+  readonly finish: Int32Array;
+  readonly day: Int32Array;
+  readonly batchOf: Int32Array;
+  readonly abrade: Int32Array;
+  readonly hands: (readonly number[])[];
+  setUpMinutes = 0;
+  private trail = new Int32Array(4096);
+  private length = 0;
+  private readonly oldLines: (readonly Spell[])[] = [];
+
+  constructor(compiled: Compiled) {
+    const { problem, horizon, now } = compiled;
+    this.compiled = compiled;
+    this.busy = compiled.absent.map((away) => Uint8Array.from(away));
+    this.toolLeft = compiled.toolCount.map((count) => Int16Array.from(count));
+    this.roomLeft = problem.zones.map((zone) => new Int16Array(horizon + 1).fill(Math.min(zone.room, 32000)));
+    this.dust = problem.zones.map(() => []);
+    this.wet = problem.zones.map(() => []);
+    this.lines = compiled.aspects.map((aspect) => [
+      { from: Number.NEGATIVE_INFINITY, to: now, state: aspect.initial, before: [] },
+    ]);
+    this.worked = new Uint8Array(problem.days.length);
+    this.batches = problem.mixes.map(() => []);
+    const count = compiled.steps.length;
+    this.start = new Int32Array(count).fill(-1);
+    this.finish = new Int32Array(count).fill(-1);
+    this.day = new Int32Array(count).fill(-1);
+    this.batchOf = new Int32Array(count).fill(-1);
+    this.abrade = new Int32Array(count);
+    this.hands = new Array<readonly number[]>(count).fill([]);
+  }
+
+  /** a mark to take everything back to */
+  mark(): number {
+    return this.length;
+  }
+
+  takeHand(hand: number, from: Minute, to: Minute): void {
+    this.busy[hand]!.fill(1, from, to);
+    this.remember(write.hand, hand, from, to, 0);
+  }
+
+  freeHand(hand: number, from: Minute, to: Minute): void {
+    this.busy[hand]!.fill(0, from, to);
+    this.remember(write.free, hand, from, to, 0);
+  }
+
+  takeTool(tool: number, from: Minute, to: Minute, count: number): void {
+    const left = this.toolLeft[tool]!;
+    for (let minute = from; minute < to; minute++) left[minute]! -= count;
+    this.remember(write.tool, tool, from, to, count);
+  }
+
+  takeRoom(zone: number, from: Minute, to: Minute, hands: number): void {
+    const left = this.roomLeft[zone]!;
+    for (let minute = from; minute < to; minute++) left[minute]! -= hands;
+    this.remember(write.zone, zone, from, to, hands);
+  }
+
+  addDust(zone: number, airborne: Airborne): void {
+    this.dust[zone]!.push(airborne);
+    this.remember(write.dust, zone, 0, 0, 0);
+  }
+
+  addWet(zone: number, airborne: Airborne): void {
+    this.wet[zone]!.push(airborne);
+    this.remember(write.wet, zone, 0, 0, 0);
+  }
+
+  replaceLine(aspect: number, line: readonly Spell[]): void {
+    this.oldLines.push(this.lines[aspect]!);
+    this.lines[aspect] = line;
+    this.remember(write.line, aspect, 0, 0, 0);
+  }
+
+  workDay(day: number): void {
+    this.worked[day] = 1;
+    this.remember(write.day, day, 0, 0, 0);
+  }
+
+  addSetUpMinutes(minutes: Minute): void {
+    this.setUpMinutes += minutes;
+    this.remember(write.minutes, 0, 0, 0, minutes);
+  }
+
+  addBatch(mix: number, batch: Batch): void {
+    this.batches[mix]!.push(batch);
+    this.remember(write.batch, mix, 0, 0, 0);
+  }
+
+  placeStep(
+    step: number,
+    at: { start: Minute; finish: Minute; day: number; batchOf: number; abrade: Minute; hands: readonly number[] },
+  ): void {
+    this.start[step] = at.start;
+    this.finish[step] = at.finish;
+    this.day[step] = at.day;
+    this.batchOf[step] = at.batchOf;
+    this.abrade[step] = at.abrade;
+    this.hands[step] = at.hands;
+    this.remember(write.step, step, 0, 0, 0);
+  }
+
+  isPlaced(step: number): boolean {
+    return this.finish[step]! >= 0 || this.compiled.steps[step]!.fixed !== null;
+  }
+
+  /** Takes back everything since a mark, the last first. */
+  takeBack(mark: number): void {
+    const { trail } = this;
+    while (this.length > mark) {
+      this.length -= 5;
+      const at = this.length;
+      const [kind, index, from, to, amount] = [
+        trail[at]!,
+        trail[at + 1]!,
+        trail[at + 2]!,
+        trail[at + 3]!,
+        trail[at + 4]!,
+      ];
+      switch (kind) {
+        case write.hand:
+          this.busy[index]!.fill(0, from, to);
+          break;
+        case write.free:
+          this.busy[index]!.fill(1, from, to);
+          break;
+        case write.tool: {
+          const left = this.toolLeft[index]!;
+          for (let minute = from; minute < to; minute++) left[minute]! += amount;
+          break;
+        }
+        case write.zone: {
+          const left = this.roomLeft[index]!;
+          for (let minute = from; minute < to; minute++) left[minute]! += amount;
+          break;
+        }
+        case write.dust:
+          this.dust[index]!.pop();
+          break;
+        case write.wet:
+          this.wet[index]!.pop();
+          break;
+        case write.line:
+          this.lines[index] = this.oldLines.pop()!;
+          break;
+        case write.day:
+          this.worked[index] = 0;
+          break;
+        case write.step:
+          this.start[index] = -1;
+          this.finish[index] = -1;
+          break;
+        case write.batch:
+          this.batches[index]!.pop();
+          break;
+        default:
+          this.setUpMinutes -= amount;
+      }
+    }
+  }
+
+  private remember(kind: number, index: number, from: number, to: number, amount: number): void {
+    if (this.length + 5 > this.trail.length) {
+      const longer = new Int32Array(this.trail.length * 2);
+      longer.set(this.trail);
+      this.trail = longer;
+    }
+    const { trail, length } = this;
+    trail[length] = kind;
+    trail[length + 1] = index;
+    trail[length + 2] = from;
+    trail[length + 3] = to;
+    trail[length + 4] = amount;
+    this.length = length + 5;
+  }
+}
