@@ -31,7 +31,10 @@ export interface SmallProblemOptions {
   readonly rules?: 'all' | readonly Rule[];
   /** 'tiny': one job day, 2–4 steps; 'small': one or two job days, 3–9 steps. Default 'small'. */
   readonly size?: 'tiny' | 'small';
-  /** every start, length and wait a multiple of five minutes, so that brute force may step by five. Default false. */
+  /**
+   * Every figure of time a multiple of five minutes, waits of set times only and no abrading, so that brute force
+   * may step by five. Default false.
+   */
   readonly onFives?: boolean;
 }
 
@@ -383,7 +386,10 @@ export function smallProblem(seed: number, options: SmallProblemOptions = {}): P
       after: after.id,
       least_min,
       greatest_min: greatest ? least_min + dice.fives(0, 30) : null,
-      past: greatest && often(0.5, 'abrading') ? { kind: 'abrade', minutes: dice.fives(5, 15) } : { kind: 'forbidden' },
+      past:
+        greatest && often(0.5, 'abrading') && !onFives
+          ? { kind: 'abrade', minutes: dice.fives(5, 15) }
+          : { kind: 'forbidden' },
     });
   };
   for (let i = 1; i < steps.length; i++) {
