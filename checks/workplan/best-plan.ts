@@ -1,0 +1,79 @@
+/** The best plan of a problem by the constraint model, as a `Plan` like any other, so that it can be judged alike. */
+import type { Plan, PlannedChange, PlannedStep, PlannedWait, Problem, Worth } from '#workplan';
+import { worthOf } from '#workplan';
+import { solveModel } from './general-solver.ts';
+import { waitFinish } from './minute-tables.ts';
+import { type ConstraintModel, constraintModel } from './model.ts';
+import type { StepTerms } from './model-draft.ts';
+
+/** What a plan is worth as far as the model weighs it. */
+export type ModelWorth = Pick<Worth, 'missed' | 'weight' | 'setUp_min'>;
+
+export type ModelAnswer =
+  | { readonly kind: 'proved best'; readonly plan: Plan; readonly worth: ModelWorth }
+  | { readonly kind: 'out of time' };
+
+/**
+ * The best plan there is, proved: none misses less, does more weight, or does the same with less set-up changing.
+ *
+ * @param problem       a sound problem with whole weights
+ * @param timeLimit_ms  for the solver
+ * @throws Error        where the model says that not even the plan that leaves all out keeps the rules
+ */
+export async function bestPlan(problem: Problem, timeLimit_ms: number): Promise<ModelAnswer> {
+  const model = constraintModel(problem);
+  const answer = await solveModel(model.text, { timeLimit_ms });
+  if (answer.kind === 'unsatisfiable') throw new Error('the model has no plan at all, though leaving all out is one');
+  if (answer.kind === 'out of time') return { kind: 'out of time' };
+  const plan = planFrom(problem, model, answer.values);
+  const { missed, weight, setUp_min } = worthOf(plan, problem);
+  return { kind: 'proved best', plan, worth: { missed, weight, setUp_min } };
+}
+
+function planFrom(problem: Problem, model: ConstraintModel, values: Readonly<Record<string, unknown>>): Plan {
+  const numberOf = (term: string) => (term in values ? Number(values[term]) : Number(term));
+  const isTrue = (term: string) => term === 'true' || values[term] === true;
+  const handsOf = (terms: readonly string[]) => problem.hands.filter((_, at) => isTrue(terms[at]!)).map(({ id }) => id);
+  const dayAt = (minute: number) =>
+    problem.days.find(({ from, to, clearUp_min }) => from <= minute && minute <= to - clearUp_min)?.id ?? null;
+
+  const steps: PlannedStep[] = [];
+  const waits: PlannedWait[] = [];
+  for (const [index, terms] of model.steps.entries()) {
+    if (!isTrue(terms.on)) continue;
+    const [start, finish] = [numberOf(terms.from), numberOf(terms.to)];
+    steps.push({
+      step: terms.step.id,
+      start,
+      finish,
+      hands: handsOf(terms.hands),
+      day: terms.open ? dayAt(start) : null,
+      batchOf: batchOf(model.steps, index, isTrue),
+      abrade_min: numberOf(terms.abrade),
+    });
+    for (const { wait } of terms.waits) {
+      const { finish: over, tooCold } = waitFinish(problem, wait, finish);
+      waits.push({ step: terms.step.id, wait: wait.id, start: finish, finish: over ?? problem.horizon, tooCold });
+    }
+  }
+  const changes: PlannedChange[] = model.changes
+    .filter(({ kind }) => numberOf(kind) > 0)
+    .map(({ kind, aspect, changes: kinds, from, to, hands }) => {
+      const change = kinds[numberOf(kind) - 1]!;
+      const start = numberOf(from);
+      return {
+        aspect: aspect.id,
+        from: change.from,
+        to: change.to,
+        start,
+        finish: numberOf(to),
+        hands: handsOf(hands),
+        day: dayAt(start)!,
+      };
+    });
+  const leftOut = problem.jobs.filter((_, index) => values[`job_${index}`] !== true).map(({ id }) => id);
+  return { steps, waits, changes, leftOut };
+}
+
+const batchOf = (steps: readonly StepTerms[], user: number, isTrue: (term: string) => boolean): string | null =>
+  steps.find((_, other) => isTrue(`batch_${user}_${other}`))?.step.id ?? null;

@@ -1,0 +1,74 @@
+/**
+ * The whole plan problem as a constraint model for a general solver.
+ *
+ * Written from the trade's rules and from what `violations.ts` says of each, never from the search: where the two
+ * give different answers one of them is wrong. Time is in whole minutes, as in the problem, so that no grid can
+ * lose a plan. Weather, daylight, job days, breaks, stores, held spans and cure laws are read off minute by minute
+ * into the sets of starts that each length of work may have (`minute-tables.ts`).
+ */
+import type { Problem } from '#workplan';
+import { type Draft, newDraft, type SlotTerms, type StepTerms, sumText } from './model-draft.ts';
+import { setUpTerms } from './model-set-ups.ts';
+import { sharingTerms } from './model-sharing.ts';
+import { jobTerm, stepTerms } from './model-steps.ts';
+
+export interface ConstraintModel {
+  /** MiniZinc */
+  readonly text: string;
+  readonly steps: readonly StepTerms[];
+  readonly changes: readonly SlotTerms[];
+}
+
+/**
+ * @param problem  a sound problem; weights whole numbers
+ * @returns        its model: least missed, then most weight, then least set-up changing, as one number to be made
+ *                 as great as can be
+ * @throws RangeError  for weights that are not whole, or too many for the solver's 32-bit numbers
+ */
+export function constraintModel(problem: Problem): ConstraintModel {
+  const draft = newDraft(problem);
+  for (const index of problem.jobs.keys()) draft.variable('bool', `job_${index}`);
+  const steps = stepTerms(draft);
+  deadlines(draft, steps);
+  const changes = setUpTerms(draft, steps);
+  sharingTerms(draft, steps, changes);
+  return { text: draft.text(objective(draft, changes)), steps, changes };
+}
+
+function deadlines(draft: Draft, steps: readonly StepTerms[]): void {
+  draft.rule('deadline');
+  for (const job of draft.problem.jobs) {
+    const own = steps.filter(({ step }) => step.job === job.id);
+    const term = jobTerm(draft.problem, job.id);
+    // with nothing left to lay it is in every plan, whatever its date
+    if (!own.some(({ open }) => open)) draft.constraint(term);
+    else if (job.deadline !== null)
+      for (const { to, waits } of own) {
+        draft.constraint(`${term} -> ${to} <= ${job.deadline}`);
+        for (const wait of waits)
+          draft.constraint(`${term} -> ${wait.over ? `${wait.to} <= ${job.deadline}` : 'false'}`);
+      }
+  }
+}
+
+function objective(draft: Draft, changes: readonly SlotTerms[]): string {
+  const { jobs } = draft.problem;
+  const total = jobs.reduce((sum, { weight }) => sum + weight, 0);
+  const most_min = changes.reduce(
+    (sum, { changes: kinds }) => sum + Math.max(...kinds.map(({ minutes }) => minutes)),
+    0,
+  );
+  if (!jobs.every(({ weight }) => Number.isInteger(weight))) throw new RangeError('weights must be whole numbers');
+  if ((total + 1) * (total + 1) * (most_min + 1) >= 2 ** 31)
+    throw new RangeError(`weights of ${total} in all are too many for one number`);
+  draft.rule('worth: a needed job counts more than all weight, a unit of weight more than all set-up changing');
+  const parts = jobs.map(({ weight, deadline, optional }, index) => {
+    const needed = deadline !== null || !optional;
+    return `${weight * (needed ? total + 2 : 1) * (most_min + 1)} * job_${index}`;
+  });
+  const setUp = draft.variable(`0..${most_min}`, 'setUp_min');
+  draft.constraint(`${setUp} = ${sumText(changes.map(({ length }) => length))}`);
+  draft.variable('int', 'worth');
+  draft.constraint(`worth = ${sumText(parts)} - ${setUp}`);
+  return 'solve maximize worth;';
+}
