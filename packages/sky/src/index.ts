@@ -1,3 +1,4 @@
+export { airQuestions } from './air-questions.ts';
 export { dewPoint_C, humidity_pct, type MagnusForm, magnusForms, saturationPressure_hPa } from './dew-point.ts';
 export { type SuitableSpans, suitableSpans, type WeatherSpan } from './suitable-spans.ts';
 export {
@@ -9,6 +10,7 @@ export {
   type SunPosition,
   sunPosition,
 } from './sun-position.ts';
+export { sunQuestions } from './sun-questions.ts';
 export {
   type Light,
   type LightTimes,
