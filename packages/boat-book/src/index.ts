@@ -1,3 +1,30 @@
+export { contentId } from './canonical.ts';
+export type { RecordOf } from './collections.ts';
+export type { BookStates, KeyChange } from './documents.ts';
+export { assumedWeights, emptyBook } from './empty-book.ts';
+export {
+  type BookSurroundings,
+  beginBook,
+  type OpenBook,
+  openBook,
+  type RecordPatch,
+  type StoredChange,
+  type TurnedBack,
+} from './open-book.ts';
+export type { Operation, Operations } from './operation.ts';
+export type {
+  CollectionName,
+  Json,
+  NewJob,
+  NewStep,
+  OpenQuestion,
+  OperationFields,
+  OperationFieldsByName,
+  OperationName,
+  OperationOutcome,
+  Refusal,
+} from './operation-fields.ts';
+export { operations } from './operations.ts';
 export type {
   At,
   Boat,

@@ -3,7 +3,9 @@
  *
  * A `YYYY-MM-DD` is a day at the boat's place, a `HH:MM` a clock time there, an `At` an instant in UTC
  * (ISO 8601, with Z). Units stand in the names. Lists keyed by id are objects, so that two devices can add to them.
- * Records marked *fixed* never change: their id is the hash of their content.
+ * Records marked *fixed* never change: their id is the hash of their content. They stand in the book in the order they
+ * were known in, oldest first; `order` says the same as a number (1 + the highest known when it was written). Clocks may
+ * be wrong by years, so which of two counts is settled by `order`, then by id, never by an instant.
  */
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
@@ -239,6 +241,8 @@ export interface WeatherEntry {
   readonly humidity_pct: number;
   readonly basis: 'typed' | 'forecast';
   readonly entered: At;
+  /** set when it is put in the book */
+  readonly order?: number;
 }
 
 export interface Outing {
@@ -266,6 +270,8 @@ export interface KeptPlan {
   readonly startsAt: At;
   readonly plan: import('#workplan').Plan;
   readonly verdict: import('#workplan').Verdict;
+  /** set when it is put in the book */
+  readonly order?: number;
 }
 
 /** Fixed. */
@@ -278,4 +284,6 @@ export interface LogEntry {
   readonly who: string;
   readonly spent_min: number | null;
   readonly text: string;
+  /** set when it is put in the book */
+  readonly order?: number;
 }

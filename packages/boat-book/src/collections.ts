@@ -1,0 +1,53 @@
+/** Which collections there are, which of the two documents each lives in, and how its records are kept. */
+import type { CollectionName } from './operation-fields.ts';
+import type { Book } from './records.ts';
+
+/** `boat`: the keeper writes; `work`: hands write too. */
+export type Part = 'boat' | 'work';
+
+export interface Collection {
+  readonly part: Part;
+  /** one record under the collection's own name; records with a key a field; or values that never change */
+  readonly kept: 'one' | 'keyed' | 'fixed';
+  /** what one of them is called in a sentence */
+  readonly word: string;
+}
+
+export const collections: Readonly<Record<CollectionName, Collection>> = {
+  boat: { part: 'boat', kept: 'one', word: 'boat' },
+  weights: { part: 'boat', kept: 'one', word: 'weights' },
+  places: { part: 'boat', kept: 'keyed', word: 'place' },
+  zones: { part: 'boat', kept: 'keyed', word: 'zone' },
+  fittings: { part: 'boat', kept: 'keyed', word: 'fitting' },
+  setUps: { part: 'boat', kept: 'keyed', word: 'set-up' },
+  tools: { part: 'boat', kept: 'keyed', word: 'tool' },
+  mixes: { part: 'boat', kept: 'keyed', word: 'mix' },
+  jobs: { part: 'work', kept: 'keyed', word: 'job' },
+  steps: { part: 'work', kept: 'keyed', word: 'step' },
+  juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },
+  jobDays: { part: 'work', kept: 'keyed', word: 'job day' },
+  weather: { part: 'work', kept: 'fixed', word: 'weather entry' },
+  outings: { part: 'work', kept: 'keyed', word: 'outing' },
+  stores: { part: 'work', kept: 'keyed', word: 'store' },
+  plans: { part: 'work', kept: 'fixed', word: 'kept plan' },
+  log: { part: 'work', kept: 'fixed', word: 'log entry' },
+};
+
+export const collectionNames = Object.keys(collections) as CollectionName[];
+
+/** The record type of a collection. */
+export type RecordOf<C extends CollectionName> = C extends 'boat' | 'weights'
+  ? Book[C]
+  : Book[C] extends Readonly<Record<string, infer R>>
+    ? R
+    : never;
+
+/**
+ * Fields on which two answers are no question: the book takes one and says nothing. Everything else that two devices
+ * answered differently is shown to the keeper.
+ */
+export const quietFields: Readonly<Partial<Record<CollectionName, readonly string[]>>> = {
+  zones: ['words', 'room', 'near', 'along', 'up'],
+  jobs: ['said'],
+  steps: ['order'],
+};

@@ -1,0 +1,249 @@
+/** Operations on job days, weather, outings, jury rigs, stores, kept plans and the log; and on open questions. */
+import { z } from 'zod/mini';
+import { minuteOfClock } from '#units';
+import { plainThree } from './boat-operations.ts';
+import { sameContent } from './canonical.ts';
+import { type Edit, refuse } from './edit.ts';
+import { at, day, id, text, title } from './field-schemas.ts';
+import { type Operations, someOf, withoutId } from './operation.ts';
+import type { CollectionName, Json, OperationFields } from './operation-fields.ts';
+import { asGiven } from './plain-words.ts';
+import { keptPlanSchema } from './plan-schemas.ts';
+import type { JobDay, JuryRig, WeatherEntry } from './records.ts';
+import { juryRigSchema, logSchema, recordSchemas, weatherSchema } from './schemas.ts';
+
+/** Faults of a job day that no single field shows. */
+export function jobDayFault(jobDay: JobDay): { where: string; wrong: string; right: string } | null {
+  const from = minuteOfClock(jobDay.from);
+  const to = minuteOfClock(jobDay.to);
+  if (to <= from)
+    return { where: 'to', wrong: `${jobDay.to} is not after ${jobDay.from}`, right: 'a later time the same day' };
+  const least = jobDay.setOut_min + jobDay.clearUp_min;
+  if (least >= to - from) {
+    return {
+      where: 'setOut_min',
+      wrong: `setting out and clearing up take ${least} minutes of ${to - from}`,
+      right: 'less than the day is long',
+    };
+  }
+  let last = from;
+  for (const [i, rest] of [...jobDay.breaks].sort((a, b) => (a.from < b.from ? -1 : 1)).entries()) {
+    const start = minuteOfClock(rest.from);
+    const where = `breaks › ${i + 1}.`;
+    if (start < last) {
+      return {
+        where,
+        wrong: `it begins at ${rest.from}`,
+        right: i === 0 ? `${jobDay.from} or later` : 'after the break before it',
+      };
+    }
+    last = start + rest.minutes;
+    if (last > to) return { where, wrong: `it ends after the day does, ${jobDay.to}`, right: `an end by ${jobDay.to}` };
+  }
+  const hands = new Set(['keeper']);
+  for (const [i, hand] of jobDay.hands.entries()) {
+    const where = `hands › ${i + 1}.`;
+    if (hands.has(hand.id))
+      return { where, wrong: `the id ${asGiven(hand.id)} stands twice`, right: 'an id of its own' };
+    hands.add(hand.id);
+    if (hand.to <= hand.from)
+      return { where, wrong: `${hand.to} is not after ${hand.from}`, right: 'a later time the same day' };
+  }
+  return null;
+}
+
+function checkJobDay(record: unknown): void {
+  const parts = recordSchemas.jobDays.safeParse(record);
+  if (!parts.success) return; // the record's own check says what is wrong
+  const fault = jobDayFault(parts.data);
+  if (fault !== null) refuse(fault.where, fault.wrong, fault.right);
+}
+
+function checkJuryRig(rig: JuryRig): void {
+  if (rig.trustedUntil < rig.made) {
+    refuse('trustedUntil', `${rig.trustedUntil} is before it was made, ${rig.made}`, `${rig.made} or later`);
+  }
+}
+
+/** What one session may still choose: the answer must be one that stands. */
+function chosen(fields: OperationFields<'chooseAnswer'>, answers: readonly Json[]): Json {
+  const found = answers.find((answer) => sameContent(answer, fields.answer));
+  return (
+    found ?? refuse('answer', `${asGiven(fields.answer)} is not one of the answers`, answers.map(asGiven).join(' or '))
+  );
+}
+
+const oneSchema = z.strictObject({ id });
+const [addJobDay, changeJobDay] = plainThree<'addJobDay', 'changeJobDay', 'removeJobDay'>('jobDays', checkJobDay);
+const [addOuting, changeOuting, removeOuting] = plainThree<'addOuting', 'changeOuting', 'removeOuting'>('outings');
+const [addStore, changeStore, removeStore] = plainThree<'addStore', 'changeStore', 'removeStore'>('stores');
+
+export const dayOperations = {
+  addJuryRig: {
+    title: 'Put in a jury rig',
+    does: 'Puts a temporary fix in the book, with how long and within what it is trusted, and writes it to the log.',
+    undoes: true,
+    fields: z.strictObject({ ...without(juryRigSchema, ['state']), id: z.exactOptional(id) }),
+    run(fields: OperationFields<'addJuryRig'>, edit) {
+      const rig: JuryRig = { ...withoutId(fields), state: 'standing' };
+      checkJuryRig(rig);
+      const made = edit.put('juryRigs', rig, fields.id);
+      logRig(edit, rig, 'jury rig made', `${rig.title}, trusted until ${rig.trustedUntil}`);
+      return made;
+    },
+  },
+  changeJuryRig: {
+    title: 'Change a jury rig',
+    does: 'Changes what is said of a jury rig, but not how long it is trusted.',
+    undoes: true,
+    fields: z.strictObject({ ...someOf(juryRigSchema, ['state', 'trustedUntil']), id }),
+    run(fields: OperationFields<'changeJuryRig'>, edit) {
+      edit.set('juryRigs', fields.id, withoutId(fields));
+      checkJuryRig(edit.need('juryRigs', fields.id, 'id'));
+      return null;
+    },
+  },
+  trustJuryRig: {
+    title: 'Trust a jury rig longer',
+    does: 'Gives a jury rig another date that it is trusted until, with the reason.',
+    undoes: true,
+    fields: z.strictObject({ id, trustedUntil: day, reason: title }),
+    run({ id: rigId, trustedUntil, reason }: OperationFields<'trustJuryRig'>, edit) {
+      if (edit.need('juryRigs', rigId, 'id').state === 'removed')
+        refuse('id', 'this jury rig is gone', 'one that still stands');
+      edit.set('juryRigs', rigId, { trustedUntil, reason });
+      const rig = edit.need('juryRigs', rigId, 'id');
+      checkJuryRig(rig);
+      logRig(edit, rig, 'note', `${rig.title}: trusted until ${trustedUntil}, because ${reason}`);
+      return null;
+    },
+  },
+  removeJuryRig: {
+    title: 'Jury rig is gone',
+    does: 'Says that a jury rig was taken off the boat, and writes it to the log.',
+    undoes: true,
+    fields: z.strictObject({ id, text: z.exactOptional(text) }),
+    run(fields: OperationFields<'removeJuryRig'>, edit) {
+      const rig = edit.need('juryRigs', fields.id, 'id');
+      if (rig.state === 'removed') refuse('id', `${asGiven(rig.title)} is gone already`, 'one that still stands');
+      edit.set('juryRigs', fields.id, { state: 'removed' });
+      logRig(edit, rig, 'jury rig removed', fields.text ?? rig.title);
+      return null;
+    },
+  },
+  addJobDay,
+  changeJobDay,
+  removeJobDay: {
+    title: 'Take out a job day',
+    does: 'Takes a job day out of the book; jobs that were held to it are free again.',
+    undoes: true,
+    fields: oneSchema,
+    run(fields: OperationFields<'removeJobDay'>, edit) {
+      for (const [jobId, job] of [...edit.all('jobs')]) {
+        if (job.heldTo === fields.id) edit.set('jobs', jobId, { heldTo: null });
+      }
+      edit.remove('jobDays', fields.id);
+      return null;
+    },
+  },
+  enterWeather: {
+    title: 'Enter weather',
+    does: 'Enters what weather is expected for some hours; a later entry for the same hours is used instead.',
+    undoes: true,
+    fields: z.strictObject({
+      entries: z
+        .array(z.strictObject(without(weatherSchema, ['entered', 'order'])))
+        .check(z.minLength(1), z.maxLength(2000)),
+    }),
+    run({ entries }: OperationFields<'enterWeather'>, edit) {
+      entries.forEach((entry, i) => {
+        const where = `entries › ${i + 1}.`;
+        edit.need('places', entry.place, `${where} › place`);
+        const fault = weatherFault(entry);
+        if (fault !== null) refuse(`${where} › ${fault.where}`, fault.wrong, fault.right);
+        edit.fix('weather', { ...entry, entered: edit.now });
+      });
+      return null;
+    },
+  },
+  addOuting,
+  changeOuting,
+  removeOuting,
+  addStore,
+  changeStore,
+  removeStore,
+  keepPlan: {
+    title: 'Keep a plan',
+    does: 'Keeps a plan as it was made; of two made apart, both are kept.',
+    undoes: true,
+    fields: z.strictObject(without(keptPlanSchema, ['made', 'order'])),
+    run: (fields: OperationFields<'keepPlan'>, edit) => edit.fix('plans', { ...fields, made: edit.now }),
+  },
+  writeLog: {
+    title: 'Write in the log',
+    does: 'Writes what was done, seen or measured in the log, for good.',
+    undoes: false,
+    fields: z.strictObject({
+      ...someOf(logSchema, ['order']),
+      kind: logSchema.shape.kind,
+      text: title,
+      at: z.exactOptional(at),
+    }),
+    run(fields: OperationFields<'writeLog'>, edit) {
+      return edit.fix('log', { at: edit.now, job: null, step: null, zone: null, who: '', spent_min: null, ...fields });
+    },
+  },
+  chooseAnswer: {
+    title: 'Choose an answer',
+    does: 'Settles what was answered differently on two devices.',
+    undoes: true,
+    fields: z.strictObject({
+      collection: z.enum(Object.keys(recordSchemas) as [CollectionName, ...CollectionName[]]),
+      id,
+      field: title,
+      answer: z.custom<Json>(() => true),
+    }),
+    run(fields: OperationFields<'chooseAnswer'>, edit) {
+      const answers = edit.answersTo(fields.collection, fields.id, fields.field);
+      if (answers.length === 0) refuse('field', 'there is nothing to choose here', 'a field with more than one answer');
+      const answer = chosen(fields, answers);
+      if (fields.field !== 'removed') edit.settle(fields.collection, fields.id, fields.field, answer);
+      else if (answer === 'remove') edit.remove(fields.collection, fields.id);
+      else edit.settleRemoval(fields.collection, fields.id);
+      return null;
+    },
+  },
+} satisfies Partial<Operations>;
+
+/** The shape of an object less some fields. */
+function without<S extends z.ZodMiniObject, K extends keyof S['shape'] & string>(schema: S, fields: readonly K[]) {
+  return Object.fromEntries(
+    Object.entries(schema.shape).filter(([field]) => !(fields as readonly string[]).includes(field)),
+  ) as Omit<S['shape'], K>;
+}
+
+/** Faults of a weather entry that no single field shows. */
+export function weatherFault(
+  entry: Pick<WeatherEntry, 'fromHour' | 'toHour'>,
+): { where: string; wrong: string; right: string } | null {
+  return entry.toHour > entry.fromHour
+    ? null
+    : {
+        where: 'toHour',
+        wrong: `${entry.toHour} is not after ${entry.fromHour}`,
+        right: `from ${entry.fromHour + 1} to 24`,
+      };
+}
+
+function logRig(edit: Edit, rig: JuryRig, kind: 'jury rig made' | 'jury rig removed' | 'note', words: string): void {
+  edit.fix('log', {
+    at: edit.now,
+    kind,
+    job: rig.job,
+    step: null,
+    zone: rig.zone,
+    who: '',
+    spent_min: null,
+    text: words,
+  });
+}

@@ -1,0 +1,378 @@
+/** Operations on jobs and their steps: putting work in, changing it, and doing it. */
+import { z } from 'zod/mini';
+import { byOrder, firstRing, waitsOf } from './cycles.ts';
+import { type Edit, refuse } from './edit.ts';
+import { at, day, id, list, number, text, whole } from './field-schemas.ts';
+import { type Operations, someOf, withoutId } from './operation.ts';
+import type { NewStep, OperationFields } from './operation-fields.ts';
+import { asGiven } from './plain-words.ts';
+import type { At, Id, Step } from './records.ts';
+import { jobSchema, stepSchema } from './schemas.ts';
+
+const one = z.strictObject({ id });
+const { title, consequence } = jobSchema.shape;
+const newStepShape = {
+  ...someOf(stepSchema, ['job', 'progress']),
+  title: stepSchema.shape.title,
+  minutes: stepSchema.shape.minutes,
+  hands: stepSchema.shape.hands,
+  id: z.exactOptional(id),
+};
+
+function wholeStep(job: Id, order: number, step: NewStep): Step {
+  return {
+    keeper: true,
+    notAlone: false,
+    zone: null,
+    needs: {},
+    features: [],
+    tools: [],
+    setUps: [],
+    stores: [],
+    dusty: false,
+    wet: false,
+    mix: null,
+    waits: [],
+    follows: null,
+    cautions: [],
+    order,
+    ...withoutId(step),
+    job,
+    progress: { kind: 'open' },
+  };
+}
+
+const stepsOf = (edit: Edit, job: Id): [Id, Step][] =>
+  [...edit.all('steps')].filter(([, step]) => step.job === job).sort(byOrder);
+
+/** Refuses steps or jobs that would wait for each other, or a wait whose id stands twice in a step. */
+function checkOrder(edit: Edit): void {
+  const jobs = new Map([...edit.all('jobs')].map(([jobId, job]) => [jobId, job.afterJobs] as const));
+  const jobRing = firstRing(jobs);
+  if (jobRing !== null) {
+    const names = jobRing.map((jobId) => asGiven(edit.find('jobs', jobId)?.title ?? jobId));
+    refuse('afterJobs', `these jobs would wait for each other: ${names.join(', ')}`, 'jobs that come before it only');
+  }
+  const ring = firstRing(waitsOf(edit.all('steps'), edit.all('jobs')));
+  if (ring !== null) {
+    const names = ring.map((stepId) => asGiven(edit.find('steps', stepId)?.title ?? stepId));
+    refuse('follows', `these steps would wait for each other: ${names.join(', ')}`, 'steps that come before it only');
+  }
+}
+
+function checkWaits(step: Step): void {
+  const ids = step.waits.map((wait) => wait.id);
+  if (new Set(ids).size !== ids.length) refuse('waits', 'two waits have the same id', 'an id of its own for each');
+}
+
+/** Refuses where a wait that another step follows would be gone. */
+function checkFollowedWaits(edit: Edit, stepId: Id, step: Step): void {
+  for (const [, other] of edit.all('steps')) {
+    for (const follow of other.follows ?? []) {
+      if (follow.step === stepId && follow.wait !== null && !step.waits.some((wait) => wait.id === follow.wait)) {
+        refuse('waits', `the step ${asGiven(other.title)} follows a wait that would be gone`, 'change that step first');
+      }
+    }
+  }
+}
+
+const minutesLater = (instant: At, minutes: number): At =>
+  new Date(Date.parse(instant) + minutes * 60_000).toISOString();
+
+function checkTimes(where: string, earlier: At, later: At): void {
+  if (Date.parse(later) < Date.parse(earlier))
+    refuse(where, `${later} is before the start, ${earlier}`, `${earlier} or later`);
+}
+
+/** Adds steps in the order given; those without ids get one first, so that each may follow any other. */
+function putSteps(edit: Edit, job: Id, steps: readonly NewStep[], firstOrder: number): void {
+  steps.forEach((step, i) => {
+    const whole = wholeStep(job, firstOrder + i, step);
+    checkWaits(whole);
+    edit.put('steps', whole, step.id);
+  });
+}
+
+export const jobOperations = {
+  addJob: {
+    title: 'Put in a job',
+    does: 'Puts a job in the book, with its steps in the order they are done.',
+    undoes: true,
+    fields: z.strictObject({
+      ...someOf(jobSchema, ['state', 'closed']),
+      title,
+      consequence,
+      id: z.exactOptional(id),
+      steps: z.exactOptional(list(z.strictObject(newStepShape))),
+    }),
+    run({ steps = [], ...job }: OperationFields<'addJob'>, edit) {
+      const made = edit.put(
+        'jobs',
+        {
+          why: '',
+          zone: null,
+          fitting: null,
+          opened: edit.today,
+          due: null,
+          outing: null,
+          note: '',
+          said: '',
+          heldTo: null,
+          afterJobs: [],
+          ...withoutId(job),
+          state: 'open',
+          closed: null,
+        },
+        job.id,
+      );
+      putSteps(edit, made, steps, 0);
+      checkOrder(edit);
+      return made;
+    },
+  },
+  changeJob: {
+    title: 'Change a job',
+    does: 'Changes what is said of a job.',
+    undoes: true,
+    fields: z.strictObject({ ...someOf(jobSchema, ['state', 'closed']), id }),
+    run(fields: OperationFields<'changeJob'>, edit) {
+      edit.set('jobs', fields.id, withoutId(fields));
+      if (fields.afterJobs !== undefined) checkOrder(edit);
+      return null;
+    },
+  },
+  finishJob: {
+    title: 'Finish a job',
+    does: 'Says that a job is done, and writes it to the log.',
+    undoes: true,
+    fields: z.strictObject({ id, closed: z.exactOptional(day), who: z.exactOptional(text) }),
+    run({ id: jobId, who = '', ...given }: OperationFields<'finishJob'>, edit) {
+      const { closed = edit.today } = given;
+      const job = edit.need('jobs', jobId, 'id');
+      if (job.state === 'done') refuse('id', `${asGiven(job.title)} is done already`, 'a job that is still open');
+      if (closed < job.opened)
+        refuse('closed', `${closed} is before it was put in, ${job.opened}`, `${job.opened} or later`);
+      edit.set('jobs', jobId, { state: 'done', closed });
+      edit.fix('log', {
+        at: edit.now,
+        kind: 'job done',
+        job: jobId,
+        step: null,
+        zone: job.zone,
+        who,
+        spent_min: null,
+        text: job.title,
+      });
+      return null;
+    },
+  },
+  dropJob: {
+    title: 'Drop a job',
+    does: 'Says that a job will not be done; it stays in the book.',
+    undoes: true,
+    fields: z.strictObject({ id, closed: z.exactOptional(day) }),
+    run({ id: jobId, ...given }: OperationFields<'dropJob'>, edit) {
+      const { closed = edit.today } = given;
+      edit.set('jobs', jobId, { state: 'dropped', closed, heldTo: null });
+      return null;
+    },
+  },
+  reopenJob: {
+    title: 'Open a job again',
+    does: 'Says that a job that was done or dropped is open after all.',
+    undoes: true,
+    fields: one,
+    run({ id: jobId }: OperationFields<'reopenJob'>, edit) {
+      if (edit.need('jobs', jobId, 'id').state === 'open')
+        refuse('id', 'this job is open', 'a job that is done or dropped');
+      edit.set('jobs', jobId, { state: 'open', closed: null });
+      return null;
+    },
+  },
+  holdJob: {
+    title: 'Hold a job to a day',
+    does: 'Keeps a job to one job day, or lets it free again.',
+    undoes: true,
+    fields: z.strictObject({ job: id, day: z.nullable(id) }),
+    run({ job, day: jobDay }: OperationFields<'holdJob'>, edit) {
+      edit.need('jobs', job, 'job');
+      if (jobDay !== null) edit.need('jobDays', jobDay, 'day');
+      edit.set('jobs', job, { heldTo: jobDay });
+      return null;
+    },
+  },
+  addStep: {
+    title: 'Put in a step',
+    does: 'Puts a step in a job, after its others unless its order says otherwise.',
+    undoes: true,
+    fields: z.strictObject({ ...newStepShape, job: id }),
+    run({ job, ...step }: OperationFields<'addStep'>, edit) {
+      edit.need('jobs', job, 'job');
+      const last = stepsOf(edit, job).at(-1)?.[1].order;
+      const whole = wholeStep(job, last === undefined ? 0 : last + 1, step);
+      checkWaits(whole);
+      const made = edit.put('steps', whole, step.id);
+      checkOrder(edit);
+      return made;
+    },
+  },
+  changeStep: {
+    title: 'Change a step',
+    does: 'Changes what a step needs, takes or leaves behind.',
+    undoes: true,
+    fields: z.strictObject({ ...someOf(stepSchema, ['job', 'progress']), id }),
+    run(fields: OperationFields<'changeStep'>, edit) {
+      edit.set('steps', fields.id, withoutId(fields));
+      const step = edit.need('steps', fields.id, 'id');
+      if (fields.waits !== undefined) {
+        checkWaits(step);
+        checkFollowedWaits(edit, fields.id, step);
+      }
+      if (fields.follows !== undefined || fields.order !== undefined) checkOrder(edit);
+      return null;
+    },
+  },
+  removeStep: {
+    title: 'Take out a step',
+    does: 'Takes a step out of its job, unless another step follows it by name.',
+    undoes: true,
+    fields: one,
+    run({ id: stepId }: OperationFields<'removeStep'>, edit) {
+      edit.remove('steps', stepId);
+      return null;
+    },
+  },
+  moveStep: {
+    title: 'Move a step',
+    does: 'Gives a step another place among the steps of its job.',
+    undoes: true,
+    fields: z.strictObject({ id, to: whole(0, 1000) }),
+    run({ id: stepId, to }: OperationFields<'moveStep'>, edit) {
+      const { job } = edit.need('steps', stepId, 'id');
+      const others = stepsOf(edit, job).filter(([other]) => other !== stepId);
+      if (to > others.length) refuse('to', `${to} is past the last place`, `a place from 0 to ${others.length}`);
+      const before = others[to - 1]?.[1].order;
+      const after = others[to]?.[1].order;
+      const between =
+        before === undefined
+          ? after === undefined
+            ? 0
+            : after - 1
+          : after === undefined
+            ? before + 1
+            : (before + after) / 2;
+      if (between !== before && between !== after) edit.set('steps', stepId, { order: between });
+      else {
+        const ids = others.map(([other]) => other);
+        ids.splice(to, 0, stepId);
+        ids.forEach((other, order) => {
+          edit.set('steps', other, { order });
+        });
+      }
+      checkOrder(edit);
+      return null;
+    },
+  },
+  startStep: {
+    title: 'Start a step',
+    does: 'Says that a step is under way, since when, by whom and until when it is expected to take.',
+    undoes: true,
+    fields: z.strictObject({
+      id,
+      started: z.exactOptional(at),
+      expected: z.exactOptional(at),
+      hands: z.exactOptional(list(id)),
+    }),
+    run({ id: stepId, expected, hands, ...given }: OperationFields<'startStep'>, edit) {
+      const { started = edit.now } = given;
+      const step = edit.need('steps', stepId, 'id');
+      if (step.progress.kind === 'done')
+        refuse('id', `${asGiven(step.title)} is done already`, 'a step that is still open');
+      const until = expected ?? minutesLater(started, step.minutes.likely);
+      checkTimes('expected', started, until);
+      edit.set('steps', stepId, {
+        progress: { kind: 'under way', started, expected: until, hands: hands ?? ['keeper'] },
+      });
+      return null;
+    },
+  },
+  stepTookLonger: {
+    title: 'Took longer',
+    does: 'Says when a step that is under way is now expected to be finished.',
+    undoes: true,
+    fields: z.strictObject({ id, expected: at }),
+    run({ id: stepId, expected }: OperationFields<'stepTookLonger'>, edit) {
+      const { progress, title: name } = edit.need('steps', stepId, 'id');
+      if (progress.kind !== 'under way') {
+        return refuse(
+          'id',
+          `${asGiven(name)} is ${progress.kind === 'done' ? 'done' : 'not started'}`,
+          'a step that is under way',
+        );
+      }
+      checkTimes('expected', progress.started, expected);
+      edit.set('steps', stepId, { progress: { ...progress, expected } });
+      return null;
+    },
+  },
+  tickStep: {
+    title: 'Done',
+    does: 'Says that a step is done, with its times, and writes it to the log.',
+    undoes: true,
+    fields: z.strictObject({
+      id,
+      started: z.exactOptional(at),
+      finished: z.exactOptional(at),
+      spent_min: z.exactOptional(z.nullable(number(0, 100_000))),
+      who: z.exactOptional(text),
+      text: z.exactOptional(text),
+    }),
+    run(fields: OperationFields<'tickStep'>, edit) {
+      const { finished = edit.now, who = '' } = fields;
+      const step = edit.need('steps', fields.id, 'id');
+      if (step.progress.kind === 'done')
+        refuse('id', `${asGiven(step.title)} is done already`, 'a step that is still open');
+      const known = fields.started ?? (step.progress.kind === 'under way' ? step.progress.started : null);
+      const started = known ?? minutesLater(finished, -(fields.spent_min ?? step.minutes.likely));
+      checkTimes('finished', started, finished);
+      const between = known === null ? null : Math.round((Date.parse(finished) - Date.parse(started)) / 60_000);
+      edit.set('steps', fields.id, { progress: { kind: 'done', started, finished } });
+      edit.fix('log', {
+        at: finished,
+        kind: 'step done',
+        job: step.job,
+        step: fields.id,
+        zone: step.zone ?? edit.need('jobs', step.job, 'job').zone,
+        who,
+        spent_min: fields.spent_min === undefined ? between : fields.spent_min,
+        text: fields.text ?? step.title,
+      });
+      return null;
+    },
+  },
+  untickStep: {
+    title: 'Not done after all',
+    does: 'Says that a step is open again, and notes it in the log.',
+    undoes: true,
+    fields: one,
+    run({ id: stepId }: OperationFields<'untickStep'>, edit) {
+      const step = edit.need('steps', stepId, 'id');
+      if (step.progress.kind === 'open')
+        refuse('id', `${asGiven(step.title)} is open`, 'a step that is done or under way');
+      edit.set('steps', stepId, { progress: { kind: 'open' } });
+      if (step.progress.kind === 'done') {
+        edit.fix('log', {
+          at: edit.now,
+          kind: 'note',
+          job: step.job,
+          step: stepId,
+          zone: step.zone,
+          who: '',
+          spent_min: null,
+          text: `Not done after all: ${step.title}`,
+        });
+      }
+      return null;
+    },
+  },
+} satisfies Partial<Operations>;

@@ -1,0 +1,176 @@
+/**
+ * What each named operation is told. Fields are those of `records.ts`; what may be left out says `?`.
+ *
+ * No quantity is ever filled in: minutes, hands, sizes, wind and dates that the work depends on must be given. Only
+ * what is truly empty when nothing is said (a note, a list, "no date") may be left out.
+ */
+import type {
+  At,
+  Boat,
+  Consequence,
+  Day,
+  Fitting,
+  Id,
+  Job,
+  JobDay,
+  JuryRig,
+  KeptPlan,
+  LogEntry,
+  MixRecord,
+  Outing,
+  Place,
+  SetUp,
+  Step,
+  StoreRecord,
+  ToolRecord,
+  WeatherEntry,
+  Zone,
+} from './records.ts';
+
+/** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
+type New<T> = T & { readonly id?: Id };
+type Changed<T> = Partial<T> & { readonly id: Id };
+type One = { readonly id: Id };
+
+/** What must be said of a step; the rest is empty, `keeper` true, and `order` the place in the list. */
+export type NewStep = New<
+  Pick<Step, 'title' | 'minutes' | 'hands'> & Partial<Omit<Step, 'job' | 'title' | 'minutes' | 'hands' | 'progress'>>
+>;
+
+/** What must be said of a job; the rest is empty and `opened` today. */
+export type NewJob = New<
+  Pick<Job, 'title' | 'consequence'> & Partial<Omit<Job, 'title' | 'consequence' | 'state' | 'closed'>>
+> & { readonly steps?: readonly NewStep[] };
+
+export interface OperationFieldsByName {
+  readonly setBoat: Partial<Boat>;
+  readonly setWeights: Partial<Record<Consequence, number>>;
+  readonly addPlace: New<Place>;
+  readonly changePlace: Changed<Place>;
+  readonly removePlace: One;
+  readonly addZone: New<Zone>;
+  readonly changeZone: Changed<Zone>;
+  readonly removeZone: One;
+  readonly addFitting: New<Fitting>;
+  readonly changeFitting: Changed<Fitting>;
+  readonly removeFitting: One;
+  readonly addSetUp: New<SetUp>;
+  readonly changeSetUp: Changed<SetUp>;
+  readonly removeSetUp: One;
+  /** how she stands now */
+  readonly setUpStands: { readonly setUp: Id; readonly state: Id };
+  readonly addTool: New<ToolRecord>;
+  readonly changeTool: Changed<ToolRecord>;
+  readonly removeTool: One;
+  readonly addMix: New<MixRecord>;
+  readonly changeMix: Changed<MixRecord>;
+  readonly removeMix: One;
+
+  readonly addJob: NewJob;
+  readonly changeJob: Changed<Omit<Job, 'state' | 'closed'>>;
+  /** `closed`: the day; today where left out */
+  readonly finishJob: { readonly id: Id; readonly closed?: Day; readonly who?: string };
+  readonly dropJob: { readonly id: Id; readonly closed?: Day };
+  readonly reopenJob: One;
+  readonly holdJob: { readonly job: Id; readonly day: Id | null };
+  readonly addStep: NewStep & { readonly job: Id };
+  readonly changeStep: Changed<Omit<Step, 'job' | 'progress'>>;
+  readonly removeStep: One;
+  /** `to`: its new place among the job's steps, counted from 0 */
+  readonly moveStep: { readonly id: Id; readonly to: number };
+  /** left out: started now, expected after its likely minutes, by the keeper */
+  readonly startStep: {
+    readonly id: Id;
+    readonly started?: At;
+    readonly expected?: At;
+    readonly hands?: readonly Id[];
+  };
+  /**
+   * Left out: finished now; started when it was started, or else its spent (or likely) minutes before. `spent_min`
+   * left out: the minutes between, where it was started; otherwise not known.
+   */
+  readonly tickStep: {
+    readonly id: Id;
+    readonly started?: At;
+    readonly finished?: At;
+    readonly spent_min?: number | null;
+    readonly who?: string;
+    readonly text?: string;
+  };
+  readonly stepTookLonger: { readonly id: Id; readonly expected: At };
+  readonly untickStep: One;
+
+  readonly addJuryRig: New<Omit<JuryRig, 'state'>>;
+  readonly changeJuryRig: Changed<Omit<JuryRig, 'state' | 'trustedUntil'>>;
+  readonly trustJuryRig: { readonly id: Id; readonly trustedUntil: Day; readonly reason: string };
+  readonly removeJuryRig: { readonly id: Id; readonly text?: string };
+
+  readonly addJobDay: New<JobDay>;
+  readonly changeJobDay: Changed<JobDay>;
+  readonly removeJobDay: One;
+  readonly enterWeather: { readonly entries: readonly Omit<WeatherEntry, 'entered' | 'order'>[] };
+  readonly addOuting: New<Outing>;
+  readonly changeOuting: Changed<Outing>;
+  readonly removeOuting: One;
+  readonly addStore: New<StoreRecord>;
+  readonly changeStore: Changed<StoreRecord>;
+  readonly removeStore: One;
+  readonly keepPlan: Omit<KeptPlan, 'made' | 'order'>;
+  readonly writeLog: Pick<LogEntry, 'kind' | 'text'> & Partial<Omit<LogEntry, 'kind' | 'text' | 'order'>>;
+
+  /**
+   * Settles a field of a record that was answered differently on two devices. For a record that came back after it
+   * was removed, `field` is `removed` and `answer` is `keep` or `remove`.
+   */
+  readonly chooseAnswer: {
+    readonly collection: CollectionName;
+    readonly id: Id;
+    readonly field: string;
+    readonly answer: Json;
+  };
+}
+
+export type OperationName = keyof OperationFieldsByName;
+export type OperationFields<N extends OperationName> = OperationFieldsByName[N];
+
+export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
+
+export type CollectionName =
+  | 'boat'
+  | 'weights'
+  | 'places'
+  | 'zones'
+  | 'fittings'
+  | 'setUps'
+  | 'tools'
+  | 'mixes'
+  | 'jobs'
+  | 'steps'
+  | 'juryRigs'
+  | 'jobDays'
+  | 'weather'
+  | 'outings'
+  | 'stores'
+  | 'plans'
+  | 'log';
+
+/** Something that was answered differently on two devices, and waits for the keeper to choose. */
+export interface OpenQuestion {
+  readonly collection: CollectionName;
+  readonly id: Id;
+  /** the field, or `removed`: it was taken out on one device while it was changed or used on another */
+  readonly field: string;
+  /** what each said; the first is the one the book goes by until the keeper chooses */
+  readonly answers: readonly Json[];
+}
+
+/** What was not taken, in plain words: where, what is wrong with it, and what would be right. */
+export interface Refusal {
+  readonly where: string;
+  readonly wrong: string;
+  readonly right: string;
+}
+
+export type OperationOutcome =
+  | { readonly kind: 'done'; readonly id: Id | null }
+  | ({ readonly kind: 'refused' } & Refusal);

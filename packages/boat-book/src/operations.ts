@@ -1,0 +1,7 @@
+/** All that can be done to a boat book: one list, which buttons, keys and commands share. */
+import { boatOperations } from './boat-operations.ts';
+import { dayOperations } from './day-operations.ts';
+import { jobOperations } from './job-operations.ts';
+import type { Operations } from './operation.ts';
+
+export const operations: Operations = { ...boatOperations, ...jobOperations, ...dayOperations };

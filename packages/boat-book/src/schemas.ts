@@ -1,0 +1,347 @@
+/** The schema of every record, held to the types of `records.ts` in both directions at the foot of this file. */
+import { z } from 'zod/mini';
+import type { CureLaw } from '#materials';
+import type { Conditions } from '#sky';
+import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
+import { keptPlanSchema } from './plan-schemas.ts';
+import type {
+  Boat,
+  Fitting,
+  Follow,
+  Job,
+  JobDay,
+  JuryRig,
+  LogEntry,
+  MixRecord,
+  Outing,
+  Place,
+  SetUp,
+  SetUpNeedRecord,
+  Step,
+  StoreRecord,
+  ToolRecord,
+  WaitRecord,
+  WeatherEntry,
+  Weights,
+  Zone,
+} from './records.ts';
+
+const feature = z.enum(['water', 'mains', 'level', 'slope']);
+
+export const conditionsSchema = z.strictObject({
+  dry: z.exactOptional(yes),
+  wind_max_kn: z.exactOptional(number(0, 120)),
+  air_min_C: z.exactOptional(number(-60, 60)),
+  air_max_C: z.exactOptional(number(-60, 60)),
+  surface_min_C: z.exactOptional(number(-60, 100)),
+  humidity_max_pct: z.exactOptional(number(1, 100)),
+  dewMargin_min_C: z.exactOptional(number(0, 30)),
+  daylight: z.exactOptional(yes),
+});
+
+const figureFrom = z.enum(['the tin', 'common practice', 'a published source', 'our assumption']);
+/** Up to 90 days, the longest there is to plan. */
+const cureMinutes = number(1, 129_600);
+
+export const cureLawSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('set time'), minutes: whole(0, 129_600), from: figureFrom }),
+  z.strictObject({
+    kind: z.literal('reacts'),
+    atReference_min: cureMinutes,
+    reference_C: number(-60, 60),
+    doublesPer_C: number(1, 60),
+    minimum_C: number(-60, 60),
+    from: figureFrom,
+  }),
+  z.strictObject({
+    kind: z.literal('moisture'),
+    depth_mm: number(0.1, 100),
+    firstDay_mm: number(0.1, 100),
+    reference_C: number(-60, 60),
+    reference_pct: number(1, 100),
+    minimum_C: number(-60, 60),
+    from: figureFrom,
+  }),
+  z.strictObject({
+    kind: z.literal('dries'),
+    atReference_min: cureMinutes,
+    reference_C: number(-60, 60),
+    doublesPer_C: number(1, 60),
+    stopsAt_pct: number(1, 100),
+    minimum_C: number(-60, 60),
+    from: figureFrom,
+  }),
+  z.strictObject({ kind: z.literal('never cures'), from: figureFrom }),
+]);
+
+export const setUpNeedSchema = z.strictObject({
+  setUp: id,
+  states: list(id).check(z.minLength(1)),
+});
+
+export const boatSchema = z.strictObject({
+  name: title,
+  keeper: text,
+  demo: z.boolean(),
+  length_m: number(2, 30),
+  beam_m: number(0.5, 12),
+  mastHeight_m: number(0, 45),
+  mastFromBow_m: number(0, 30),
+  boom_m: number(0, 15),
+  freeboard_m: number(0.1, 4),
+  draft_m: number(0, 6),
+  draftBoardDown_m: number(0, 6),
+  cabin: z.boolean(),
+  board: z.enum(['pivoting', 'vertical', 'keel']),
+});
+
+export const placeSchema = z.strictObject({
+  name: title,
+  latitude_deg: number(-90, 90),
+  longitude_deg: number(-180, 180),
+  timeZone,
+  features: list(feature),
+  sheltered: z.boolean(),
+});
+
+export const zoneSchema = z.strictObject({
+  name: title,
+  words: list(title),
+  room: whole(1, 20),
+  inside: z.boolean(),
+  near: list(id),
+  along: number(-1, 2),
+  up: number(-10, 30),
+});
+
+export const fittingSchema = z.strictObject({ name: title, zone: id, size: text, beddedWith: text, note: text });
+
+export const setUpSchema = z.strictObject({
+  name: title,
+  states: list(z.strictObject({ id, name: title, shelters: z.boolean() })).check(z.minLength(1)),
+  now: id,
+  changes: list(
+    z.strictObject({
+      from: id,
+      to: id,
+      minutes: whole(1, 1440),
+      hands: whole(1, 20),
+      needs: conditionsSchema,
+      setUps: list(setUpNeedSchema),
+      cautions: list(text),
+    }),
+  ),
+});
+
+export const toolSchema = z.strictObject({ name: title, count: whole(0, 1000), keptAt: text });
+export const mixSchema = z.strictObject({ name: title, mixing_min: whole(0, 1440), potLife_min: whole(1, 10_080) });
+
+/** What a job is worth. Above 0, at most a million. */
+const weight = z.number().check(z.gt(0), z.lte(1_000_000));
+export const weightsSchema = z.strictObject({
+  danger: weight,
+  unlawful: weight,
+  'stops-sailing': weight,
+  worsens: weight,
+  comfort: weight,
+});
+
+export const jobSchema = z.strictObject({
+  title,
+  why: text,
+  zone: z.nullable(id),
+  fitting: z.nullable(id),
+  consequence: z.enum(['danger', 'unlawful', 'stops-sailing', 'worsens', 'comfort']),
+  opened: day,
+  due: z.nullable(day),
+  outing: z.nullable(id),
+  state: z.enum(['open', 'done', 'dropped']),
+  closed: z.nullable(day),
+  note: text,
+  said: text,
+  heldTo: z.nullable(id),
+  afterJobs: list(id),
+});
+
+/** A day and a night: no step is longer. */
+const stepMinutes = whole(1, 1440);
+
+export const waitSchema = z.strictObject({
+  id,
+  title,
+  law: cureLawSchema,
+  needs: z.strictObject({ dry: z.exactOptional(yes), air_min_C: z.exactOptional(number(-60, 60)) }),
+  setUps: list(setUpNeedSchema),
+  still: list(id),
+  wet: z.boolean(),
+});
+
+export const followSchema = z.strictObject({
+  step: id,
+  wait: z.nullable(id),
+  least_min: whole(0, 129_600),
+  greatest_min: z.nullable(whole(0, 129_600)),
+  past: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('forbidden') }),
+    z.strictObject({ kind: z.literal('abrade'), minutes: stepMinutes }),
+  ]),
+});
+
+export const minutesSchema = z
+  .strictObject({ low: stepMinutes, likely: stepMinutes, high: stepMinutes })
+  .check(z.refine((m) => m.low <= m.likely && m.likely <= m.high, 'low at most likely, and likely at most high'));
+
+export const stepSchema = z.strictObject({
+  job: id,
+  order: number(-1_000_000, 1_000_000),
+  title,
+  minutes: minutesSchema,
+  hands: whole(0, 20),
+  keeper: z.boolean(),
+  notAlone: z.boolean(),
+  zone: z.nullable(id),
+  needs: conditionsSchema,
+  features: list(feature),
+  tools: list(z.strictObject({ tool: id, count: whole(1, 1000) })),
+  setUps: list(setUpNeedSchema),
+  stores: list(id),
+  dusty: z.boolean(),
+  wet: z.boolean(),
+  mix: z.nullable(id),
+  waits: list(waitSchema),
+  follows: z.nullable(list(followSchema)),
+  cautions: list(text),
+  progress: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('open') }),
+    z.strictObject({ kind: z.literal('under way'), started: at, expected: at, hands: list(id) }),
+    z.strictObject({ kind: z.literal('done'), started: at, finished: at }),
+  ]),
+});
+
+export const juryRigSchema = z.strictObject({
+  title,
+  job: z.nullable(id),
+  zone: z.nullable(id),
+  reason: text,
+  made: day,
+  trustedUntil: day,
+  wind_max_kn: z.nullable(number(0, 120)),
+  sails_max: z.nullable(whole(0, 1000)),
+  notOnRoad: z.boolean(),
+  state: z.enum(['standing', 'removed']),
+});
+
+export const jobDaySchema = z.strictObject({
+  date: day,
+  from: clock,
+  to: clock,
+  place: id,
+  setOut_min: whole(0, 720),
+  clearUp_min: whole(0, 720),
+  breaks: list(z.strictObject({ from: clock, minutes: whole(1, 720) })),
+  hands: list(z.strictObject({ id, name: title, from: clock, to: clock })),
+  endsIn: list(z.strictObject({ setUp: id, state: id })),
+});
+
+const order = z.exactOptional(whole(1, Number.MAX_SAFE_INTEGER));
+
+export const weatherSchema = z.strictObject({
+  place: id,
+  date: day,
+  fromHour: whole(0, 23),
+  toHour: whole(1, 24),
+  rain: z.boolean(),
+  wind_kn: number(0, 120),
+  air_C: number(-60, 60),
+  surface_C: z.nullable(number(-60, 100)),
+  humidity_pct: number(1, 100),
+  basis: z.enum(['typed', 'forecast']),
+  entered: at,
+  order,
+});
+
+export const outingSchema = z.strictObject({
+  title,
+  date: day,
+  from: clock,
+  nights: whole(0, 365),
+  place: text,
+  wind_kn: z.nullable(number(0, 120)),
+});
+
+export const storeSchema = z.strictObject({
+  name: title,
+  keptAt: text,
+  onHand: z.boolean(),
+  expected: z.nullable(day),
+  note: text,
+});
+
+export const logSchema = z.strictObject({
+  at,
+  kind: z.enum(['step done', 'job done', 'note', 'jury rig made', 'jury rig removed', 'measured']),
+  job: z.nullable(id),
+  step: z.nullable(id),
+  zone: z.nullable(id),
+  who: text,
+  spent_min: z.nullable(number(0, 100_000)),
+  text,
+  order,
+});
+
+/** The schema of the records of each collection. */
+export const recordSchemas = {
+  boat: boatSchema,
+  weights: weightsSchema,
+  places: placeSchema,
+  zones: zoneSchema,
+  fittings: fittingSchema,
+  setUps: setUpSchema,
+  tools: toolSchema,
+  mixes: mixSchema,
+  jobs: jobSchema,
+  steps: stepSchema,
+  juryRigs: juryRigSchema,
+  jobDays: jobDaySchema,
+  weather: weatherSchema,
+  outings: outingSchema,
+  stores: storeSchema,
+  plans: keptPlanSchema,
+  log: logSchema,
+};
+
+/** `Same` is true where each of two types takes the other; a field added to one side alone fails here. */
+type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : false) : false;
+type Loose<T> = T extends readonly (infer E)[]
+  ? readonly Loose<E>[]
+  : T extends object
+    ? { readonly [K in keyof T]: Loose<T[K]> }
+    : T;
+type Holds<S extends z.core.SomeType, T> = Same<Loose<z.output<S>>, Loose<T>>;
+
+type AllTrue<T extends readonly true[]> = T;
+export type SchemasHoldRecords = AllTrue<
+  [
+    Holds<typeof conditionsSchema, Conditions>,
+    Holds<typeof cureLawSchema, CureLaw>,
+    Holds<typeof setUpNeedSchema, SetUpNeedRecord>,
+    Holds<typeof boatSchema, Boat>,
+    Holds<typeof placeSchema, Place>,
+    Holds<typeof zoneSchema, Zone>,
+    Holds<typeof fittingSchema, Fitting>,
+    Holds<typeof setUpSchema, SetUp>,
+    Holds<typeof toolSchema, ToolRecord>,
+    Holds<typeof mixSchema, MixRecord>,
+    Holds<typeof weightsSchema, Weights>,
+    Holds<typeof jobSchema, Job>,
+    Holds<typeof waitSchema, WaitRecord>,
+    Holds<typeof followSchema, Follow>,
+    Holds<typeof stepSchema, Step>,
+    Holds<typeof juryRigSchema, JuryRig>,
+    Holds<typeof jobDaySchema, JobDay>,
+    Holds<typeof weatherSchema, WeatherEntry>,
+    Holds<typeof outingSchema, Outing>,
+    Holds<typeof storeSchema, StoreRecord>,
+    Holds<typeof logSchema, LogEntry>,
+  ]
+>;
