@@ -130,7 +130,10 @@ export interface CompiledChange {
   readonly minutes: Minute;
   readonly hands: number;
   readonly setUps: readonly AspectNeed[];
-  readonly run: Int32Array;
+  /** the last minute up to a minute at which it can start; −1: none */
+  readonly startUpTo: Int32Array;
+  /** the first minute from a minute on at which it can start; horizon + 1: none */
+  readonly startFrom: Int32Array;
 }
 
 /** Compiles a sound problem. */
@@ -270,13 +273,16 @@ export function compile(problem: Problem): Compiled {
           minutes: change.minutes,
           hands: change.hands,
           setUps: change.setUps.map(need),
-          run: runs.of({
-            needs: change.needs,
-            features: [],
-            inside: false,
-            keeper: true,
-            present: change.hands,
-          }),
+          ...startsOf(
+            runs.of({
+              needs: change.needs,
+              features: [],
+              inside: false,
+              keeper: true,
+              present: change.hands,
+            }),
+            change.minutes,
+          ),
         }),
       );
       const states = aspect.states.length;
@@ -309,6 +315,18 @@ export function compile(problem: Problem): Compiled {
     previous: previousStarts(problem),
     runs,
   };
+}
+
+function startsOf(run: Int32Array, minutes: Minute) {
+  const horizon = run.length - 1;
+  const startUpTo = new Int32Array(horizon + 1).fill(-1);
+  const startFrom = new Int32Array(horizon + 2).fill(horizon + 1);
+  const least = Math.max(1, minutes);
+  for (let minute = 0; minute <= horizon; minute++)
+    startUpTo[minute] = run[minute]! >= least ? minute : minute > 0 ? startUpTo[minute - 1]! : -1;
+  for (let minute = horizon; minute >= 0; minute--)
+    startFrom[minute] = run[minute]! >= least ? minute : startFrom[minute + 1]!;
+  return { startUpTo, startFrom };
 }
 
 /** What a step asks of the minutes it lies in. */

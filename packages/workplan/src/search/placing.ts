@@ -246,18 +246,21 @@ export class Placing {
     const deadline = compiled.jobs[step.job]!.deadline;
     const dusty = step.zone >= 0 && (step.source.dusty || way.abrade > 0);
     const hasSetUps = step.setUps.length > 0 || step.waits.some((wait) => wait.setUps.length + wait.still.length > 0);
+    const setUpsAtStart = taken.setUpMinutes;
     let tries = 0;
+    if (hasSetUps && takes) lines.forgetWindows();
     for (const stretch of stretches) {
       if (lasts > 0 ? stretch.to <= way.from : stretch.to < way.from) continue;
       if (stretch.from > latest) break;
       let start = Math.max(stretch.from, way.from);
       const last = Math.min(stretch.to - lasts, latest);
+      if (lasts === 0 && !this.placeHasFeatures(step, stretch.day)) continue;
+      let opened = -1;
       while (start <= last) {
         if (lasts > 0 && step.run[start]! < lasts) {
           start += step.run[start]! + 1;
           continue;
         }
-        if (lasts === 0 && !this.placeHasFeatures(step, stretch.day)) break;
         const finish = start + lasts;
         const hands = lines.handsFor(step.hands, step.keeper, start, finish, false);
         if (hands === null) {
@@ -269,49 +272,77 @@ export class Placing {
           if (dusty) next = this.hinderedBy(taken.wet, step, start, step.source.dusty ? finish : start + way.abrade);
           if (next < 0 && step.source.wet) next = this.hinderedBy(taken.dust, step, start, finish);
         }
+        if (next < 0) {
+          next = this.hinderedByWaits(step, finish, deadline);
+          if (next === Number.POSITIVE_INFINITY) {
+            if (opened >= 0) taken.takeBack(opened);
+            return -1;
+          }
+          if (next >= 0) next -= lasts;
+        }
         if (next >= 0) {
           start = Math.max(start + 1, next);
           continue;
         }
-        next = this.hinderedByWaits(step, finish, deadline);
-        if (next === Number.POSITIVE_INFINITY) return -1;
-        if (next >= 0) {
-          start = Math.max(start + 1, next - lasts);
+        if (takes && opened < 0 && taken.worked[stretch.day] === 0) {
+          // the first work of a day: what the day must end in is asked for from here on
+          opened = taken.mark();
+          lines.forgetWindows();
+          if (!lines.workDay(stretch.day) || taken.setUpMinutes - setUpsAtStart > extra) {
+            this.refuse(taken.setUpMinutes - setUpsAtStart, extra);
+            break;
+          }
           continue;
         }
         if (hasSetUps && lasts > 0) {
-          let cost = 0;
-          for (const need of step.setUps) {
-            const one = lines.costToHold(need.aspect, start, finish, need.mask);
-            if (one === Number.POSITIVE_INFINITY || one > extra) {
-              next = lines.nextTry(need.aspect, start, lasts);
-              if (one < Number.POSITIVE_INFINITY) this.refusedCost = Math.min(this.refusedCost, one);
-              if (next < 0) return -1;
-              break;
-            }
-            cost += one;
-          }
+          next = this.hinderedBySetUps(step, start, lasts, extra - (taken.setUpMinutes - setUpsAtStart), takes);
+          if (next === Number.POSITIVE_INFINITY) break;
           if (next >= 0) {
             start = Math.max(start + 1, next);
-            continue;
-          }
-          if (next === -1 && cost > extra) {
-            this.refusedCost = Math.min(this.refusedCost, cost);
-            start++;
             continue;
           }
         }
         if (!takes) return start;
         const mark = taken.mark();
-        const before = taken.setUpMinutes;
         if (this.take(step, way, start, stretch.day, hands)) {
-          const more = taken.setUpMinutes - before;
+          const more = taken.setUpMinutes - setUpsAtStart;
           if (more <= extra) return start;
-          this.refusedCost = Math.min(this.refusedCost, more);
+          this.refuse(more, extra);
         }
         taken.takeBack(mark);
         tries++;
-        start += tries < 20 ? 1 : Math.min(30, tries >> 2);
+        if (tries > 40) break;
+        start += tries < 6 ? 1 : tries * 2;
+      }
+      if (opened >= 0) {
+        taken.takeBack(opened);
+        lines.forgetWindows();
+      }
+    }
+    return -1;
+  }
+
+  private refuse(cost: Minute, extra: Minute): void {
+    if (cost > extra) this.refusedCost = Math.min(this.refusedCost, cost);
+  }
+
+  /** A later start to try where set-ups stand in the way; −1: none do; Infinity: no later one of this stretch. */
+  private hinderedBySetUps(step: CompiledStep, start: Minute, lasts: Minute, extra: Minute, takes: boolean): Minute {
+    const { lines } = this;
+    let cost = 0;
+    for (const { aspect, mask } of step.setUps) {
+      const one = lines.costToHold(aspect, start, start + lasts, mask);
+      if (one === Number.POSITIVE_INFINITY || cost + one > extra) {
+        if (one < Number.POSITIVE_INFINITY) this.refusedCost = Math.min(this.refusedCost, one);
+        const next = lines.nextTry(aspect, start, lasts);
+        return next < 0 ? Number.POSITIVE_INFINITY : next;
+      }
+      cost += one;
+      if (!takes) continue;
+      const window = lines.windowToHold(aspect, start, start + lasts, mask);
+      if (start < window.soonest || start + lasts > window.latest) {
+        const next = start < window.soonest ? window.soonest : lines.nextTry(aspect, start, lasts);
+        return next < 0 ? Number.POSITIVE_INFINITY : next;
       }
     }
     return -1;
@@ -386,7 +417,7 @@ export class Placing {
       if (wait.dry && !this.keepDry(finish, over, -1)) return false;
       for (const aspect of wait.still) if (!lines.hold(aspect, finish, over, -1)) return false;
     }
-    return lines.workDay(day);
+    return true;
   }
 
   /** Something that shelters stands over every rainy minute of a span; `only`: by this aspect, −1: by any. */

@@ -13,6 +13,7 @@ export class SetUpLines {
   /** aspects whose line is being rewritten */
   private readonly open = new Set<number>();
   private depth = 0;
+  private readonly windows = new Map<string, { soonest: Minute; latest: Minute }>();
   private readonly handsFound: number[] = [];
   /** after `handsFor` finds none: the minute to try next from */
   blockedUntil = 0;
@@ -222,36 +223,88 @@ export class SetUpLines {
   /** Lays one change within [soonest, latest), as late or as soon as it can lie. */
   private makeChange(change: CompiledChange, soonest: Minute, latest: Minute, late: boolean): MadeChange | null {
     const { taken } = this;
-    const { stretches } = taken.compiled;
+    const { stretches, horizon } = taken.compiled;
     const { minutes } = change;
+    const first = Math.max(0, soonest);
+    const last = Math.min(horizon, latest) - minutes;
     let tries = 0;
-    for (let n = 0; n < stretches.length; n++) {
-      const stretch = stretches[late ? stretches.length - 1 - n : n]!;
-      const first = Math.max(stretch.from, soonest);
-      const last = Math.min(stretch.to, latest) - minutes;
-      let start = late ? last : first;
-      while (start >= first && start <= last) {
-        if (change.run[start]! < minutes) {
-          start += late ? -1 : change.run[start]! + 1;
-          continue;
-        }
-        const hands = this.handsFor(change.hands, true, start, start + minutes, late);
-        if (hands === null) {
-          start = late ? this.blockedUntil - minutes : this.blockedUntil;
-          continue;
-        }
-        const mark = taken.mark();
-        const finish = start + minutes;
-        for (const hand of hands) taken.takeHand(hand, start, finish);
-        taken.addSetUpMinutes(minutes);
-        if (change.setUps.every((need) => this.hold(need.aspect, start, finish, need.mask)))
-          return { change, start, finish, hands, day: stretch.day };
-        taken.takeBack(mark);
-        if (++tries > 12) return null;
-        start += late ? -1 - tries : 1 + tries;
+    let start = late ? last : first;
+    while (start >= first && start <= last) {
+      start = late ? change.startUpTo[start]! : change.startFrom[start]!;
+      if (start < first || start > last) return null;
+      const finish = start + minutes;
+      const hands = this.handsFor(change.hands, true, start, finish, late);
+      if (hands === null) {
+        start = late ? this.blockedUntil - minutes : this.blockedUntil;
+        continue;
       }
+      const mark = taken.mark();
+      for (const hand of hands) taken.takeHand(hand, start, finish);
+      taken.addSetUpMinutes(minutes);
+      let good = true;
+      for (const need of change.setUps) good = good && this.hold(need.aspect, start, finish, need.mask);
+      if (good) {
+        const at = start;
+        const stretch = stretches.find(({ from, to }) => from <= at && at < to)!;
+        return { change, start, finish, hands, day: stretch.day };
+      }
+      taken.takeBack(mark);
+      if (++tries > (this.depth > 1 ? 3 : 8)) return null;
+      const stride = tries < 3 ? 1 : 10 * tries;
+      start += late ? -stride : stride;
     }
     return null;
+  }
+
+  /**
+   * The soonest an aspect can stand in one of some states after what it stands in before a minute, and the latest it
+   * can go on doing so: outside this window holding it fails. Nothing is taken. Answers are kept until
+   * `forgetWindows`; one holds for all spans between the same two spells.
+   */
+  windowToHold(aspect: number, from: Minute, to: Minute, mask: number): { soonest: Minute; latest: Minute } {
+    const { taken } = this;
+    const line = taken.lines[aspect]!;
+    const { minutes, states } = taken.compiled.aspects[aspect]!;
+    let i = line.length - 1;
+    while (i > 0 && line[i - 1]!.to > from) i--;
+    if (line[i]!.to <= from) i++;
+    const next = line[i];
+    const was = line[i - 1]!;
+    if (next !== undefined && next.from < to) return { soonest: from, latest: to };
+    let best = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (let state = 0; state < states; state++) {
+      if ((mask & (1 << state)) === 0) continue;
+      const cost = minutes[was.state]![state]! + (next === undefined ? 0 : minutes[state]![next.state]!);
+      if (cost < least) {
+        least = cost;
+        best = state;
+      }
+    }
+    if (best < 0) return { soonest: Number.POSITIVE_INFINITY, latest: 0 };
+    const key = `${aspect} ${i} ${best}`;
+    const known = this.windows.get(key);
+    if (known !== undefined) return known;
+    const mark = taken.mark();
+    this.open.add(aspect);
+    if (next !== undefined) for (const made of next.before) this.unmake(made);
+    const before = this.makeWay(aspect, was.state, best, was.to, next?.from ?? taken.compiled.horizon, false);
+    const soonest = before === null ? Number.POSITIVE_INFINITY : (before.at(-1)?.finish ?? was.to);
+    let latest = Number.POSITIVE_INFINITY;
+    if (next !== undefined && before !== null) {
+      const after = this.makeWay(aspect, best, next.state, soonest, next.from, true);
+      latest = after === null ? 0 : (after[0]?.start ?? next.from);
+    }
+    this.open.delete(aspect);
+    taken.takeBack(mark);
+    const window = { soonest, latest };
+    this.windows.set(key, window);
+    return window;
+  }
+
+  /** Forgets the windows found so far: something has been taken since. */
+  forgetWindows(): void {
+    this.windows.clear();
   }
 
   /**
