@@ -12,6 +12,11 @@ export function instantOf(frame: Frame, minute: Minute): number {
   return Date.parse(frame.startsAt) + minute * 60_000;
 }
 
+/** The instant of a minute in the book's form, ISO 8601 in UTC. */
+export function atOf(frame: Frame, minute: Minute): string {
+  return new Date(instantOf(frame, minute)).toISOString();
+}
+
 /** The minute of the plan an instant falls in; may lie outside its horizon. */
 export function minuteOf(frame: Frame, instant: number): Minute {
   return Math.floor((instant - Date.parse(frame.startsAt)) / 60_000);

@@ -17,14 +17,14 @@ const swipe = 60;
 export interface PlanDrawingProps {
   readonly problem: Problem;
   readonly plan: Plan;
-  readonly jobs: Book['jobs'];
+  readonly book: Book;
   readonly now: Minute | null;
   /** id of the day to begin with; the first that is not over where it names none */
   readonly openOn: string | null;
   readonly onOpen: (block: Block) => void;
 }
 
-export function PlanDrawing({ problem, plan, jobs, now, openOn, onOpen }: PlanDrawingProps) {
+export function PlanDrawing({ problem, plan, book, now, openOn, onOpen }: PlanDrawingProps) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const faceReady = useFace();
@@ -100,7 +100,7 @@ export function PlanDrawing({ problem, plan, jobs, now, openOn, onOpen }: PlanDr
               key={day.id}
               problem={problem}
               plan={plan}
-              jobs={jobs}
+              jobs={book.jobs}
               day={day}
               width={columnWidth}
               measure={measure}

@@ -1,0 +1,167 @@
+/** What is behind one block of the drawing: why it is there, what it asks for, how long, with whom, and its cautions. */
+import type { Book } from '#boat-book';
+import { changeInWords, conditionsInWords, setUpInWords, stepReasonsInWords } from '#reckoning';
+import type { Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
+import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
+import { consequenceName, Mark } from '../../parts/mark.tsx';
+import { Sheet } from '../../parts/sheet.tsx';
+import { address } from '../../shell/route.ts';
+import { clockAt, dayAt, whenInWords } from './place-time.ts';
+import type { Block } from './plan-drawing/day-column.ts';
+
+interface Shown {
+  readonly problem: Problem;
+  readonly plan: Plan;
+  readonly book: Book;
+}
+
+export function BlockSheet({
+  block,
+  onClose,
+  ...shown
+}: Shown & { readonly block: Block; readonly onClose: () => void }) {
+  return (
+    <Sheet title={block.name} onClose={onClose}>
+      {block.what.kind === 'step' ? (
+        <StepWorking {...shown} planned={block.what.planned} step={block.what.step} />
+      ) : (
+        <ChangeWorking {...shown} change={block.what.planned} />
+      )}
+    </Sheet>
+  );
+}
+
+function StepWorking({
+  problem,
+  plan,
+  book,
+  planned,
+  step,
+}: Shown & { readonly planned: PlannedStep; readonly step: ProblemStep }) {
+  const record = book.steps[step.id];
+  const job = book.jobs[step.job];
+  const zone = step.zone === null ? undefined : book.zones[step.zone];
+  const reasons = stepReasonsInWords(step.id, plan, problem);
+  const waits = plan.waits.filter((w) => w.step === step.id);
+  const tools = step.tools.map((t) => {
+    const tool = book.tools[t.tool];
+    return `${tool?.name ?? t.tool}${tool?.keptAt ? `, in the ${tool.keptAt}` : ''}`;
+  });
+  const stores = step.stores.map((id) => {
+    const store = book.stores[id];
+    return `${store?.name ?? id}${store?.keptAt ? `, in the ${store.keptAt}` : ''}`;
+  });
+  return (
+    <div className="days-working">
+      <p className="days-working-when">
+        {whenLine(problem, planned.start, planned.finish)}
+        {step.progress.kind === 'open' ? '' : `, ${step.progress.kind}`}
+      </p>
+      {job && (
+        <p>
+          <Mark of={job.consequence} /> <a href={address('work', 'job', step.job)}>{job.title}</a>
+          <span className="soft"> · {consequenceName[job.consequence]} if left</span>
+        </p>
+      )}
+      {record?.cautions.map((caution) => (
+        <p key={caution} className="days-caution">
+          <b>Take care:</b> {caution}
+        </p>
+      ))}
+      <Part title="Why then">
+        {reasons.length === 0 ? ['Nothing binds it to this time: it fits here with the rest.'] : reasons}
+      </Part>
+      <Facts
+        rows={[
+          [
+            'hands-on',
+            record ? estimate(record.minutes, planned.finish - planned.start) : minutesInWords(step.minutes),
+          ],
+          ['hands', handsInWords(problem, planned.hands)],
+          ['where', zone?.name ?? null],
+          ['weather', conditionsInWords(step.needs) || null],
+          ['set-ups', step.setUps.map((need) => setUpInWords(problem, need.aspect, need.states)).join(', ') || null],
+          ['tools', listInWords(tools) || null],
+          ['stores', listInWords(stores) || null],
+        ]}
+      />
+      {waits.length > 0 && (
+        <Part title="Then it waits">
+          {waits.map((wait) => {
+            const title = step.waits.find((w) => w.id === wait.wait)?.title ?? 'wait';
+            const cold = wait.tooCold ? ' It meets hours below its minimum and may never reach its strength.' : '';
+            return `${capital(title)}: until ${whenInWords(problem, wait.finish, wait.start)}.${cold}`;
+          })}
+        </Part>
+      )}
+    </div>
+  );
+}
+
+function ChangeWorking({ problem, book, change }: Shown & { readonly change: PlannedChange }) {
+  const record = book.setUps[change.aspect]?.changes.find((c) => c.from === change.from && c.to === change.to);
+  return (
+    <div className="days-working">
+      <p className="days-working-when">{whenLine(problem, change.start, change.finish)}</p>
+      <p>{capital(changeInWords(change, problem))}.</p>
+      {record?.cautions.map((caution) => (
+        <p key={caution} className="days-caution">
+          <b>Take care:</b> {caution}
+        </p>
+      ))}
+      <Facts
+        rows={[
+          ['takes', minutesInWords(change.finish - change.start)],
+          ['hands', handsInWords(problem, change.hands)],
+          ['weather', record ? conditionsInWords(record.needs) || null : null],
+          ['set-ups', record?.setUps.map((need) => setUpInWords(problem, need.setUp, need.states)).join(', ') || null],
+        ]}
+      />
+    </div>
+  );
+}
+
+function Part({ title, children }: { readonly title: string; readonly children: readonly string[] }) {
+  return (
+    <section>
+      <h3>{title}</h3>
+      {children.map((words) => (
+        <p key={words}>{words}</p>
+      ))}
+    </section>
+  );
+}
+
+function Facts({ rows }: { readonly rows: readonly (readonly [string, string | null])[] }) {
+  return (
+    <dl className="days-facts">
+      {rows.map(([name, words]) =>
+        words === null ? null : (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{words}</dd>
+          </div>
+        ),
+      )}
+    </dl>
+  );
+}
+
+function whenLine(problem: Problem, from: number, to: number): string {
+  const day = dayAt(problem, from);
+  return `${dayInWords(day, day)}, ${clockAt(problem, from)} to ${clockAt(problem, to)}`;
+}
+
+/** `35 min likely, 25 to 50`; the planned time too where it is another */
+export function estimate(minutes: { low: number; likely: number; high: number }, planned: number): string {
+  const band =
+    minutes.low === minutes.high
+      ? minutesInWords(minutes.likely)
+      : `${minutesInWords(minutes.likely)} likely, ${minutesInWords(minutes.low)} to ${minutesInWords(minutes.high)}`;
+  return planned === minutes.likely ? band : `${minutesInWords(planned)} here (${band})`;
+}
+
+export function handsInWords(problem: Problem, hands: readonly string[]): string {
+  if (hands.length === 0) return 'none: it goes on by itself';
+  return listInWords(hands.map((id) => problem.hands.find((h) => h.id === id)?.name ?? id));
+}

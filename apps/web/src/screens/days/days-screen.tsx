@@ -1,0 +1,33 @@
+/** Days: the plan, the job days it is laid into, and on the day itself the step in hand. */
+import { lazy, Suspense } from 'react';
+import { localAt } from '#units';
+import { zoneOf } from '../../reading/today.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { useRoute } from '../../shell/route.ts';
+import './days.css';
+import { PlanPage } from './plan-page.tsx';
+
+const DayPage = lazy(() => import('./day-page.tsx'));
+const NowPage = lazy(() => import('./now-page.tsx'));
+const SheetPage = lazy(() => import('./sheet-page.tsx'));
+
+export default function DaysScreen() {
+  const [page, id] = useRoute().rest;
+  const book = useOpenBook();
+  return <Suspense fallback={null}>{pageOf(page, id, isJobDayNow(book))}</Suspense>;
+}
+
+function pageOf(page: string | undefined, id: string | undefined, onTheDay: boolean) {
+  if (page === 'day' && id !== undefined) return <DayPage key={id} id={id} />;
+  if (page === 'sheet' && id !== undefined) return <SheetPage key={id} id={id} />;
+  if (page === 'now' || (page === undefined && onTheDay)) return <NowPage />;
+  return <PlanPage />;
+}
+
+/** True within the hours of a job day: Days then opens on the step in hand. */
+function isJobDayNow(book: ReturnType<typeof useOpenBook>): boolean {
+  return Object.values(book.jobDays).some((day) => {
+    const { day: today, clock } = localAt(Date.now(), book.places[day.place]?.timeZone ?? zoneOf(book));
+    return day.date === today && day.from <= clock && clock < day.to;
+  });
+}

@@ -1,0 +1,146 @@
+/** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
+import { useEffect, useState } from 'react';
+import type { Book } from '#boat-book';
+import type { Minute, Problem } from '#workplan';
+import { RefusalLine } from '../../parts/form.tsx';
+import { capital, minutesInWords } from '../../parts/in-words.ts';
+import { useRun } from '../../parts/use-run.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { momentOf } from './in-hand.ts';
+import { itemName, momentInWords } from './now-words.ts';
+import { clockAt, dayAt, minuteOf, whenInWords } from './place-time.ts';
+import { waitTitle } from './plan-drawing/wait-bars.ts';
+import { PlanProgress } from './plan-progress.tsx';
+import { planBook, usePlan } from './planner.ts';
+import { StepInHand } from './step-in-hand.tsx';
+
+/** the page's clock moves on this often. [ms] */
+const tick_ms = 20_000;
+/** how far a step may be behind its planned start before the plan is said to be behind. [min] */
+const behind_min = 10;
+
+export default function NowPage() {
+  const book = useOpenBook();
+  const inHand = usePlan(book);
+  const clock = useClock();
+  const { problem, picture } = inHand;
+  if (!problem || !picture)
+    return (
+      <div className="days days-narrow">
+        <h1>Now</h1>
+        <p>{inHand.words ?? 'Making the plan.'}</p>
+        <p>
+          <a href="#/days/plan">The job days</a>
+        </p>
+      </div>
+    );
+  const now = minuteOf(problem, clock);
+  const plan = picture.outcome.plan;
+  const moment = momentOf(problem, plan, now);
+  const today = dayAt(problem, now);
+  const later = moment.next.filter((item) => dayAt(problem, item.planned.start) === today);
+  const late = moment.first ? now - moment.first.planned.start : 0;
+  const open = moment.first?.kind === 'change' || moment.first?.step.progress.kind === 'open';
+  return (
+    <div className="days days-now">
+      <div className="days-now-main">
+        <p className="small soft">{momentInWords(problem, now)}</p>
+        {moment.first ? (
+          <StepInHand key={moment.first.key} item={moment.first} book={book} problem={problem} now={now} leading />
+        ) : (
+          <h1>Nothing more is planned</h1>
+        )}
+        {open && late > behind_min && (
+          <p className="days-behind">
+            The plan is {minutesInWords(late)} behind the clock.{' '}
+            <button type="button" className="words" onClick={() => planBook(book, { afresh: true })}>
+              Plan the rest from now
+            </button>
+          </p>
+        )}
+        <PlanProgress inHand={inHand} />
+        {moment.beside.map((item) => (
+          <StepInHand key={item.key} item={item} book={book} problem={problem} now={now} leading={false} />
+        ))}
+        <JobsWithNothingLeft book={book} />
+      </div>
+      <div className="days-now-beside">
+        <section>
+          <h2>Curing</h2>
+          {moment.curing.length === 0 && <p className="soft">Nothing is curing.</p>}
+          <ul>
+            {moment.curing.map((wait) => (
+              <li key={`${wait.step}-${wait.wait}`} className="days-cure">
+                <span className="days-hatch" aria-hidden="true" />
+                <span>
+                  {capital(waitTitle(problem, wait.step, wait.wait))}
+                  <span className="small soft">
+                    {stepTitle(problem, wait.step)}; until {whenInWords(problem, wait.finish, now)}
+                    {wait.tooCold ? '; too cold for part of it, it may never reach its strength' : ''}
+                  </span>
+                </span>
+                <b>{minutesInWords(wait.finish - now)}</b>
+              </li>
+            ))}
+          </ul>
+        </section>
+        <section>
+          <h2>Then</h2>
+          {later.length === 0 && <p className="soft">Nothing more today.</p>}
+          <ol className="days-then">
+            {later.map((item) => (
+              <li key={item.key}>
+                <span>{clockAt(problem, item.planned.start)}</span> {itemName(item, problem)}
+              </li>
+            ))}
+          </ol>
+          <p>
+            <a href="#/days/plan">The whole plan</a>
+          </p>
+        </section>
+      </div>
+    </div>
+  );
+}
+
+function stepTitle(problem: Problem, id: string): string {
+  return problem.steps.find((step) => step.id === id)?.title ?? '';
+}
+
+/** A job whose last step is ticked is done when the keeper says so: its proof may still be owed. */
+function JobsWithNothingLeft({ book }: { readonly book: Book }) {
+  const { run, refusal } = useRun();
+  const done = Object.entries(book.jobs).filter(([id, job]) => {
+    const steps = Object.values(book.steps).filter((step) => step.job === id);
+    return job.state === 'open' && steps.length > 0 && steps.every((step) => step.progress.kind === 'done');
+  });
+  if (done.length === 0) return null;
+  return (
+    <ul className="days-all-ticked">
+      {done.map(([id, job]) => (
+        <li key={id}>
+          Every step is ticked: {job.title}.{' '}
+          <button type="button" className="words" onClick={() => void run('finishJob', { id })}>
+            The job is done
+          </button>
+        </li>
+      ))}
+      <RefusalLine refusal={refusal} />
+    </ul>
+  );
+}
+
+/** The device's clock, moving on. [ms] */
+function useClock(): Minute {
+  const [at, setAt] = useState(() => Date.now());
+  useEffect(() => {
+    const timer = setInterval(() => setAt(Date.now()), tick_ms);
+    const seen = () => setAt(Date.now());
+    document.addEventListener('visibilitychange', seen);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', seen);
+    };
+  }, []);
+  return at;
+}

@@ -1,0 +1,118 @@
+/** The plan of the job days ahead: how good it is, the drawing, what is left out and why, and the days themselves. */
+import { useState } from 'react';
+import { effortInWords } from '#reckoning';
+import type { Plan, Problem } from '#workplan';
+import { capital, countInWords } from '../../parts/in-words.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { BlockSheet } from './block-sheet.tsx';
+import { DaysList } from './days-list.tsx';
+import { LeftOut } from './left-out.tsx';
+import { minuteOf } from './place-time.ts';
+import type { Block } from './plan-drawing/day-column.ts';
+import { PlanDrawing } from './plan-drawing/plan-drawing.tsx';
+import { setUpStretches } from './plan-drawing/set-up-lines.ts';
+import { PlanProgress } from './plan-progress.tsx';
+import { type PlanInHand, usePlan } from './planner.ts';
+import { VerdictLine } from './verdict-line.tsx';
+
+export function PlanPage() {
+  const book = useOpenBook();
+  const inHand = usePlan(book);
+  const { problem, picture } = inHand;
+  const [opened, setOpened] = useState<Block | null>(null);
+  return (
+    <div className="days">
+      <header className="days-top">
+        <h1>
+          {problem && picture
+            ? `${capital(inWords(problem.days.length))} job ${problem.days.length === 1 ? 'day' : 'days'}`
+            : 'Days'}
+        </h1>
+        {problem && picture && (
+          <p className="soft">
+            {effortInWords(picture.outcome)} {upsInWords(problem, picture.outcome.plan)}
+          </p>
+        )}
+        <a className="button days-add" href="#/days/day/new">
+          Add a job day
+        </a>
+      </header>
+      <PlanState inHand={inHand} />
+      {problem && picture && (
+        <div className="days-sheet-of-plan" data-beside={problem.days.length < 3}>
+          <PlanDrawing
+            problem={problem}
+            plan={picture.outcome.plan}
+            book={book}
+            now={minuteOf(problem, Date.now())}
+            openOn={null}
+            onOpen={setOpened}
+          />
+          <LeftOut problem={problem} picture={picture} />
+        </div>
+      )}
+      <DaysList book={book} />
+      {inHand.notes.length > 0 && (
+        <section className="days-notes">
+          <h2>What the plan takes for granted</h2>
+          <ul>
+            {inHand.notes.map((note) => (
+              <li key={note.words}>{note.words}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {opened && problem && picture && (
+        <BlockSheet
+          block={opened}
+          problem={problem}
+          plan={picture.outcome.plan}
+          book={book}
+          onClose={() => setOpened(null)}
+        />
+      )}
+    </div>
+  );
+}
+
+function PlanState({ inHand }: { readonly inHand: PlanInHand }) {
+  if (inHand.state === 'failed')
+    return (
+      <div className="days-verdict" role="alert">
+        <p>
+          <span className="days-danger">▲ </span>The plan could not be made: {inHand.words}. What is in the boat book is
+          safe.
+        </p>
+      </div>
+    );
+  if (inHand.state === 'nothing to plan')
+    return (
+      <div className="days-verdict">
+        <p>{inHand.words}</p>
+      </div>
+    );
+  return (
+    <>
+      {inHand.picture && <VerdictLine picture={inHand.picture} />}
+      <PlanProgress inHand={inHand} />
+    </>
+  );
+}
+
+/** `Mast up once, cover off twice.`: how often each set-up is brought about that she does not rest in. */
+export function upsInWords(problem: Problem, plan: Plan): string {
+  const counts = new Map<string, number>();
+  for (const { begins, resting, name } of setUpStretches(problem, plan))
+    if (begins && !resting) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const words = [...counts].map(([name, n]) => `${name} ${timesInWords(n)}`);
+  return words.length === 0 ? '' : `${capital(words.join(', '))}.`;
+}
+
+function timesInWords(n: number): string {
+  if (n === 1) return 'once';
+  return n === 2 ? 'twice' : countInWords(n, 'time');
+}
+
+function inWords(n: number): string {
+  return ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'][n] ?? String(n);
+}

@@ -1,0 +1,136 @@
+/** The plan in hand, for every screen that shows it: asked for once for a state of the book, told as it gets better. */
+import { proxy, type Remote, wrap } from 'comlink';
+import { useEffect, useSyncExternalStore } from 'react';
+import type { Book } from '#boat-book';
+import type { PlanNote } from '#reckoning';
+import type { Problem } from '#workplan';
+import { bookClient } from '../../offline/book-client.ts';
+import type { PlanPicture, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
+
+/** the longest a search runs on this device. [ms] */
+const spend_ms = 4000;
+/** a plan older than this is made again when a screen that shows it is opened. [ms] */
+const stale_ms = 10 * 60_000;
+/** the same book gives the same plan */
+const seed = 1;
+
+export interface PlanInHand {
+  readonly state: 'none' | 'planning' | 'settled' | 'stopped' | 'nothing to plan' | 'failed';
+  readonly problem: Problem | null;
+  readonly picture: PlanPicture | null;
+  readonly progress: SearchProgress | null;
+  readonly notes: readonly PlanNote[];
+  /** why there is nothing to plan, or what failed */
+  readonly words: string | null;
+}
+
+const nothing: PlanInHand = {
+  state: 'none',
+  problem: null,
+  picture: null,
+  progress: null,
+  notes: [],
+  words: null,
+};
+
+let inHand: PlanInHand = nothing;
+let asked: string | null = null;
+let askedAt = 0;
+let round = 0;
+let worker: Remote<PlanWorker> | null = null;
+const listeners = new Set<() => void>();
+
+function tellAll(next: PlanInHand): void {
+  inHand = next;
+  for (const listener of listeners) listener();
+}
+
+/** Everything of the book that a plan hangs on, as one text; what is only remembered (log, kept plans) is left out. */
+function matterOf(book: Book): string {
+  const { plans: _plans, log: _log, juryRigs: _rigs, fittings: _fittings, ...matter } = book;
+  return JSON.stringify(matter);
+}
+
+/**
+ * Plans the book as from now, unless the plan in hand is of this very book. The plan shown stays until the first new
+ * one is there.
+ *
+ * @param afresh  plans again even so: the clock has moved on
+ */
+export function planBook(book: Book, { afresh = false } = {}): void {
+  const matter = matterOf(book);
+  if (!afresh && matter === asked) return;
+  asked = matter;
+  askedAt = Date.now();
+  round++;
+  const mine = round;
+  worker ??= wrap<PlanWorker>(new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }));
+  tellAll({ ...inHand, state: 'planning', progress: null, words: null });
+  let problem: Problem | null = null;
+  let notes: readonly PlanNote[] = [];
+  const hear = (telling: PlanTelling) => {
+    if (mine !== round) return;
+    switch (telling.kind) {
+      case 'nothing to plan':
+        tellAll({ ...nothing, state: 'nothing to plan', words: telling.words, notes: telling.notes });
+        return;
+      case 'problem':
+        problem = telling.problem;
+        notes = telling.notes;
+        return;
+      case 'progress':
+        tellAll({ ...inHand, progress: telling.progress });
+        return;
+      case 'plan':
+        tellAll({ ...inHand, state: 'planning', problem, notes, picture: telling.picture, progress: telling.progress });
+        return;
+      case 'settled':
+        tellAll({
+          ...inHand,
+          state: telling.stopped ? 'stopped' : 'settled',
+          problem,
+          notes,
+          picture: telling.picture,
+          progress: telling.progress,
+        });
+        if (problem) void keep(problem, telling.picture);
+    }
+  };
+  worker.plan({ book, now: new Date().toISOString(), seed, spend_ms }, proxy(hear)).catch((error: unknown) => {
+    if (mine !== round) return;
+    asked = null;
+    tellAll({ ...inHand, state: 'failed', words: error instanceof Error ? error.message : String(error) });
+  });
+}
+
+/** Ends the search; what it has by then is the plan and is kept. */
+export function stopPlanning(): void {
+  void worker?.stop();
+}
+
+/** Writes the plan to the book, unless the one kept last says the same. */
+async function keep(problem: Problem, { outcome }: PlanPicture): Promise<void> {
+  const book = bookClient.snapshot().book;
+  if (!book || bookClient.snapshot().readOnly !== null) return;
+  const last = Object.values(book.plans).at(-1);
+  const startsAt = new Date(problem.startsAt).toISOString();
+  const same =
+    last !== undefined &&
+    Date.parse(last.startsAt) === Date.parse(startsAt) &&
+    JSON.stringify(last.plan) === JSON.stringify(outcome.plan) &&
+    last.verdict.kind === outcome.verdict.kind;
+  if (same) return;
+  await bookClient.run('keepPlan', { startsAt, plan: outcome.plan, verdict: outcome.verdict });
+}
+
+/** The plan of a book; made when a screen that shows it is opened, and again when what it hangs on changes. */
+export function usePlan(book: Book): PlanInHand {
+  useEffect(() => planBook(book, { afresh: Date.now() - askedAt > stale_ms }), [book]);
+  return useSyncExternalStore(
+    (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    () => inHand,
+  );
+}

@@ -1,0 +1,167 @@
+/** A job day in print: black on white, in order of time, to be ticked with a pencil. */
+import './day-sheet.css';
+import type { Book, Id } from '#boat-book';
+import type { Plan, Problem, ProblemDay } from '#workplan';
+import { dayInWords } from '../../parts/in-words.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { BackToPlan } from './day-page.tsx';
+import { carryDown, type SheetRow, sheetRows } from './day-sheet.ts';
+import { clockAt, dayAt } from './place-time.ts';
+import { endedSince, overnightInWords } from './plan-drawing/wait-bars.ts';
+import { PlanProgress } from './plan-progress.tsx';
+import { usePlan } from './planner.ts';
+import { dayWeatherInWords } from './weather-words.ts';
+
+export default function SheetPage({ id }: { readonly id: Id }) {
+  const book = useOpenBook();
+  const inHand = usePlan(book);
+  const day = inHand.problem?.days.find((d) => d.id === id);
+  return (
+    <div className="days">
+      <div className="no-print">
+        <BackToPlan />
+        {day && (
+          <p>
+            <button type="button" className="main" onClick={() => print()}>
+              Print the sheet
+            </button>
+          </p>
+        )}
+        <PlanProgress inHand={inHand} />
+      </div>
+      {inHand.problem && inHand.picture && day ? (
+        <DaySheet book={book} problem={inHand.problem} plan={inHand.picture.outcome.plan} day={day} />
+      ) : (
+        <>
+          <h1>Day sheet</h1>
+          <p>
+            {inHand.state === 'planning'
+              ? 'Making the plan.'
+              : (inHand.words ?? 'This day is not in the plan: it is over, or was removed.')}
+          </p>
+        </>
+      )}
+    </div>
+  );
+}
+
+interface Shown {
+  readonly book: Book;
+  readonly problem: Problem;
+  readonly plan: Plan;
+  readonly day: ProblemDay;
+}
+
+function DaySheet({ book, problem, plan, day }: Shown) {
+  const rows = sheetRows(problem, plan, book, day);
+  const carry = carryDown(problem, plan, book, day);
+  const date = dayAt(problem, day.from);
+  const before = problem.days[problem.days.indexOf(day) - 1];
+  const ended = before ? endedSince(problem, plan, before.to, day.from) : [];
+  const comingIn = plan.waits.filter((w) => w.start < day.from && w.finish > day.from);
+  const overnight = overnightInWords(problem, plan, day.to);
+  const record = book.jobDays[day.id];
+  return (
+    <article className="days-print">
+      <header>
+        <h1>{dayInWords(date, date)}</h1>
+        <p>
+          {book.boat.name}
+          {record ? `, ${book.places[record.place]?.name ?? ''}` : ''}, {clockAt(problem, day.from)} to{' '}
+          {clockAt(problem, day.to)}
+        </p>
+        <p>{dayWeatherInWords(problem, day.from, day.to)}</p>
+        {ended.map((words) => (
+          <p key={words}>Overnight: {words}</p>
+        ))}
+        {comingIn.map((w) => (
+          <p key={`${w.step}-${w.wait}`}>
+            Still waiting at the start:{' '}
+            {problem.steps.find((s) => s.id === w.step)?.waits.find((x) => x.id === w.wait)?.title}, until{' '}
+            {clockAt(problem, w.finish)}
+          </p>
+        ))}
+      </header>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">time</th>
+            <th scope="col">what</th>
+            <th scope="col">who</th>
+            <th scope="col">
+              <span className="unseen">done</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <SheetLine key={row.key} row={row} />
+          ))}
+        </tbody>
+      </table>
+      {overnight && (
+        <section className="days-print-part">
+          <h2>Left to wait</h2>
+          <p>{overnight.lead}</p>
+          <ul>
+            {overnight.ends.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {carry.length > 0 && (
+        <section className="days-print-part">
+          <h2>Carry down, in order of use</h2>
+          <ul className="days-carry">
+            {carry.map((thing) => (
+              <li key={thing.name}>
+                <span className="days-box" aria-hidden="true" />
+                {thing.name}
+                <span className="days-print-soft">
+                  {thing.keptAt === '' ? '' : ` · ${thing.keptAt}`}
+                  {thing.absent === null ? '' : ` · ${thing.absent}`}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </article>
+  );
+}
+
+function SheetLine({ row }: { readonly row: SheetRow }) {
+  if (row.kind === 'quiet')
+    return (
+      <tr className="days-print-quiet">
+        <td>{row.time}</td>
+        <td colSpan={3}>{row.name}</td>
+      </tr>
+    );
+  return (
+    <tr data-kind={row.kind}>
+      <td>{row.time}</td>
+      <td>
+        <b>
+          {row.danger ? '▲ ' : ''}
+          {row.name}
+        </b>
+        {row.about !== '' && <span className="days-print-soft"> {row.about}</span>}
+        {row.needs !== '' && <div>{row.needs}</div>}
+        {row.cautions.map((caution) => (
+          <div key={caution} className="days-print-caution">
+            Take care: {caution}
+          </div>
+        ))}
+        {row.waits.map((wait) => (
+          <div key={wait}>{wait}</div>
+        ))}
+      </td>
+      <td>{row.who}</td>
+      <td>
+        <span className="days-box" aria-hidden="true" />
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,163 @@
+/** The step or set-up change in hand, readable at arm's length: what, where, cautions, what to have, the answers. */
+import { useState } from 'react';
+import type { Book } from '#boat-book';
+import { conditionsInWords, setUpInWords } from '#reckoning';
+import { RefusalLine } from '../../parts/form.tsx';
+import { listInWords, minutesInWords } from '../../parts/in-words.ts';
+import { useRun } from '../../parts/use-run.ts';
+import { address } from '../../shell/route.ts';
+import { DonePanel, LongerPanel, SkyPanel } from './answers.tsx';
+import { estimate, handsInWords } from './block-sheet.tsx';
+import { type InHandProps, type Item, isUnderWay } from './in-hand.ts';
+import { itemName } from './now-words.ts';
+import { clockAt, whenInWords } from './place-time.ts';
+
+export function StepInHand({ leading, ...props }: InHandProps & { readonly leading: boolean }) {
+  const { item, book, problem, now } = props;
+  const [asked, setAsked] = useState<'done' | 'longer' | 'sky' | null>(null);
+  const { run, refusal } = useRun();
+  const raining = problem.hours[Math.floor(now / 60)]?.rain ?? false;
+  const underWay = isUnderWay(item);
+  const name = itemName(item, problem);
+  const Heading = leading ? 'h1' : 'h2';
+  const start = () => {
+    if (item.kind !== 'step') return;
+    const started = Date.now();
+    void run('startStep', {
+      id: item.planned.step,
+      started: new Date(started).toISOString(),
+      expected: new Date(started + (item.planned.finish - item.planned.start) * 60_000).toISOString(),
+      hands: item.planned.hands,
+    });
+  };
+  const answer = (what: 'done' | 'longer' | 'sky') => setAsked(asked === what ? null : what);
+  return (
+    <section className={leading ? 'days-in-hand' : 'days-in-hand days-in-hand-beside'}>
+      {!leading && <p className="small soft">At the same time, {handsInWords(problem, item.planned.hands)}</p>}
+      <Heading>{name}</Heading>
+      <p className="soft">{whereAndHowLong(props)}</p>
+      {cautionsOf(item, book).map((caution) => (
+        <p key={caution} className="days-caution">
+          <b>Take care:</b> {caution}
+        </p>
+      ))}
+      <ToHave {...props} />
+      {!underWay && item.kind === 'step' && (
+        <button type="button" className="days-start" onClick={start}>
+          Start it now
+        </button>
+      )}
+      <div className="days-answers">
+        <button type="button" className="main" aria-expanded={asked === 'done'} onClick={() => answer('done')}>
+          Done
+        </button>
+        {item.kind === 'step' && (
+          <button type="button" aria-expanded={asked === 'longer'} onClick={() => answer('longer')}>
+            Took longer
+          </button>
+        )}
+        {leading && (
+          <button type="button" aria-expanded={asked === 'sky'} onClick={() => answer('sky')}>
+            {raining ? 'Dry again' : 'Rain'}
+          </button>
+        )}
+      </div>
+      <RefusalLine refusal={refusal} />
+      {asked === 'done' && <DonePanel {...props} onClose={() => setAsked(null)} />}
+      {asked === 'longer' && item.kind === 'step' && (
+        <LongerPanel {...props} item={item} onClose={() => setAsked(null)} />
+      )}
+      {asked === 'sky' && <SkyPanel {...props} rain={!raining} onClose={() => setAsked(null)} />}
+    </section>
+  );
+}
+
+/** `shroud plate · step 2 of 4 · 35 min likely, 25 to 50` */
+function whereAndHowLong({ item, book, problem, now }: InHandProps): string {
+  const when = isUnderWay(item)
+    ? `started ${clockAt(problem, item.planned.start)}, expected done ${whenInWords(problem, item.planned.finish, now)}`
+    : `planned ${whenInWords(problem, item.planned.start, now)} to ${clockAt(problem, item.planned.finish)}`;
+  if (item.kind === 'change') return `${when} · ${minutesInWords(item.planned.finish - item.planned.start)}`;
+  const record = book.steps[item.step.id];
+  const job = book.jobs[item.step.job];
+  const ofJob = Object.entries(book.steps)
+    .filter(([, step]) => step.job === item.step.job)
+    .sort(([, a], [, b]) => a.order - b.order);
+  const place = ofJob.findIndex(([id]) => id === item.step.id) + 1;
+  const zone = item.step.zone === null ? undefined : book.zones[item.step.zone]?.name;
+  const parts = [
+    job && job.title !== item.step.title ? job.title : null,
+    zone ?? null,
+    ofJob.length > 1 ? `step ${place} of ${ofJob.length}` : null,
+    when,
+    record ? estimate(record.minutes, item.planned.finish - item.planned.start) : null,
+  ];
+  return parts.filter((part) => part !== null).join(' · ');
+}
+
+function cautionsOf(item: Item, book: Book): readonly string[] {
+  if (item.kind === 'step') return book.steps[item.step.id]?.cautions ?? [];
+  const { aspect, from, to } = item.planned;
+  return book.setUps[aspect]?.changes.find((c) => c.from === from && c.to === to)?.cautions ?? [];
+}
+
+/** What to have in hand before it is begun: tools and stores with their places, what to mix, how she must stand. */
+function ToHave({ item, book, problem, now }: InHandProps) {
+  const rows: [string, string][] = [];
+  const add = (name: string, words: string) => {
+    if (words !== '') rows.push([name, words]);
+  };
+  if (item.planned.hands.length > 1) add('hands', handsInWords(problem, item.planned.hands));
+  if (item.kind === 'step') {
+    const { step, planned } = item;
+    if (step.notAlone) add('company', 'not to be done alone');
+    add('set-ups', step.setUps.map((need) => setUpInWords(problem, need.aspect, need.states)).join(', '));
+    add('weather', conditionsInWords(step.needs));
+    for (const { tool } of step.tools) {
+      const known = book.tools[tool];
+      if (known) add(known.name, known.keptAt === '' ? 'place not noted' : known.keptAt);
+    }
+    for (const id of step.stores) {
+      const known = book.stores[id];
+      if (known) add(known.name, known.keptAt === '' ? 'place not noted' : known.keptAt);
+    }
+    const mix = step.mix === null ? undefined : book.mixes[step.mix];
+    if (mix && planned.batchOf === null)
+      add(`mix ${mix.name}`, `${minutesInWords(mix.mixing_min)}, pot life ${minutesInWords(mix.potLife_min)}`);
+    if (mix && planned.batchOf !== null) add(mix.name, 'the batch already mixed');
+    if (planned.abrade_min > 0) add('abrade first', minutesInWords(planned.abrade_min));
+    const waits = step.waits.map((w) => w.title);
+    if (waits.length > 0) add('afterwards it waits', listInWords(waits));
+  } else {
+    const change = book.setUps[item.planned.aspect]?.changes.find(
+      (c) => c.from === item.planned.from && c.to === item.planned.to,
+    );
+    if (change) {
+      add('weather', conditionsInWords(change.needs));
+      add('set-ups', change.setUps.map((need) => setUpInWords(problem, need.setUp, need.states)).join(', '));
+    }
+  }
+  if (rows.length === 0) return null;
+  return (
+    <div className="days-have">
+      <h2>Have to hand</h2>
+      <dl>
+        {rows.map(([name, words]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{words}</dd>
+          </div>
+        ))}
+      </dl>
+      {item.kind === 'step' && (
+        <p className="small">
+          <a href={address('work', 'job', item.step.job)}>The job</a>
+          <span className="soft">
+            {' '}
+            · it is {clockAt(problem, now)}, the step is planned to end {clockAt(problem, item.planned.finish)}
+          </span>
+        </p>
+      )}
+    </div>
+  );
+}

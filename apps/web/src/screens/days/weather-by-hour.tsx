@@ -1,0 +1,138 @@
+/** The weather of a job day hour by hour, as a table to type into. */
+import { useState } from 'react';
+import type { Book, JobDay } from '#boat-book';
+import { Refused } from '../../parts/field.tsx';
+import { type KnownHour, knownHours, sameWeather, type WeatherEntries } from './weather-known.ts';
+import { type PartDraft, readPart } from './weather-part.tsx';
+
+const empty: PartDraft = { sky: '', wind: '', air: '', humidity: '' };
+const two = (n: number) => String(n).padStart(2, '0');
+
+export function WeatherByHour({
+  book,
+  day,
+  onEnter,
+  onTouch,
+}: {
+  readonly book: Book;
+  readonly day: JobDay;
+  readonly onEnter: (entries: WeatherEntries) => Promise<void>;
+  readonly onTouch: () => void;
+}) {
+  const [rows, setRows] = useState<readonly PartDraft[]>(() =>
+    knownHours(book, day.place, day.date).map((hour) =>
+      hour === null
+        ? empty
+        : {
+            sky: hour.rain ? 'rain' : 'dry',
+            wind: String(hour.wind_kn),
+            air: String(hour.air_C),
+            humidity: String(hour.humidity_pct),
+          },
+    ),
+  );
+  const [refused, setRefused] = useState<string | null>(null);
+  const set = (hour: number, what: Partial<PartDraft>) => {
+    onTouch();
+    setRows(rows.map((row, i) => (i === hour ? { ...row, ...what } : row)));
+  };
+  const keep = () => {
+    const read: (KnownHour | null)[] = [];
+    for (const [hour, row] of rows.entries()) {
+      const one = readPart(row);
+      if (one.kind === 'refused') {
+        setRefused(`${two(hour)}:00: ${one.why}`);
+        return;
+      }
+      read.push(one.kind === 'hour' ? one.hour : null);
+    }
+    const entries = entriesOf(read, day);
+    if (entries.length === 0) {
+      setRefused('No hour is filled in yet. Fill in at least one.');
+      return;
+    }
+    setRefused(null);
+    void onEnter(entries);
+  };
+  return (
+    <form
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        keep();
+      }}
+    >
+      <table className="days-hours">
+        <thead>
+          <tr>
+            <th scope="col">hour</th>
+            <th scope="col">rain</th>
+            <th scope="col">wind, kn</th>
+            <th scope="col">air, °C</th>
+            <th scope="col">humid, %</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, hour) => {
+            const name = `${two(hour)}:00`;
+            return (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the index is the hour of the day
+              <tr key={hour}>
+                <th scope="row">{two(hour)}</th>
+                <td>
+                  <select
+                    aria-label={`${name} rain`}
+                    value={row.sky}
+                    onChange={(event) => set(hour, { sky: event.target.value as PartDraft['sky'] })}
+                  >
+                    <option value="">–</option>
+                    <option value="dry">dry</option>
+                    <option value="rain">rain</option>
+                  </select>
+                </td>
+                {(['wind', 'air', 'humidity'] as const).map((field) => (
+                  <td key={field}>
+                    <input
+                      type="text"
+                      inputMode="decimal"
+                      aria-label={`${name} ${field}`}
+                      value={row[field]}
+                      onChange={(event) => set(hour, { [field]: event.target.value })}
+                    />
+                  </td>
+                ))}
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      <Refused text={refused} />
+      <button type="submit" className="main">
+        Enter the weather
+      </button>
+    </form>
+  );
+}
+
+/** One entry for each run of hours with the same weather. */
+function entriesOf(hours: readonly (KnownHour | null)[], day: JobDay): WeatherEntries {
+  const entries: WeatherEntries[number][] = [];
+  for (let from = 0; from < hours.length; ) {
+    const first = hours[from];
+    let to = from + 1;
+    if (first) {
+      while (to < hours.length && hours[to] && sameWeather(hours[to]!, first)) to++;
+      entries.push({
+        place: day.place,
+        date: day.date,
+        fromHour: from,
+        toHour: to,
+        ...first,
+        surface_C: null,
+        basis: 'typed',
+      });
+    }
+    from = to;
+  }
+  return entries;
+}

@@ -1,0 +1,54 @@
+/** What weather the book has for a place and day, hour by hour; a later entry for an hour is used instead of one before. */
+import type { Book, JobDay, OperationFields, WeatherEntry } from '#boat-book';
+
+export type WeatherEntries = OperationFields<'enterWeather'>['entries'];
+
+export interface KnownHour {
+  readonly rain: boolean;
+  readonly wind_kn: number;
+  readonly air_C: number;
+  readonly humidity_pct: number;
+}
+
+/** The 24 hours of a day at a place; null where nothing was entered. */
+export function knownHours(book: Book, place: string, date: string): (KnownHour | null)[] {
+  const hours: (KnownHour | null)[] = Array.from({ length: 24 }, () => null);
+  for (const entry of inOrder(book))
+    if (entry.place === place && entry.date === date)
+      for (let h = entry.fromHour; h < entry.toHour; h++)
+        hours[h] = {
+          rain: entry.rain,
+          wind_kn: entry.wind_kn,
+          air_C: entry.air_C,
+          humidity_pct: entry.humidity_pct,
+        };
+  return hours;
+}
+
+function inOrder(book: Book): WeatherEntry[] {
+  return Object.entries(book.weather)
+    .sort(([idA, a], [idB, b]) => (a.order ?? 0) - (b.order ?? 0) || (idA < idB ? -1 : 1))
+    .map(([, entry]) => entry);
+}
+
+/** The first and the last whole hour that a job day touches: [from, to). */
+export function hoursOfDay(day: Pick<JobDay, 'from' | 'to'>): { readonly from: number; readonly to: number } {
+  return {
+    from: Number(day.from.slice(0, 2)),
+    to: Math.ceil(Number(day.to.slice(0, 2)) + Number(day.to.slice(3)) / 60),
+  };
+}
+
+/** `weather entered`, or how many of its hours have none and are planned with the cautious figure. */
+export function weatherKnownInWords(book: Book, day: JobDay): string {
+  const { from, to } = hoursOfDay(day);
+  const hours = knownHours(book, day.place, day.date).slice(from, to);
+  const missing = hours.filter((hour) => hour === null).length;
+  if (missing === 0) return 'weather entered';
+  if (missing === hours.length) return 'weather not entered: planned as wet, with cautious figures';
+  return `weather not entered for ${missing} of its ${hours.length} hours: those are planned as wet`;
+}
+
+export function sameWeather(a: KnownHour, b: KnownHour): boolean {
+  return a.rain === b.rain && a.wind_kn === b.wind_kn && a.air_C === b.air_C && a.humidity_pct === b.humidity_pct;
+}
