@@ -1,0 +1,91 @@
+/**
+ * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
+ * `npm run bench -- plan [--seconds S]` times the demo's plan and invented keeper's problems. Each prints its table
+ * and writes it into `bench/latest.md` under its own heading.
+ */
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { planTimeHead, planTimeRow, planTimes } from './plan-times.ts';
+import { psplibHead, psplibRow, runPsplib } from './psplib.ts';
+
+const usage = [
+  'npm run bench -- psplib --set FOLDER --seconds S [--take N]',
+  '    FOLDER holds .sm files, with references.csv in it or beside it; a .tar.gz of such a folder will do',
+  'npm run bench -- plan [--seconds S]',
+].join('\n');
+
+function main(): number {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { set: { type: 'string' }, seconds: { type: 'string' }, take: { type: 'string' } },
+  });
+  const [what, ...more] = positionals;
+  if (more.length > 0) throw new RangeError(`'${more[0]}' is one word too many`);
+  if (what === 'psplib') {
+    if (values.set === undefined) throw new RangeError('--set FOLDER is missing: the folder of .sm files');
+    if (values.seconds === undefined) throw new RangeError('--seconds S is missing: the seconds for each instance');
+    const seconds = positive('--seconds', values.seconds);
+    const take = values.take === undefined ? null : Math.floor(positive('--take', values.take));
+    const result = runPsplib(values.set, seconds, take, (line) => console.log(line));
+    const rows = aligned([...psplibHead, psplibRow(result)]);
+    console.log(rows.join('\n'));
+    keep(`PSPLIB ${result.set}, ${seconds} s`, rows);
+    for (const wrong of result.wrongProofs) console.error(`refused: ${wrong}`);
+    return result.wrongProofs.length > 0 || result.violations > 0 ? 1 : 0;
+  }
+  if (what === 'plan') {
+    const seconds = values.seconds === undefined ? 2 : positive('--seconds', values.seconds);
+    const times = planTimes(seconds);
+    const rows = aligned([...planTimeHead, ...times.map(planTimeRow)]);
+    console.log(rows.join('\n'));
+    keep(`Plans, ${seconds} s`, rows);
+    return times.some((row) => row.violations > 0) ? 1 : 0;
+  }
+  throw new RangeError(what === undefined ? 'what to time is missing' : `there is nothing to time called '${what}'`);
+}
+
+function positive(name: string, text: string): number {
+  const figure = Number(text);
+  if (!(figure > 0)) throw new RangeError(`${name} must be a figure over 0, got '${text}'`);
+  return figure;
+}
+
+/** Rows of a table with their columns padded to one width. */
+function aligned(rows: readonly string[]): string[] {
+  const cells = rows.map((row) =>
+    row
+      .split('|')
+      .slice(1, -1)
+      .map((cell) => cell.trim()),
+  );
+  const widths = cells[0]!.map((_, column) => Math.max(3, ...cells.map((row) => row[column]!.length)));
+  return cells.map((row, at) => {
+    const padded = row.map((cell, column) => (at === 1 ? '-'.repeat(widths[column]!) : cell.padEnd(widths[column]!)));
+    return `| ${padded.join(' | ')} |`;
+  });
+}
+
+/** Writes a table into `bench/latest.md`, in place of the one of the same heading. */
+function keep(heading: string, rows: readonly string[]): void {
+  const path = fileURLToPath(new URL('latest.md', import.meta.url));
+  const machine = `${cpus().length} × ${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}`;
+  const section = `## ${heading}\n\n${new Date().toISOString().slice(0, 10)}, ${machine}, one core.\n\n${rows.join('\n')}\n`;
+  const title = '# Benchmarks, as last run\n';
+  const old = existsSync(path) ? readFileSync(path, 'utf8') : title;
+  const sections = old.split(/^(?=## )/m);
+  const kept = sections.slice(1).filter((other) => !other.startsWith(`## ${heading}\n`));
+  writeFileSync(
+    path,
+    `${[title, ...[...kept, section].map((part) => part.trim())].join('\n\n').replace('\n\n\n', '\n\n')}\n`,
+  );
+}
+
+try {
+  process.exitCode = main();
+} catch (error) {
+  if (!(error instanceof RangeError || (error instanceof Error && 'code' in error))) throw error;
+  console.error(`${error.message}\n\n${usage}`);
+  process.exitCode = 1;
+}
