@@ -1,0 +1,125 @@
+import type { Understood } from './read-line-parts.ts';
+
+/** A line being read: its plain text, letter for letter, and which of its words are already understood. */
+export interface LineText {
+  readonly line: string;
+  /** lower case, plain quotes and dashes, same length as the line */
+  readonly plain: string;
+  readonly claimed: { readonly from: number; readonly to: number; readonly inTitle: boolean }[];
+}
+
+export function lineText(line: string): LineText {
+  const plain = Array.from(line, (letter) => {
+    const lower = letter.toLowerCase();
+    const same = lower.length === letter.length ? lower : letter;
+    if (/[‘’ʼ]/.test(same)) return "'";
+    if (/[“”]/.test(same)) return '"';
+    if (/[–—‑−]/.test(same)) return '-';
+    if (/[\s\u00a0\u202f]/.test(same)) return ' ';
+    return same;
+  }).join('');
+  return { line, plain, claimed: [] };
+}
+
+/** A pattern between word ends; write it in lower case. A space in it stands for one or more. */
+export function phrase(pattern: string): RegExp {
+  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![\\p{L}\\p{N}])`, 'giu');
+}
+
+export interface ClaimRule {
+  /** keep the words in the title unless they are a part of the line by themselves */
+  readonly keep?: boolean;
+  /** only where the words are a part of the line by themselves */
+  readonly alone?: boolean;
+}
+
+/** The first place where a pattern is found among words not yet understood and read to a value; its words are claimed. */
+export function claim<T>(
+  text: LineText,
+  pattern: RegExp,
+  read: (match: RegExpMatchArray) => T | null,
+  { keep = false, alone = false }: ClaimRule = {},
+): Understood<T> | null {
+  for (const match of text.plain.matchAll(pattern)) {
+    const from = match.index;
+    const to = from + match[0].length;
+    if (text.claimed.some((span) => from < span.to && span.from < to)) continue;
+    const whole = fillsItsPart(text, from, to);
+    if (alone && !whole) continue;
+    const value = read(match);
+    if (value === null) continue;
+    const inTitle = keep && !whole;
+    text.claimed.push({ from, to, inTitle });
+    return { value, from, to, words: text.line.slice(from, to), inTitle };
+  }
+  return null;
+}
+
+/** Ends of the part of the line (between commas, semicolons, full stops) that a place in it belongs to. */
+export function partAround(plain: string, from: number, to: number): { readonly from: number; readonly to: number } {
+  let start = 0;
+  for (const match of plain.matchAll(partEnd)) {
+    if (match.index >= to) return { from: start, to: match.index };
+    if (match.index + match[0].length <= from) start = match.index + match[0].length;
+  }
+  return { from: start, to: plain.length };
+}
+
+/** What comes next, after spaces and 'and', is the end of the part or was understood already. */
+export function followedByUnderstood(text: LineText, to: number): boolean {
+  const next = to + (/^ *(?:and )?/.exec(text.plain.slice(to))?.[0].length ?? 0);
+  if (next >= text.plain.length || partAround(text.plain, to, to).to <= next) return true;
+  return text.claimed.some((span) => !span.inTitle && span.from <= next && next < span.to);
+}
+
+/** Commas, semicolons, a full stop or colon at a word's end, a dash between spaces. Not the point in 1.5. */
+const partEnd = /[,;]|[.:!?](?= |$)| - /g;
+
+function fillsItsPart(text: LineText, from: number, to: number): boolean {
+  const part = partAround(text.plain, from, to);
+  const others = text.claimed.filter((span) => !span.inTitle);
+  let rest = '';
+  for (let at = part.from; at < part.to; at++) {
+    if (at >= from && at < to) continue;
+    if (!others.some((span) => at >= span.from && at < span.to)) rest += text.plain[at];
+  }
+  return rest.replace(connectors, ' ').trim() === '';
+}
+
+/** What may be left hanging where words were taken out. */
+const connectors =
+  /(?<!\p{L})(?:and|with|the|a|it|it's|its|is|in|on|for|by|needs?|then|so|this|that|about|takes?|but)(?!\p{L})/giu;
+
+/** The title: the words not understood, without the joints that hung on what was. */
+export function titleLeft(text: LineText): string {
+  const taken = text.claimed.filter((span) => !span.inTitle);
+  const gap = '\u0000';
+  const letters = Array.from({ length: text.line.length }, (_, at) =>
+    taken.some((span) => at >= span.from && at < span.to) ? gap : text.line[at]!,
+  ).join('');
+  const parts: string[] = [];
+  let start = 0;
+  const plainEnds = [...text.plain.matchAll(partEnd)].filter(
+    ({ index }) => !taken.some((span) => index >= span.from && index < span.to),
+  );
+  for (const end of plainEnds) {
+    parts.push(letters.slice(start, end.index));
+    start = end.index + end[0].length;
+  }
+  parts.push(letters.slice(start));
+  const tidied = parts
+    .map((part) =>
+      part
+        .replace(
+          new RegExp(`(?:\\s+(?:and|with|for|by|in|on|needs?|the|then|it's|is|but|about|takes?))*\\s*${gap}+`, 'giu'),
+          gap,
+        )
+        .replace(new RegExp(`^${gap}\\s*(?:and|but|so|then)\\s+`, 'iu'), '')
+        .replaceAll(gap, ' ')
+        .replace(/\s+/g, ' ')
+        .trim(),
+    )
+    .filter((part) => part.replace(connectors, ' ').trim() !== '');
+  const title = tidied.join(', ');
+  return title.charAt(0).toUpperCase() + title.slice(1);
+}
