@@ -37,6 +37,29 @@ const stride_min = 5;
 const mendable: ReadonlySet<Rule> = new Set<Rule>(['whole job', 'day ends in']);
 const mendableLater: ReadonlySet<Rule> = new Set<Rule>(['wait set-up', 'wait dry']);
 
+/** Rules that a step breaks, or not, by where and by whom it is laid, whatever else the plan has. */
+const itsOwn: ReadonlySet<Rule> = new Set<Rule>([
+  'not before now',
+  'job day',
+  'set-out and clear-up',
+  'break',
+  'place',
+  'hand present',
+  'keeper',
+  'not alone',
+  'dry',
+  'wind',
+  'air',
+  'surface',
+  'humidity',
+  'dew margin',
+  'daylight',
+  'stores',
+  'held',
+  'wait over',
+  'wait warm',
+]);
+
 /** The plan that leaves out every job with an open step and changes nothing. */
 export function emptyPlan(problem: Problem): Plan {
   return planOf(problem, [], []);
@@ -92,6 +115,9 @@ function leastChanging(
   const cap = new Map(problem.aspects.map((aspect) => [aspect.id, mostChanges(problem, steps, aspect)]));
   let found: Plan | null = null;
   let least = under;
+  /** ways of laying one step that break a rule of its own */
+  const hopeless = new Set<string>();
+  const way = ({ step, start, finish, hands }: PlannedStep) => `${step} ${start} ${finish} ${hands}`;
 
   const lay = (laid: readonly PlannedStep[], changes: readonly PlannedChange[], from: number): void => {
     if (effort.tried > effort.most) return;
@@ -101,11 +127,10 @@ function leastChanging(
     const plan = planOf(problem, laid, changes);
     const broken = violations(plan, problem);
     if (
-      broken.some(
-        ({ rule, minute }) => !mendable.has(rule) && !(mendableLater.has(rule) && minute !== null && minute >= from),
-      )
+      broken.some(({ rule, where }) => itsOwn.has(rule) && where.step !== undefined && where.step === laid.at(-1)?.step)
     )
-      return;
+      hopeless.add(way(laid.at(-1)!));
+    if (broken.some(({ rule, minute }) => !mendable.has(rule) && !(mendableLater.has(rule) && minute! >= from))) return;
     if (laid.length === steps.length && broken.length === 0) {
       found = plan;
       least = setUp_min;
@@ -122,7 +147,8 @@ function leastChanging(
             )) {
               const mixing_min = batchOf === null ? 0 : problem.mixes.find(({ id }) => id === step.mix)!.mixing_min;
               const finish = at + step.minutes - mixing_min;
-              lay([...laid, { step: step.id, start: at, finish, hands, day, batchOf, abrade_min: 0 }], changes, at);
+              const next = { step: step.id, start: at, finish, hands, day, batchOf, abrade_min: 0 };
+              if (!hopeless.has(way(next))) lay([...laid, next], changes, at);
             }
       for (const aspect of problem.aspects) {
         const before = changes.filter((change) => change.aspect === aspect.id);
