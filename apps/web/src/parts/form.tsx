@@ -51,5 +51,5 @@ export function Form({
 /** What the book refused: where, what was wrong, what would be right. */
 export function RefusalLine({ refusal }: { readonly refusal: Refusal | null }) {
   if (refusal === null) return null;
-  return <Refused text={`${refusal.where}: ${refusal.wrong}. ${refusal.right}`} />;
+  return <Refused text={`Not kept. ${refusal.where}: ${refusal.wrong}; right would be ${refusal.right}.`} />;
 }

@@ -4,7 +4,7 @@ import './mark.css';
 
 export type Meaning = Consequence | 'jury rig' | 'go' | 'wait';
 
-const shapes: Readonly<Record<Meaning, string>> = {
+export const markShapes: Readonly<Record<Meaning, string>> = {
   danger: 'M8 1.5L15 14.5H1z',
   unlawful: 'M8 2.5L14.2 13.8H1.8z',
   'stops-sailing': 'M3 3h10v10H3z',
@@ -33,7 +33,7 @@ export function Mark({ of, said }: { readonly of: Meaning; readonly said?: strin
       aria-label={said}
       aria-hidden={said ? undefined : true}
     >
-      <path d={shapes[of]} />
+      <path d={markShapes[of]} />
     </svg>
   );
 }

@@ -1,6 +1,7 @@
 /** How far a jury rig is to be trusted today, and which are to be seen before anything else. */
 import type { Book, Id, JuryRig } from '#boat-book';
 import { daysBetween } from '#units';
+import { countInWords } from '../parts/in-words.ts';
 
 export interface RigTrust {
   readonly id: Id;
@@ -46,11 +47,11 @@ export function standingRigs(book: Book, today: string): readonly RigTrust[] {
   );
 }
 
-/** 'up to 12 knots, under 1 sail, not on the road' */
+/** ['up to 12 knots', 'for 2 sails', 'not on the road'] */
 export function limitsInWords(rig: JuryRig): readonly string[] {
   const limits: string[] = [];
   if (rig.wind_max_kn !== null) limits.push(`up to ${rig.wind_max_kn} knots`);
-  if (rig.sails_max !== null) limits.push(rig.sails_max === 1 ? 'for one more sail' : `for ${rig.sails_max} sails`);
+  if (rig.sails_max !== null) limits.push(`for ${countInWords(rig.sails_max, 'sail')}`);
   if (rig.notOnRoad) limits.push('not on the road');
   return limits;
 }

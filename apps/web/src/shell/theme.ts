@@ -45,7 +45,7 @@ function kept(): Theme {
 function show(): void {
   const theme = kept();
   const shown = theme === 'device' ? (night.matches ? 'dark' : 'paper') : theme;
-  document.documentElement.dataset['theme'] = shown;
+  document.documentElement.dataset.theme = shown;
   const paper = getComputedStyle(document.documentElement).getPropertyValue('--paper').trim();
   document.querySelector('meta[name="theme-color"]')?.setAttribute('content', paper);
 }

@@ -1,0 +1,248 @@
+/** What the screens read from a book; what is expected follows by hand from the rule each test names. */
+import { describe, expect, it } from 'vitest';
+import type { Book, Job, JuryRig, Outing } from '#boat-book';
+import { limitsInWords, seenFirst, standingRigs } from './jury-rig-trust.ts';
+import { jobsByZone, minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
+import { beyondTrust, outingWork } from './outing-work.ts';
+
+const job = (part: Partial<Job>): Job => ({
+  title: 'a job',
+  why: '',
+  zone: null,
+  fitting: null,
+  consequence: 'comfort',
+  opened: '2027-01-01',
+  due: null,
+  outing: null,
+  state: 'open',
+  closed: null,
+  note: '',
+  said: '',
+  heldTo: null,
+  afterJobs: [],
+  ...part,
+});
+const rig = (part: Partial<JuryRig>): JuryRig => ({
+  title: 'lashing',
+  job: null,
+  zone: null,
+  reason: '',
+  made: '2027-01-01',
+  trustedUntil: '2027-06-01',
+  wind_max_kn: null,
+  sails_max: null,
+  notOnRoad: false,
+  state: 'standing',
+  ...part,
+});
+const outing: Outing = { title: 'first sail', date: '2027-05-20', from: '09:00', nights: 0, place: '', wind_kn: 15 };
+const book = (part: Partial<Book>): Book => ({
+  format: 'fettle-boat-book',
+  version: 1,
+  id: 'b',
+  boat: {
+    name: 'Bramble',
+    keeper: '',
+    demo: false,
+    length_m: 5,
+    beam_m: 2,
+    mastHeight_m: 6,
+    mastFromBow_m: 2,
+    boom_m: 2,
+    freeboard_m: 0.6,
+    draft_m: 0.2,
+    draftBoardDown_m: 1,
+    cabin: true,
+    board: 'pivoting',
+  },
+  places: {},
+  zones: {},
+  fittings: {},
+  setUps: {},
+  tools: {},
+  mixes: {},
+  weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
+  jobs: {},
+  steps: {},
+  juryRigs: {},
+  jobDays: {},
+  weather: {},
+  outings: {},
+  stores: {},
+  plans: {},
+  log: {},
+  ...part,
+});
+
+describe('jury rigs', () => {
+  it('one past its trust, or standing in for a danger, comes first; its last trusted day is still trusted', () => {
+    const rigs = {
+      fine: rig({ trustedUntil: '2027-05-10' }),
+      past: rig({ trustedUntil: '2027-05-09' }),
+      forDanger: rig({ trustedUntil: '2027-09-01', job: 'd' }),
+      out: rig({ state: 'removed', trustedUntil: '2020-01-01' }),
+    };
+    const trusts = standingRigs(book({ juryRigs: rigs, jobs: { d: job({ consequence: 'danger' }) } }), '2027-05-10');
+    expect(trusts.map(({ id }) => id)).toEqual(['past', 'forDanger', 'fine']);
+    expect(trusts.map(seenFirst)).toEqual([true, true, false]);
+    expect(trusts[0]?.daysPast).toBe(1);
+    expect(trusts[2]?.daysPast).toBe(0);
+  });
+
+  it('a danger that is done no longer puts its rig first, and the rig can come out', () => {
+    const [trust] = standingRigs(
+      book({ juryRigs: { r: rig({ job: 'd' }) }, jobs: { d: job({ consequence: 'danger', state: 'done' }) } }),
+      '2027-05-10',
+    );
+    expect(trust && seenFirst(trust)).toBe(false);
+    expect(trust?.jobClosed).toBe(true);
+  });
+
+  it('says its limits', () => {
+    expect(limitsInWords(rig({ wind_max_kn: 12, sails_max: 1, notOnRoad: true }))).toEqual([
+      'up to 12 knots',
+      'for 1 sail',
+      'not on the road',
+    ]);
+  });
+});
+
+describe('open work', () => {
+  it('stands by consequence, then by date', () => {
+    const jobs = {
+      c: job({ consequence: 'comfort' }),
+      late: job({ consequence: 'worsens', due: '2027-08-01' }),
+      soon: job({ consequence: 'worsens', due: '2027-06-01' }),
+      d: job({ consequence: 'danger' }),
+      gone: job({ consequence: 'danger', state: 'dropped' }),
+    };
+    expect(openJobs(book({ jobs })).map(({ id }) => id)).toEqual(['d', 'soon', 'late', 'c']);
+  });
+
+  it('stands by zone from the bow aft, and what has no zone comes last', () => {
+    const zone = (name: string, along: number) => ({ name, along, words: [], room: 1, inside: false, near: [], up: 0 });
+    const jobs = { a: job({ zone: 'stern' }), b: job({ zone: 'bow' }), n: job({}) };
+    const groups = jobsByZone(
+      book({ jobs, zones: { stern: zone('Stern', 1), bow: zone('Bow', 0), empty: zone('Cabin', 0.5) } }),
+    );
+    expect(groups.map(({ name }) => name)).toEqual(['Bow', 'Stern', 'no zone given']);
+  });
+
+  it('counts the minutes of steps that are not done, and names what is not in stores', () => {
+    const step = (part: object) => ({
+      job: 'j',
+      order: 0,
+      title: 's',
+      minutes: { low: 10, likely: 20, high: 40 },
+      hands: 1,
+      keeper: true,
+      notAlone: false,
+      zone: null,
+      needs: {},
+      features: [],
+      tools: [],
+      setUps: [],
+      stores: [],
+      dusty: false,
+      wet: false,
+      mix: null,
+      waits: [],
+      follows: null,
+      cautions: [],
+      progress: { kind: 'open' as const },
+      ...part,
+    });
+    const full = book({
+      jobs: { j: job({}) },
+      steps: {
+        two: step({ order: 1, stores: ['bolt', 'tape'], notAlone: true }),
+        one: step({ progress: { kind: 'done', started: '2027-01-01T00:00:00Z', finished: '2027-01-01T01:00:00Z' } }),
+      },
+      stores: {
+        bolt: { name: 'M8 bolt', keptAt: '', onHand: false, expected: '2027-05-12', note: '' },
+        tape: { name: 'tape', keptAt: 'locker', onHand: true, expected: null, note: '' },
+      },
+    });
+    const steps = stepsOf(full, 'j');
+    expect(steps.map(({ id }) => id)).toEqual(['one', 'two']);
+    expect(minutesLeft(steps)).toBe(20);
+    expect(waitsFor(full, { id: 'j', job: full.jobs.j! }, steps)).toEqual({
+      stores: [{ name: 'M8 bolt', expected: '2027-05-12' }],
+      jobs: [],
+      secondHand: true,
+      setUps: [],
+    });
+  });
+});
+
+describe('what an outing needs', () => {
+  it('a jury rig is beyond its trust by date, wind, sails or road', () => {
+    expect(beyondTrust(rig({}), outing)).toEqual([]);
+    expect(beyondTrust(rig({ trustedUntil: '2027-05-19' }), outing)).toHaveLength(1);
+    expect(beyondTrust(rig({ trustedUntil: '2027-05-20' }), outing)).toEqual([]);
+    expect(beyondTrust(rig({ wind_max_kn: 15 }), outing)).toEqual([]);
+    expect(beyondTrust(rig({ wind_max_kn: 14 }), outing)).toEqual(['it is good to 14 knots; 15 are expected']);
+    expect(beyondTrust(rig({ wind_max_kn: 14 }), { ...outing, wind_kn: null })).toEqual([]);
+    expect(beyondTrust(rig({ notOnRoad: true }), outing)).toHaveLength(1);
+  });
+
+  it('a job is in time only by a plan that has all its open steps and waits over before she must be ready', () => {
+    const step = { kind: 'open' as const };
+    const base = book({
+      places: {
+        p: { name: 'p', latitude_deg: 0, longitude_deg: 0, timeZone: 'UTC', features: [], sheltered: false },
+      },
+      outings: { o: outing },
+      jobs: { j: job({ outing: 'o' }), k: job({ consequence: 'danger' }), l: job({ consequence: 'comfort' }) },
+      steps: {
+        s: {
+          job: 'j',
+          order: 0,
+          title: 's',
+          minutes: { low: 1, likely: 1, high: 1 },
+          hands: 1,
+          keeper: true,
+          notAlone: false,
+          zone: null,
+          needs: {},
+          features: [],
+          tools: [],
+          setUps: [],
+          stores: [],
+          dusty: false,
+          wet: false,
+          mix: null,
+          waits: [],
+          follows: null,
+          cautions: [],
+          progress: step,
+        },
+      },
+    });
+    expect(outingWork(base, 'o', outing).jobs.map(({ id, inTime }) => [id, inTime.kind])).toEqual([
+      ['j', 'no plan'],
+      ['k', 'no plan'],
+    ]);
+    const kept = (finish: number, wait: number): Book => ({
+      ...base,
+      plans: {
+        p: {
+          made: '2027-05-18T00:00:00Z',
+          order: 1,
+          startsAt: '2027-05-19T00:00:00Z',
+          plan: {
+            steps: [{ step: 's', start: 0, finish, hands: ['keeper'], day: 'd', batchOf: null, abrade_min: 0 }],
+            waits: [{ step: 's', wait: 'w', start: finish, finish: wait, tooCold: false }],
+            changes: [],
+            leftOut: ['k'],
+          },
+          verdict: { kind: 'stopped early', bound: 1, gap: 0 },
+        },
+      },
+    });
+    const kinds = (full: Book) => outingWork(full, 'o', outing).jobs.map(({ inTime }) => inTime.kind);
+    // ready at 09:00 on the 20th is 33 h = 1980 min after the plan's start
+    expect(kinds(kept(60, 1980))).toEqual(['in time', 'left out']);
+    expect(kinds(kept(60, 1981))).toEqual(['too late', 'left out']);
+  });
+});

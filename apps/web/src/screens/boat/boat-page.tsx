@@ -1,0 +1,234 @@
+/** The boat: her picture, how she stands, her zones, and what is known of her. */
+import { lazy, Suspense, useState } from 'react';
+import type { Id } from '#boat-book';
+import { PickField } from '../../parts/choice-fields.tsx';
+import { RefusalLine } from '../../parts/form.tsx';
+import { countInWords, listInWords } from '../../parts/in-words.ts';
+import { MarkedLine } from '../../parts/marked-line.tsx';
+import { useRun } from '../../parts/use-run.ts';
+import { todayAt } from '../../reading/today.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { address } from '../../shell/route.ts';
+import { BoatPicture } from './boat-picture.tsx';
+import { DemoLine } from './demo-line.tsx';
+import { stanceOf } from './stance.ts';
+import { workByZone } from './zone-work.ts';
+
+const SizesSheet = lazy(() => import('./sizes-sheet.tsx'));
+const ZoneSheet = lazy(() => import('./zone-sheet.tsx'));
+const FittingSheet = lazy(() => import('./fitting-sheet.tsx'));
+const PlaceSheet = lazy(() => import('./place-sheet.tsx'));
+const SetUpSheet = lazy(() => import('./set-up-sheet.tsx'));
+const WeightsSheet = lazy(() => import('./weights-sheet.tsx'));
+const BoatFile = lazy(() => import('./boat-file.tsx'));
+
+type Open =
+  | { readonly sheet: 'sizes' | 'weights' }
+  | { readonly sheet: 'zone' | 'fitting' | 'place' | 'set-up'; readonly id: Id | null };
+
+export function BoatPage() {
+  const book = useOpenBook();
+  const today = todayAt(book);
+  const { boat } = book;
+  const { run, refusal } = useRun();
+  const [open, setOpen] = useState<Open | null>(null);
+  const [looked, setLooked] = useState({ mastUp: true, boardDown: false });
+  const known = stanceOf(book);
+  const stance = { mastUp: known.mastUp ?? looked.mastUp, boardDown: known.boardDown ?? looked.boardDown };
+  const work = workByZone(book, today);
+  const close = () => setOpen(null);
+
+  return (
+    <div className="boat">
+      <h1>{boat.name}</h1>
+      <p className="soft">
+        {boat.length_m} m{boat.keeper && `, kept by ${boat.keeper}`}
+      </p>
+      <DemoLine book={book} />
+      <div className="boat-sides">
+        <figure className="boat-figure">
+          <BoatPicture book={book} today={today} stance={stance} />
+          <figcaption className="soft small">
+            To scale from her own sizes. Dashed: inside. Dotted: the waterline. A ring is a zone with nothing open.
+          </figcaption>
+        </figure>
+        <div>
+          <section aria-labelledby="boat-stands">
+            <h2 id="boat-stands">How she stands</h2>
+            <RefusalLine refusal={refusal} />
+            {Object.entries(book.setUps).map(([id, setUp]) => (
+              <div key={id} className="boat-stand">
+                <PickField
+                  label={setUp.name}
+                  value={setUp.now}
+                  onChange={(state) => void run('setUpStands', { setUp: id, state })}
+                  options={setUp.states.map((state) => ({ value: state.id, name: state.name }))}
+                />
+                <button
+                  type="button"
+                  className="words"
+                  aria-label={`Change the set-up: ${setUp.name}`}
+                  onClick={() => setOpen({ sheet: 'set-up', id })}
+                >
+                  Change
+                </button>
+              </div>
+            ))}
+            {known.mastUp === null && (
+              <PickField
+                label="Drawn with the mast"
+                value={looked.mastUp ? 'up' : 'down'}
+                onChange={(value) => setLooked({ ...looked, mastUp: value === 'up' })}
+                options={[
+                  { value: 'up', name: 'up' },
+                  { value: 'down', name: 'down' },
+                ]}
+              />
+            )}
+            {known.boardDown === null && (
+              <PickField
+                label="Drawn with the board"
+                value={looked.boardDown ? 'down' : 'up'}
+                onChange={(value) => setLooked({ ...looked, boardDown: value === 'down' })}
+                options={[
+                  { value: 'up', name: 'up' },
+                  { value: 'down', name: 'down' },
+                ]}
+              />
+            )}
+            <button type="button" className="words" onClick={() => setOpen({ sheet: 'set-up', id: null })}>
+              Add a set-up
+            </button>
+          </section>
+          <section aria-labelledby="boat-zones">
+            <h2 id="boat-zones">Zones</h2>
+            <ul>
+              {Object.entries(book.zones)
+                .sort(([, a], [, b]) => a.along - b.along)
+                .map(([id, zone]) => {
+                  const here = work.find((one) => one.zone === id);
+                  return (
+                    <MarkedLine
+                      key={id}
+                      mark={here ? (here.meaning === 'worsens' ? 'worsens' : here.meaning) : null}
+                      said={here?.meaning === 'danger' ? 'danger here' : ''}
+                      href={address('boat', 'zone', id)}
+                      title={zone.name}
+                      note={here ? here.things.map(({ title }) => title).join('; ') : 'nothing open'}
+                    />
+                  );
+                })}
+            </ul>
+            <button type="button" className="words" onClick={() => setOpen({ sheet: 'zone', id: null })}>
+              Add a zone
+            </button>
+          </section>
+          <section aria-labelledby="boat-fittings">
+            <h2 id="boat-fittings">Fittings</h2>
+            <ul>
+              {Object.entries(book.fittings).map(([id, fitting]) => (
+                <MarkedLine
+                  key={id}
+                  mark={null}
+                  title={fitting.name}
+                  note={[
+                    book.zones[fitting.zone]?.name,
+                    fitting.size,
+                    fitting.beddedWith && `bedded with ${fitting.beddedWith}`,
+                    fitting.note,
+                  ]
+                    .filter(Boolean)
+                    .join(' · ')}
+                  figure={
+                    <button
+                      type="button"
+                      className="words"
+                      aria-label={`Change the fitting: ${fitting.name}`}
+                      onClick={() => setOpen({ sheet: 'fitting', id })}
+                    >
+                      Change
+                    </button>
+                  }
+                />
+              ))}
+            </ul>
+            {Object.keys(book.fittings).length === 0 && (
+              <p className="soft">
+                Write down what is fitted, its size and what it was bedded with, the next time it is off.
+              </p>
+            )}
+            <button type="button" className="words" onClick={() => setOpen({ sheet: 'fitting', id: null })}>
+              Add a fitting
+            </button>
+          </section>
+          <section aria-labelledby="boat-places">
+            <h2 id="boat-places">Places</h2>
+            <ul>
+              {Object.entries(book.places).map(([id, place]) => (
+                <MarkedLine
+                  key={id}
+                  mark={null}
+                  title={place.name}
+                  note={[
+                    place.features.length === 0 ? 'no water, no mains' : listInWords(place.features),
+                    place.sheltered ? 'under a roof' : 'in the open',
+                    place.timeZone,
+                  ].join(' · ')}
+                  figure={
+                    <button
+                      type="button"
+                      className="words"
+                      aria-label={`Change the place: ${place.name}`}
+                      onClick={() => setOpen({ sheet: 'place', id })}
+                    >
+                      Change
+                    </button>
+                  }
+                />
+              ))}
+            </ul>
+            {Object.keys(book.places).length === 0 && (
+              <p className="soft">None yet. The planner needs one for its daylight and its clock.</p>
+            )}
+            <button type="button" className="words" onClick={() => setOpen({ sheet: 'place', id: null })}>
+              Add a place
+            </button>
+          </section>
+          <section aria-labelledby="boat-known">
+            <h2 id="boat-known">Sizes and weights</h2>
+            <p>
+              {boat.length_m} m long, {boat.beam_m} m wide, mast {boat.mastHeight_m} m, boom {boat.boom_m} m, freeboard{' '}
+              {boat.freeboard_m} m, draft {boat.draft_m} m, {boat.draftBoardDown_m} m with the board down.
+            </p>
+            <p>
+              <button type="button" onClick={() => setOpen({ sheet: 'sizes' })}>
+                Change her sizes
+              </button>
+            </p>
+            <p className="soft">
+              The planner weighs a danger {book.weights.danger}, unlawful {book.weights.unlawful}, stops sailing{' '}
+              {book.weights['stops-sailing']}, gets worse {book.weights.worsens}, comfort {book.weights.comfort}: our
+              judgement, yours to change. {countInWords(Object.keys(book.mixes).length, 'mix', 'mixes')} in the book.
+            </p>
+            <p>
+              <button type="button" className="words" onClick={() => setOpen({ sheet: 'weights' })}>
+                Weights and mixes
+              </button>
+            </p>
+          </section>
+          <Suspense fallback={null}>
+            <BoatFile book={book} />
+          </Suspense>
+        </div>
+      </div>
+      <Suspense fallback={null}>
+        {open?.sheet === 'sizes' && <SizesSheet book={book} onClose={close} />}
+        {open?.sheet === 'weights' && <WeightsSheet book={book} onClose={close} />}
+        {open?.sheet === 'zone' && <ZoneSheet book={book} id={open.id} onClose={close} />}
+        {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} onClose={close} />}
+        {open?.sheet === 'place' && <PlaceSheet book={book} id={open.id} onClose={close} />}
+        {open?.sheet === 'set-up' && <SetUpSheet book={book} id={open.id} onClose={close} />}
+      </Suspense>
+    </div>
+  );
+}

@@ -1,0 +1,17 @@
+import { lazy, Suspense } from 'react';
+import { useRoute } from '../../shell/route.ts';
+import './boat.css';
+import { BoatPage } from './boat-page.tsx';
+
+const ZonePage = lazy(() => import('./zone-page.tsx'));
+
+export default function BoatScreen() {
+  const [page, id] = useRoute().rest;
+  if (page === 'zone' && id !== undefined)
+    return (
+      <Suspense fallback={null}>
+        <ZonePage key={id} id={id} />
+      </Suspense>
+    );
+  return <BoatPage />;
+}

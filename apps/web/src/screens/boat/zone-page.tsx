@@ -1,0 +1,116 @@
+/** What there is at one zone: open work, jury rigs, fittings. */
+import { lazy, Suspense, useState } from 'react';
+import type { Id } from '#boat-book';
+import { countInWords, dateInWords, minutesInWords } from '../../parts/in-words.ts';
+import { consequenceName } from '../../parts/mark.tsx';
+import { MarkedLine } from '../../parts/marked-line.tsx';
+import { limitsInWords, seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
+import { minutesLeft, openJobs, stepsOf } from '../../reading/open-work.ts';
+import { todayAt } from '../../reading/today.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { address } from '../../shell/route.ts';
+
+const ZoneSheet = lazy(() => import('./zone-sheet.tsx'));
+const FittingSheet = lazy(() => import('./fitting-sheet.tsx'));
+
+export default function ZonePage({ id }: { readonly id: Id }) {
+  const book = useOpenBook();
+  const today = todayAt(book);
+  const [open, setOpen] = useState<
+    { readonly sheet: 'zone' } | { readonly sheet: 'fitting'; readonly id: Id | null } | null
+  >(null);
+  const zone = book.zones[id];
+  const back = (
+    <p className="boat-back">
+      <a className="button words" href={address('boat')}>
+        ‹ Boat
+      </a>
+    </p>
+  );
+  if (!zone)
+    return (
+      <div className="boat">
+        {back}
+        <h1>No such zone</h1>
+        <p>It was taken out of the book.</p>
+      </div>
+    );
+  const rigs = standingRigs(book, today).filter(({ rig }) => rig.zone === id);
+  const jobs = openJobs(book).filter(({ job }) => job.zone === id);
+  const fittings = Object.entries(book.fittings).filter(([, fitting]) => fitting.zone === id);
+  return (
+    <div className="boat boat-zone">
+      {back}
+      <h1>{zone.name}</h1>
+      <p className="soft">
+        {zone.inside ? 'inside' : 'in the open'} · room for {countInWords(zone.room, 'person', 'people')}
+        {zone.words.length > 0 && ` · also called ${zone.words.join(', ')}`}
+      </p>
+      {rigs.length > 0 && (
+        <>
+          <h2>Jury rigs</h2>
+          <ul>
+            {rigs.map((trust) => (
+              <MarkedLine
+                key={trust.id}
+                mark={seenFirst(trust) ? 'danger' : 'jury rig'}
+                title={trust.rig.title}
+                note={`${trust.daysPast > 0 ? 'past its trust since' : 'trusted until'} ${[dateInWords(trust.rig.trustedUntil, today), ...limitsInWords(trust.rig)].join(', ')}. ${trust.rig.reason}`}
+              />
+            ))}
+          </ul>
+        </>
+      )}
+      <h2>Open here</h2>
+      <ul>
+        {jobs.map(({ id: job, job: { title, consequence } }) => (
+          <MarkedLine
+            key={job}
+            mark={consequence}
+            href={address('work', 'job', job)}
+            title={title}
+            note={consequenceName[consequence]}
+            figure={minutesInWords(minutesLeft(stepsOf(book, job)))}
+          />
+        ))}
+      </ul>
+      {jobs.length === 0 && <p className="soft">Nothing is open here.</p>}
+      <h2>Fitted here</h2>
+      <ul>
+        {fittings.map(([fittingId, fitting]) => (
+          <MarkedLine
+            key={fittingId}
+            mark={null}
+            title={fitting.name}
+            note={[fitting.size, fitting.beddedWith && `bedded with ${fitting.beddedWith}`, fitting.note]
+              .filter(Boolean)
+              .join(' · ')}
+            figure={
+              <button
+                type="button"
+                className="words"
+                aria-label={`Change the fitting: ${fitting.name}`}
+                onClick={() => setOpen({ sheet: 'fitting', id: fittingId })}
+              >
+                Change
+              </button>
+            }
+          />
+        ))}
+      </ul>
+      {fittings.length === 0 && <p className="soft">No fitting is written down here.</p>}
+      <div className="boat-acts">
+        <button type="button" onClick={() => setOpen({ sheet: 'fitting', id: null })}>
+          Add a fitting
+        </button>
+        <button type="button" onClick={() => setOpen({ sheet: 'zone' })}>
+          Change the zone
+        </button>
+      </div>
+      <Suspense fallback={null}>
+        {open?.sheet === 'zone' && <ZoneSheet book={book} id={id} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} zone={id} onClose={() => setOpen(null)} />}
+      </Suspense>
+    </div>
+  );
+}

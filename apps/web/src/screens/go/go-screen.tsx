@@ -1,0 +1,62 @@
+/** The outings, and what stands between the boat and each of them. */
+import { lazy, Suspense, useState } from 'react';
+import type { Id } from '#boat-book';
+import { todayAt } from '../../reading/today.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import './go.css';
+import { OutingSection } from './outing-section.tsx';
+
+const OutingSheet = lazy(() => import('./outing-sheet.tsx'));
+
+export default function GoScreen() {
+  const book = useOpenBook();
+  const today = todayAt(book);
+  const [open, setOpen] = useState<{ readonly id: Id | null } | null>(null);
+  const outings = Object.entries(book.outings).sort(([, a], [, b]) => a.date.localeCompare(b.date));
+  const ahead = outings.filter(([, outing]) => outing.date >= today);
+  const past = outings.filter(([, outing]) => outing.date < today).reverse();
+  return (
+    <div className="go">
+      <div className="go-top">
+        <h1>Go</h1>
+        <button type="button" className="main" onClick={() => setOpen({ id: null })}>
+          Add an outing
+        </button>
+      </div>
+      {ahead.length === 0 && (
+        <p>
+          No outing is ahead. Put in the next sail with its date: the jobs it needs then have a day they must be done
+          by.
+        </p>
+      )}
+      {ahead.map(([id, outing]) => (
+        <OutingSection key={id} book={book} today={today} id={id} outing={outing} onChange={() => setOpen({ id })} />
+      ))}
+      {past.length > 0 && (
+        <details className="go-past">
+          <summary>Outings that are over: {past.length}</summary>
+          <ul>
+            {past.map(([id, outing]) => (
+              <li key={id}>
+                {outing.title}, {outing.date}{' '}
+                <button
+                  type="button"
+                  className="words"
+                  aria-label={`Change: ${outing.title}`}
+                  onClick={() => setOpen({ id })}
+                >
+                  Change
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {open && (
+        <Suspense fallback={null}>
+          <OutingSheet book={book} id={open.id} onClose={() => setOpen(null)} />
+        </Suspense>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,110 @@
+import { useState } from 'react';
+import type { Book, Id } from '#boat-book';
+import { PickField } from '../../parts/choice-fields.tsx';
+import { Form } from '../../parts/form.tsx';
+import { type Faults, formReading } from '../../parts/read-form.ts';
+import { Sheet } from '../../parts/sheet.tsx';
+import { DayField, TextField } from '../../parts/text-fields.tsx';
+import { useDraft } from '../../parts/use-draft.ts';
+import { useRun } from '../../parts/use-run.ts';
+
+type Name = 'name' | 'expected' | 'stands';
+
+export default function StoreSheet({
+  book,
+  id,
+  onClose,
+}: {
+  readonly book: Book;
+  readonly id: Id | null;
+  readonly onClose: () => void;
+}) {
+  const store = id === null ? undefined : book.stores[id];
+  const { draft, set, changed } = useDraft({
+    name: store?.name ?? '',
+    keptAt: store?.keptAt ?? '',
+    stands: (store === undefined
+      ? ''
+      : store.onHand
+        ? 'on hand'
+        : store.expected === null
+          ? 'not ordered'
+          : 'expected') as 'on hand' | 'expected' | 'not ordered' | '',
+    expected: store?.expected ?? '',
+    note: store?.note ?? '',
+  });
+  const [faults, setFaults] = useState<Faults<Name>>({});
+  const { run, refusal } = useRun();
+  const keep = async () => {
+    const form = formReading<Name>();
+    const stands = form.chosen('stands', draft.stands, 'Say whether it is on hand.');
+    const fields = {
+      name: form.words('name', draft.name, 'Name it, with its size.'),
+      keptAt: draft.keptAt.trim(),
+      onHand: stands === 'on hand',
+      expected: stands === 'expected' ? form.day('expected', draft.expected) : null,
+      note: draft.note.trim(),
+    };
+    setFaults(form.faults);
+    if (!form.sound()) return;
+    const outcome = id === null ? await run('addStore', fields) : await run('changeStore', { id, ...fields });
+    if (outcome.kind === 'done') onClose();
+  };
+  return (
+    <Sheet title={store ? `Change: ${store.name}` : 'A thing for the stores'} onClose={onClose} unsaved={changed}>
+      <Form
+        keep={store ? 'Keep' : 'Put it in'}
+        onKeep={keep}
+        faults={faults}
+        refusal={refusal}
+        also={
+          id !== null && (
+            <button
+              type="button"
+              className="removes"
+              onClick={async () => {
+                const outcome = await run('removeStore', { id });
+                if (outcome.kind === 'done') onClose();
+              }}
+            >
+              Take it out
+            </button>
+          )
+        }
+      >
+        <TextField
+          label="What it is, with its size"
+          value={draft.name}
+          onChange={(text) => set('name', text)}
+          refused={faults.name}
+        />
+        <PickField
+          label="It is"
+          value={draft.stands}
+          onChange={(value) => set('stands', value)}
+          options={[
+            { value: 'on hand', name: 'on hand' },
+            { value: 'expected', name: 'expected on a day' },
+            { value: 'not ordered', name: 'not ordered' },
+          ]}
+          refused={faults.stands}
+        />
+        {draft.stands === 'expected' && (
+          <DayField
+            label="Expected on"
+            value={draft.expected}
+            onChange={(day) => set('expected', day)}
+            refused={faults.expected}
+          />
+        )}
+        <TextField
+          label="Where it is kept"
+          note="As you would tell a friend who fetches it."
+          value={draft.keptAt}
+          onChange={(text) => set('keptAt', text)}
+        />
+        <TextField label="Note" rows={2} value={draft.note} onChange={(text) => set('note', text)} />
+      </Form>
+    </Sheet>
+  );
+}

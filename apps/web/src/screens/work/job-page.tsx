@@ -1,0 +1,188 @@
+/** One job: why, where, what happens if it is left, its steps, and how far it has come. */
+import { lazy, Suspense, useState } from 'react';
+import type { Id } from '#boat-book';
+import { RefusalLine } from '../../parts/form.tsx';
+import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWords } from '../../parts/in-words.ts';
+import { consequenceName, Mark } from '../../parts/mark.tsx';
+import { useRun } from '../../parts/use-run.ts';
+import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
+import { todayAt } from '../../reading/today.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { address, goTo } from '../../shell/route.ts';
+import './job-page.css';
+import { JobRigs } from './job-rigs.tsx';
+import { StepList } from './step-list.tsx';
+
+const JobSheet = lazy(() => import('./job-sheet.tsx'));
+const StepSheet = lazy(() => import('./step-sheet.tsx'));
+const JuryRigSheet = lazy(() => import('./jury-rig-sheet.tsx'));
+
+type Open = { readonly sheet: 'job' | 'rig' } | { readonly sheet: 'step'; readonly step: Id | null };
+
+export default function JobPage({ id }: { readonly id: Id }) {
+  const book = useOpenBook();
+  const today = todayAt(book);
+  const [open, setOpen] = useState<Open | null>(null);
+  const { run, refusal } = useRun();
+  const job = book.jobs[id];
+  if (!job)
+    return (
+      <div className="job">
+        <h1>No such job</h1>
+        <p>
+          It was taken out of the book, or is in another boat's. <a href={address('work')}>Back to Work</a>
+        </p>
+      </div>
+    );
+  const steps = stepsOf(book, id);
+  const left = minutesLeft(steps);
+  const openSteps = steps.filter(({ step }) => step.progress.kind !== 'done').length;
+  const waits = waitsFor(book, { id, job }, steps);
+  const zone = job.zone === null ? undefined : book.zones[job.zone];
+  const fitting = job.fitting === null ? undefined : book.fittings[job.fitting];
+  const outing = job.outing === null ? undefined : book.outings[job.outing];
+  const held = job.heldTo === null ? undefined : book.jobDays[job.heldTo];
+  const spent = Object.values(book.log)
+    .filter((entry) => entry.job === id && entry.spent_min !== null)
+    .reduce((sum, entry) => sum + (entry.spent_min ?? 0), 0);
+
+  return (
+    <div className="job">
+      <p className="job-back">
+        <a className="button words" href={address('work')}>
+          ‹ Work
+        </a>
+      </p>
+      <h1>{job.title}</h1>
+      <p className="job-meaning">
+        <Mark of={job.consequence} /> {capital(consequenceName[job.consequence])} if it is left
+        {job.state !== 'open' && (
+          <b>
+            {' '}
+            · {job.state}
+            {job.closed !== null && ` ${dateInWords(job.closed, today)}`}
+          </b>
+        )}
+      </p>
+      {job.why && <p>{job.why}</p>}
+      <dl className="job-facts">
+        <Fact name="where">{[zone?.name, fitting?.name].filter(Boolean).join(', ') || 'no zone given'}</Fact>
+        {fitting && (fitting.size || fitting.beddedWith) && (
+          <Fact name="fitting">
+            {[fitting.size, fitting.beddedWith && `bedded with ${fitting.beddedWith}`].filter(Boolean).join(', ')}
+          </Fact>
+        )}
+        {job.due !== null && (
+          <Fact name="by">
+            {dayInWords(job.due, today)}, {daysAway(job.due, today)}
+          </Fact>
+        )}
+        {outing && (
+          <Fact name="for">
+            {outing.title}, {dayInWords(outing.date, today)}
+          </Fact>
+        )}
+        {held && <Fact name="held to">{dayInWords(held.date, today)}</Fact>}
+        {waits.jobs.length > 0 && <Fact name="after">{waits.jobs.map((title) => `‘${title}’`).join(', ')}</Fact>}
+        {waits.stores.length > 0 && (
+          <Fact name="to get">
+            {waits.stores
+              .map(({ name, expected }) =>
+                expected === null ? `${name}, not in stores` : `${name}, expected ${dateInWords(expected, today)}`,
+              )
+              .join('; ')}
+          </Fact>
+        )}
+        <Fact name="put in">
+          {dateInWords(job.opened, today)}
+          {job.said && (
+            <>
+              {' '}
+              as <q>{job.said}</q>
+            </>
+          )}
+        </Fact>
+        {job.note && <Fact name="note">{job.note}</Fact>}
+      </dl>
+      <div className="job-acts">
+        {job.state === 'open' ? (
+          <>
+            <button
+              type="button"
+              className="main"
+              onClick={() => void run('finishJob', { id })}
+              aria-describedby={openSteps > 0 ? 'job-open-steps' : undefined}
+            >
+              Job done
+            </button>
+            <button type="button" onClick={() => setOpen({ sheet: 'job' })}>
+              Change
+            </button>
+            <button type="button" onClick={() => setOpen({ sheet: 'rig' })}>
+              Jury rig for it
+            </button>
+            <button
+              type="button"
+              className="removes"
+              onClick={async () => {
+                const outcome = await run('dropJob', { id });
+                if (outcome.kind === 'done') goTo(address('work'));
+              }}
+            >
+              Drop it
+            </button>
+          </>
+        ) : (
+          <button type="button" className="main" onClick={() => void run('reopenJob', { id })}>
+            Open it again
+          </button>
+        )}
+      </div>
+      {job.state === 'open' && openSteps > 0 && steps.length > 0 && (
+        <p className="soft small" id="job-open-steps">
+          {countInWords(openSteps, 'step')} not ticked.
+        </p>
+      )}
+      <RefusalLine refusal={refusal} />
+      <JobRigs book={book} job={id} today={today} />
+      <section aria-labelledby="job-steps">
+        <div className="job-steps-head">
+          <h2 id="job-steps">Steps</h2>
+          <p className="soft small">
+            {steps.length === 0
+              ? 'None yet: the planner needs at least one, with its minutes.'
+              : `${minutesInWords(left)} hands-on to do${spent > 0 ? `, ${minutesInWords(spent)} really spent` : ''}`}
+          </p>
+        </div>
+        <StepList
+          book={book}
+          steps={steps}
+          today={today}
+          locked={job.state !== 'open'}
+          onChange={(step) => setOpen({ sheet: 'step', step })}
+        />
+        {job.state === 'open' && (
+          <p className="job-add">
+            <button type="button" onClick={() => setOpen({ sheet: 'step', step: null })}>
+              Add a step
+            </button>
+          </p>
+        )}
+      </section>
+      <Suspense fallback={null}>
+        {open?.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'step' && <StepSheet book={book} job={id} id={open.step} onClose={() => setOpen(null)} />}
+      </Suspense>
+    </div>
+  );
+}
+
+function Fact({ name, children }: { readonly name: string; readonly children: React.ReactNode }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
