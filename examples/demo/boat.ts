@@ -314,7 +314,6 @@ export const demoStores = (day: (n: number) => Day): Book['stores'] => ({
   'split-pins': here('Split pins, 2', 'fastenings tray'),
   varnish: here('Two-pot varnish, 375 ml', 'paint box'),
   'reef-cord': here('6 mm cord, 9 m', 'rigging box'),
-  'pad-paint': here('Quick bottom primer, 250 ml', 'paint box'),
   'grip-paint': here('Deck paint with grit, 1 l', 'paint box'),
   lining: here('Foam-backed lining, 2 m', 'loft'),
   'board-wire-new': {

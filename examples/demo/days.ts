@@ -27,19 +27,19 @@ export const demoJobDays = ({ day }: DemoDates): Book['jobDays'] => {
     endsIn: [{ setUp: 'cover', state: 'on' }],
   } as const;
   return {
-    'day-1': { ...common, date: day(2), from: '08:30', to: '17:00' },
+    'day-1': { ...common, date: day(2), from: '08:00', to: '17:00' },
     'day-2': {
       ...common,
       date: day(3),
-      from: '08:30',
+      from: '08:00',
       to: '17:00',
-      hands: [{ id: 'joss', name: 'Joss', from: '10:00', to: '15:30' }],
+      hands: [{ id: 'joss', name: 'Joss', from: '09:30', to: '16:00' }],
     },
     'day-3': {
       ...common,
       date: day(9),
       from: '08:00',
-      to: '16:30',
+      to: '17:00',
       // she is towed on to the creek after it
       endsIn: [
         { setUp: 'cover', state: 'on' },
@@ -76,14 +76,14 @@ export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
   });
   return [
     part(2, 6, 9, 13, 5, 78),
-    part(2, 9, 13, 17, 7, 66),
-    part(2, 13, 15, 14, 11, 92, true),
-    part(2, 15, 21, 15, 8, 84),
+    part(2, 9, 12, 17, 7, 66),
+    part(2, 12, 14, 14, 11, 92, true),
+    part(2, 14, 21, 15, 8, 84),
     part(3, 6, 10, 14, 4, 74),
     part(3, 10, 16, 19, 7, 58),
     part(3, 16, 21, 15, 3, 89),
-    part(9, 6, 13, 17, 8, 64),
-    part(9, 13, 20, 18, 19, 60),
+    part(9, 6, 13, 15, 8, 64),
+    part(9, 13, 20, 17, 19, 60),
   ];
 };
 

@@ -80,19 +80,24 @@ export const belowJobs = ({ day }: DemoDates): DemoJob[] => [
       said: 'left hub warm, grease both bearings before the tow',
     },
     [
-      step('Left wheel: off, clean, grease', 45, {
+      step('Left wheel: off, clean, grease', 35, {
+        keeper: false,
+        needs: { dry: true },
         setUps: [{ setUp: 'boat', states: ['trailer'] }],
         tools: [one('jack'), one('sockets')],
         stores: ['grease', 'split-pins'],
         cautions: ['Other wheel chocked, axle on a stand: never under it on the jack alone.'],
       }),
-      step('Right wheel: off, clean, grease', 45, {
+      step('Right wheel: off, clean, grease', 35, {
+        keeper: false,
+        needs: { dry: true },
         setUps: [{ setUp: 'boat', states: ['trailer'] }],
         tools: [one('jack'), one('sockets')],
         stores: ['grease', 'split-pins'],
         cautions: ['Other wheel chocked, axle on a stand: never under it on the jack alone.'],
       }),
       step('Spin both and torque the nuts', 15, {
+        keeper: false,
         setUps: [{ setUp: 'boat', states: ['trailer'] }],
         tools: [one('sockets')],
       }),

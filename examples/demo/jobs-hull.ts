@@ -70,39 +70,6 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
     ],
   ),
   job(
-    'hull-pads',
-    'Touch in the bottom at the pads',
-    {
-      why: 'Bare where the trailer pads rub: it blisters afloat.',
-      zone: 'bottom',
-      consequence: 'worsens',
-      opened: day(-100),
-      said: 'bottom paint gone at the trailer pads',
-    },
-    [
-      step('Scrape the bare places wet', 25, {
-        setUps: [propped],
-        keeper: false,
-        cautions: ['Old bottom paint is poisonous: wet only, gloves, sheet under it.', underHer],
-      }),
-      step('Prime the bare places', 20, {
-        setUps: [propped],
-        needs: { dry: true, air_min_C: 8 },
-        stores: ['pad-paint'],
-        wet: true,
-        cautions: ['Solvent vapour: no flame, air through.', underHer],
-        waits: [
-          wait(
-            'pads-touch-dry',
-            'Primer touch dry',
-            { kind: 'set time', minutes: 75, from: 'the tin' },
-            { needs: { dry: true }, setUps: [propped], wet: true },
-          ),
-        ],
-      }),
-    ],
-  ),
-  job(
     'drain-ring',
     'Rebed the transom drain ring',
     {
@@ -115,8 +82,13 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
       said: 'drain ring leaks, take off and rebed before she floats',
     },
     [
-      step('Take the drain ring off', 15, {}),
-      step('Clean it back to bare glass', 25, { dusty: true, cautions: [sandingDust] }),
+      step('Take the drain ring off', 15, { keeper: false }),
+      step('Clean it back to bare glass', 20, {
+        keeper: false,
+        needs: { dry: true },
+        dusty: true,
+        cautions: [sandingDust],
+      }),
       step('Bed the ring', 25, {
         needs: { dry: true, air_min_C: 5 },
         tools: [one('seal-gun')],
@@ -136,7 +108,7 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
       said: 'coamings need two coats of varnish',
     },
     [
-      step('Sand the coamings', 40, {
+      step('Sand the coamings', 30, {
         setUps: [coverOff],
         keeper: false,
         needs: { dry: true },
@@ -144,8 +116,8 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
         dusty: true,
         cautions: [sandingDust],
       }),
-      step('Mask and wipe them down', 20, { setUps: [coverOff], needs: { dry: true } }),
-      step('First coat', 30, {
+      step('Mask and wipe them down', 20, { keeper: false, setUps: [coverOff], needs: { dry: true } }),
+      step('First coat', 25, {
         setUps: [coverOff],
         needs: coatNeeds,
         stores: ['varnish'],
@@ -153,7 +125,7 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
         cautions: [varnishCare],
         waits: coat('coat1'),
       }),
-      step('Second coat', 30, {
+      step('Second coat', 25, {
         setUps: [coverOff],
         needs: coatNeeds,
         stores: ['varnish'],
@@ -191,6 +163,7 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
     },
     [
       step('Sand the chips back', 20, {
+        needs: { dry: true },
         tools: [one('sander')],
         keeper: false,
         dusty: true,
@@ -203,7 +176,13 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
         cautions: [epoxyCare],
         waits: [wait('rudder-cure', 'Filler hardens', cureLawOf('epoxy-fast').law)],
       }),
-      step('Sand it fair', 30, { tools: [one('sander')], keeper: false, dusty: true, cautions: [sandingDust] }),
+      step('Sand it fair', 25, {
+        needs: { dry: true },
+        tools: [one('sander')],
+        keeper: false,
+        dusty: true,
+        cautions: [sandingDust],
+      }),
     ],
   ),
   job(
@@ -217,7 +196,13 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
       said: 'chips in the topsides, port quarter',
     },
     [
-      step('Grind the chips clean', 20, { tools: [one('drill')], dusty: true, cautions: [sandingDust] }),
+      step('Grind the chips clean', 20, {
+        keeper: false,
+        needs: { dry: true },
+        tools: [one('drill')],
+        dusty: true,
+        cautions: [sandingDust],
+      }),
       step('Fill them flush', 25, {
         needs: { dry: true, air_min_C: 10 },
         stores: ['epoxy-kit', 'filler'],
@@ -225,7 +210,8 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
         cautions: [epoxyCare],
         waits: [wait('topside-cure', 'Filler hardens', cureLawOf('epoxy-fast').law)],
       }),
-      step('Sand and polish', 35, {
+      step('Sand and polish', 30, {
+        needs: { dry: true },
         tools: [one('sander')],
         keeper: false,
         dusty: true,
@@ -288,18 +274,18 @@ export const hullJobs = ({ day }: DemoDates): DemoJob[] => [
         dusty: true,
         cautions: [sandingDust],
       }),
-      step('Lay the grip paint', 35, {
+      step('Lay it on, keeping a wet edge', 200, {
         setUps: [coverOff],
-        needs: { dry: true, air_min_C: 10, dewMargin_min_C: 3 },
+        needs: { dry: true, air_min_C: 16, wind_max_kn: 12 },
         stores: ['grip-paint'],
         wet: true,
         cautions: ['Solvent vapour: no flame, air through.'],
         waits: [
           wait(
             'grip-dry',
-            'Dries open to the air',
-            { kind: 'set time', minutes: 24 * 60, from: 'the tin' },
-            { needs: { dry: true }, setUps: [coverOff], wet: true },
+            'Dry to tread on',
+            { kind: 'set time', minutes: 12 * 60, from: 'the tin' },
+            { needs: { dry: true }, wet: true },
           ),
         ],
       }),

@@ -20,14 +20,14 @@ export const rigJobs = ({ day }: DemoDates): DemoJob[] => [
     },
     [
       step('Take the shroud plate off', 30, { setUps: [mast('down'), coverOff], tools: [one('sockets')] }),
-      step('Drill out and dig back the core', 40, {
+      step('Drill out and dig back the core', 35, {
         setUps: [coverOff],
         needs: { dry: true },
         tools: [one('drill')],
         dusty: true,
         cautions: [sandingDust],
       }),
-      step('Fill the holes with thick epoxy', 35, {
+      step('Fill the holes with thick epoxy', 30, {
         setUps: [coverOff],
         needs: { dry: true, air_min_C: 10 },
         stores: ['epoxy-kit', 'filler'],
@@ -124,13 +124,13 @@ export const rigJobs = ({ day }: DemoDates): DemoJob[] => [
       said: 'set the rig up again after the plate',
     },
     [
-      step('Set rake and shroud tension', 40, {
+      step('Set rake and shroud tension', 35, {
         setUps: [mast('up'), coverOff],
         needs: { wind_max_kn: 10 },
         tools: [one('gauge')],
         cautions: ['A loaded screw let go springs: turn it, do not lever it.'],
       }),
-      step('Pin and mouse the screws', 20, { setUps: [mast('up'), coverOff], stores: ['seizing-wire'] }),
+      step('Pin and mouse the screws', 15, { setUps: [mast('up'), coverOff], stores: ['seizing-wire'] }),
     ],
   ),
   job(

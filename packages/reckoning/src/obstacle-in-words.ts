@@ -120,11 +120,26 @@ export function obstacleInWords(obstacle: Obstacle, problem: Problem): ObstacleW
         gain: 'Free it, or hold it to another day.',
       };
     case 'no room left':
-      return {
-        why: `It fits alone but not beside the rest: it needs ${lengthInWords(obstacle.need_min)}, and ${obstacle.free_min > 0 ? `${lengthInWords(obstacle.free_min)} are left over` : 'nothing is left over'}. What is in the plan matters more for its time${job ? ` (this one weighs ${job.weight})` : ''}.`,
-        gain: `${lengthInWords(Math.max(15, obstacle.need_min - obstacle.free_min))} more on a job day would let it in.`,
-      };
+      return noRoomWords(obstacle, job?.weight);
   }
+}
+
+function noRoomWords(
+  { need_min, free_min }: Extract<Obstacle, { kind: 'no room left' }>,
+  weight: number | undefined,
+): ObstacleWords {
+  const matters = `What is in the plan matters more for its time${weight === undefined ? '' : ` (this one weighs ${weight})`}.`;
+  const need = lengthInWords(need_min);
+  if (free_min >= need_min)
+    return {
+      why: `It fits alone but not beside the rest: it needs ${need}, and the ${lengthInWords(free_min)} left over do not lie where its weather, set-ups and waits would have it. ${matters}`,
+      gain: `A job day with ${need} more in fit weather would let it in.`,
+    };
+  const free = free_min > 0 ? `${lengthInWords(free_min)} are left over` : 'nothing is left over';
+  return {
+    why: `It fits alone but not beside the rest: it needs ${need}, and ${free}. ${matters}`,
+    gain: `${lengthInWords(need_min - free_min)} more on a job day would let it in.`,
+  };
 }
 
 function weatherWords(
@@ -140,11 +155,18 @@ function weatherWords(
   const best =
     day === undefined || obstacle.best_min <= 0
       ? 'no job day has such an hour'
-      : `${weekdayInWords(localMinute(day.from, problem).day)} has ${hoursInWords(obstacle.best_min)} at the most`;
+      : `${dayCalled(day, problem)} has ${hoursInWords(obstacle.best_min)} at the most`;
   return {
     why: `${title} needs ${hoursInWords(obstacle.need_min)} in one go ${asksInWords(asks)}; ${best}. What stands in the way is ${standsInTheWay(obstacle.condition)}.`,
     gain: weatherGain(obstacle.condition, hoursInWords(obstacle.need_min), needs.air_min_C),
   };
+}
+
+/** `Saturday`, or `Saturday 9 May` where the plan has two. */
+function dayCalled(day: Problem['days'][number], problem: Problem): string {
+  const called = (each: Problem['days'][number]) => weekdayInWords(localMinute(each.from, problem).day);
+  const alike = problem.days.filter((each) => called(each) === called(day)).length;
+  return alike > 1 ? day.label : called(day);
 }
 
 const asksInWords = (asks: string) => (asks === '' ? 'of fit weather' : `(${asks})`);
