@@ -95,7 +95,10 @@ function partsOf(key: string): KeyParts {
  *                 once must never share it
  * @throws RangeError for a session out of range; what Yjs throws for a state that cannot be read
  */
-export function bookDocuments(session: number, states: Iterable<BookStates> = []): BookDocuments {
+export function bookDocuments(
+  session: number,
+  states: Iterable<Pick<DocumentChange, 'boat' | 'work'>> = [],
+): BookDocuments {
   if (!Number.isInteger(session) || session < 1 || session > 0xffffffff) {
     throw new RangeError(`a session is a whole number from 1 to 4294967295, got ${session}`);
   }

@@ -1,3 +1,4 @@
+export { type BoatFileContents, boatFileLimits, type ReadBoatFile, readBoatFile, writeBoatFile } from './boat-file.ts';
 export { contentId } from './canonical.ts';
 export type { RecordOf } from './collections.ts';
 export type { BookStates, KeyChange } from './documents.ts';
@@ -53,3 +54,4 @@ export type {
   Weights,
   Zone,
 } from './records.ts';
+export { sha256 } from './sha256.ts';

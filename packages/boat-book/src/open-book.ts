@@ -72,8 +72,12 @@ export interface OpenBook {
   redo(): TurnedBack;
   undoTitle(): string | null;
   redoTitle(): string | null;
-  /** Takes in a change or a state from another device or from storage: in any order, any number of times. */
-  takeIn(change: Pick<StoredChange, 'boat' | 'work'>): void;
+  /**
+   * Takes in a change or a state from another device or from storage: in any order, any number of times. Returns what
+   * was new in it.
+   * @throws when it cannot be read at all
+   */
+  takeIn(change: Pick<StoredChange, 'boat' | 'work'>): StoredChange;
   /** Does again, as changes of this session, what a damaged history keeps from being read. Returns how many keys. */
   mend(changes: readonly StoredChange[]): number;
   states(): BookStates;
@@ -93,7 +97,10 @@ const undoDepth = 200;
  * Opens a book from its stored states.
  * @throws RangeError when they hold no book
  */
-export function openBook(states: Iterable<BookStates>, surroundings: BookSurroundings): OpenBook {
+export function openBook(
+  states: Iterable<Pick<StoredChange, 'boat' | 'work'>>,
+  surroundings: BookSurroundings,
+): OpenBook {
   const documents = bookDocuments(surroundings.session, states);
   return bookOver(documents, surroundings);
 }
@@ -347,8 +354,9 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
     undoTitle: () => done.at(-1)?.title ?? null,
     redoTitle: () => undone.at(-1)?.title ?? null,
     takeIn(change) {
-      documents.takeIn(change);
+      const fresh = documents.takeIn(change);
       tell(null);
+      return fresh;
     },
     mend(changes) {
       const lastBy = new Map<string, StoredChange>();

@@ -1,0 +1,158 @@
+/**
+ * The one way screens read and change the boat book. The book itself lives in a Worker; a screen sees a plain value
+ * that never changes under it, and asks for changes by the name of an operation.
+ */
+import { type Remote, wrap } from 'comlink';
+import type { Boat, Book, OperationFields, OperationName, OperationOutcome } from '#boat-book';
+import { firstPicture } from './book-database.ts';
+import { type BookNews, type BookState, patchedBook } from './book-news.ts';
+import type { KeptBooks } from './kept-books.ts';
+
+export interface BookSnapshot extends BookState {
+  /** null while opening, and when there is no book on this device yet */
+  readonly book: Book | null;
+}
+
+export type OpenedFile =
+  | { readonly kind: 'opened'; readonly readOnly: boolean; readonly notes: readonly string[] }
+  | { readonly kind: 'refused'; readonly because: readonly string[] };
+
+export interface BookClient {
+  subscribe(listener: () => void): () => void;
+  snapshot(): BookSnapshot;
+  run<N extends OperationName>(name: N, fields: OperationFields<N>): Promise<OperationOutcome>;
+  undo(): Promise<void>;
+  redo(): Promise<void>;
+  /** resolves when all that was asked so far is in lasting storage, or cannot be (see `state`) */
+  flush(): Promise<void>;
+  boatFile(): Promise<Uint8Array>;
+  /** `asCopy`: as a new book of its own, even where this device has the same one */
+  openFile(bytes: Uint8Array, how?: { readonly asCopy: boolean }): Promise<OpenedFile>;
+  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>): Promise<void>;
+  /** the books on this device */
+  books(): Promise<readonly { readonly id: string; readonly name: string; readonly current: boolean }[]>;
+  openBook(id: string): Promise<void>;
+}
+
+/** Screens are told at most so often. [ms] */
+const leastBetween_ms = 16;
+
+/** The part of a Worker that the client needs. */
+export type BookWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'removeEventListener'>;
+
+/**
+ * A client of the book in a Worker.
+ * @param begin    starts the Worker
+ * @param picture  the book as it last stood, for the first paint; null where there is none
+ */
+export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | null>): BookClient {
+  let current: BookSnapshot = {
+    book: null,
+    state: 'opening',
+    because: null,
+    undo: null,
+    redo: null,
+    troubles: [],
+    readOnly: null,
+    questions: [],
+  };
+  const listeners = new Set<() => void>();
+  let toldAt = Number.NEGATIVE_INFINITY;
+  let telling = false;
+  /** operations asked for and not yet answered: until then nothing shows as saved */
+  let asked = 0;
+  let worker: Remote<KeptBooks> | null = null;
+
+  function changed(next: BookSnapshot): void {
+    current = next;
+    if (telling) return;
+    const wait_ms = toldAt + leastBetween_ms - performance.now();
+    if (wait_ms <= 0) tell();
+    else {
+      telling = true;
+      setTimeout(tell, wait_ms);
+    }
+  }
+
+  function tell(): void {
+    telling = false;
+    toldAt = performance.now();
+    for (const listener of listeners) listener();
+  }
+
+  function heard(news: BookNews): void {
+    const { book, patches, ...state } = news;
+    const before = book === undefined ? current.book : book;
+    changed({
+      ...state,
+      state: asked > 0 && state.state === 'saved' ? 'saving' : state.state,
+      book: before === null || patches.length === 0 ? before : patchedBook(before, patches),
+    });
+  }
+
+  function books(): Remote<KeptBooks> {
+    if (worker !== null) return worker;
+    const begun = begin();
+    begun.addEventListener('message', (event) => {
+      const { data } = event as MessageEvent<{ readonly news?: BookNews }>;
+      if (data?.news) heard(data.news);
+    });
+    begun.addEventListener('error', () => {
+      changed({
+        ...current,
+        state: 'not saved',
+        because:
+          'The part of the program that keeps the book stopped. Load the page again; all that showed as saved is there.',
+      });
+    });
+    worker = wrap<KeptBooks>(begun as Worker);
+    const failed = (error: unknown): void =>
+      changed({ ...current, state: 'not saved', because: `The boat book could not be opened (${String(error)}).` });
+    worker.start().catch(failed);
+    picture().then(
+      (book) => {
+        if (book !== null && current.state === 'opening') changed({ ...current, book });
+      },
+      () => {}, // without a picture the first paint waits for the book itself
+    );
+    return worker;
+  }
+
+  async function asking<T>(ask: (books: Remote<KeptBooks>) => Promise<T>): Promise<T> {
+    asked++;
+    const there = books();
+    if (current.state === 'saved') changed({ ...current, state: 'saving' });
+    try {
+      return await ask(there);
+    } finally {
+      asked--;
+      // what was answered and needed no writing leaves no later news behind it
+      if (asked === 0 && current.state === 'saving') void there.tellAgain();
+    }
+  }
+
+  return {
+    subscribe(listener) {
+      listeners.add(listener);
+      books();
+      return () => listeners.delete(listener);
+    },
+    snapshot: () => current,
+    run: (name, fields) => asking((there) => there.run(name as never, fields as never) as Promise<OperationOutcome>),
+    undo: () => asking((there) => there.undo()),
+    redo: () => asking((there) => there.redo()),
+    async flush() {
+      await books().flush();
+    },
+    boatFile: () => books().boatFile(),
+    openFile: (bytes, how) => asking((there) => there.openFile(bytes, how?.asCopy === true) as Promise<OpenedFile>),
+    startBook: (kind, boat) => asking((there) => there.startBook(kind, boat)),
+    books: () => books().books(),
+    openBook: (id) => asking((there) => there.openBook(id)),
+  };
+}
+
+export const bookClient: BookClient = clientOf(() => {
+  void navigator.storage?.persist?.().catch(() => false);
+  return new Worker(new URL('./book-worker.ts', import.meta.url), { type: 'module', name: 'boat book' });
+}, firstPicture);

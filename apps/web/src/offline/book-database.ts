@@ -1,0 +1,69 @@
+/**
+ * What is kept of every book on this device, in IndexedDB.
+ *
+ *   rows        the log of changes, only ever added to: `edit` rows hold one change each, `whole` rows a whole book.
+ *               Every row carries a checksum. Two whole rows are kept, so that a damaged one loses nothing.
+ *   set aside   damaged rows, as they were found
+ *   books       the books there are, and which one is open (`current`)
+ *   firsts      for each book, the plain book as it last stood, for the first paint
+ *   foreign     books from a newer version, as the bytes of their file
+ */
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Book } from '#boat-book';
+
+export interface StoredRow {
+  readonly book: string;
+  readonly kind: 'edit' | 'whole';
+  readonly boat: Uint8Array | null;
+  readonly work: Uint8Array | null;
+  /** the change in plain values, as JSON; what a damaged history keeps from being read is done again from these */
+  readonly keys: string;
+  readonly check: string;
+}
+
+export interface KnownBook {
+  readonly id: string;
+  readonly name: string;
+  readonly demo: boolean;
+  /** true: it is from a newer version, kept as its file */
+  readonly foreign: boolean;
+}
+
+export interface Schema extends DBSchema {
+  rows: { key: number; value: StoredRow; indexes: { book: string } };
+  'set aside': { key: number; value: { book: string; row: unknown; found: string } };
+  books: { key: string; value: KnownBook };
+  open: { key: string; value: string };
+  firsts: { key: string; value: { book: Book } };
+  foreign: { key: string; value: Uint8Array };
+}
+
+export const databaseName = 'fettle';
+
+export async function openDatabase(name: string): Promise<IDBPDatabase<Schema>> {
+  return openDB<Schema>(name, 1, {
+    upgrade(db) {
+      db.createObjectStore('rows', { autoIncrement: true }).createIndex('book', 'book');
+      db.createObjectStore('set aside', { autoIncrement: true });
+      db.createObjectStore('books', { keyPath: 'id' });
+      db.createObjectStore('open');
+      db.createObjectStore('firsts');
+      db.createObjectStore('foreign');
+    },
+    blocking(_current, _blocked, event) {
+      // a newer version of the program in another tab wants to change the store: let it
+      (event.target as IDBDatabase).close();
+    },
+  });
+}
+
+/** The open book as it last stood, for the first paint; null where there is none. */
+export async function firstPicture(name = databaseName): Promise<Book | null> {
+  const db = await openDatabase(name);
+  try {
+    const current = await db.get('open', 'current');
+    return current === undefined ? null : ((await db.get('firsts', current))?.book ?? null);
+  } finally {
+    db.close();
+  }
+}

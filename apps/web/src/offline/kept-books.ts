@@ -1,0 +1,435 @@
+/**
+ * The books of this device: opening, changing and keeping them. It runs in the Worker; what it needs of the world
+ * comes in as arguments, so that it runs the same in a test.
+ */
+import {
+  type Boat,
+  type Book,
+  type BookSurroundings,
+  beginBook,
+  emptyBook,
+  type OpenBook,
+  type OperationFields,
+  type OperationName,
+  type OperationOutcome,
+  openBook,
+  type RecordPatch,
+  readBoatFile,
+  type StoredChange,
+  writeBoatFile,
+} from '#boat-book';
+import type { OpenedFile } from './book-client.ts';
+import type { KnownBook } from './book-database.ts';
+import type { BookLog } from './book-log.ts';
+import type { BookNews } from './book-news.ts';
+import { inPlainWords, type Saving, saving } from './saving.ts';
+
+export interface World {
+  /** opens the device's store. @throws when the device allows none */
+  openLog(): Promise<BookLog>;
+  tell(news: BookNews): void;
+  /** tells the other tabs that there are new rows for a book */
+  nudge(book: string): void;
+  surroundings(): BookSurroundings;
+  demoBook(): Promise<Book>;
+  later(then: () => void, wait_ms: number): void;
+}
+
+export interface KeptBooks {
+  /** Opens the book that was open last, if any. */
+  start(): Promise<void>;
+  run<N extends OperationName>(name: N, fields: OperationFields<N>): Promise<OperationOutcome>;
+  undo(): Promise<void>;
+  redo(): Promise<void>;
+  flush(): Promise<void>;
+  boatFile(): Promise<Uint8Array>;
+  openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile>;
+  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>): Promise<void>;
+  books(): Promise<readonly { readonly id: string; readonly name: string; readonly current: boolean }[]>;
+  openBook(id: string): Promise<void>;
+  /** Tells what there is to show besides the book once more. */
+  tellAgain(): void;
+  /** Takes in what other tabs wrote to the book that is open here. */
+  catchUp(book: string): Promise<void>;
+}
+
+interface Here {
+  readonly id: string;
+  readonly book: OpenBook | null;
+  /** a book from a newer version: shown, never changed */
+  readonly foreign: { readonly book: Book; readonly bytes: Uint8Array; readonly why: string } | null;
+  readonly saving: Saving;
+  readonly seen: Set<number>;
+  readonly troubles: string[];
+  lastRead: number;
+  sinceWhole: number;
+}
+
+/** A whole row is written after so many changes. */
+const compactAfter = 2_000;
+/** How long the picture for the first paint may lag behind. [ms] */
+const firstPaintLag_ms = 400;
+
+const nothingOpen: OperationOutcome = {
+  kind: 'refused',
+  where: 'boat book',
+  wrong: 'no book is open',
+  right: 'open or begin one',
+};
+
+export function keptBooks(world: World): KeptBooks {
+  let log: BookLog | null = null;
+  let noStore: string | null = null;
+  let here: Here | null = null;
+  let picturing = false;
+  /** opening and switching books happen one after the other */
+  let turn: Promise<unknown> = Promise.resolve();
+
+  function inTurn<T>(work: () => Promise<T>): Promise<T> {
+    const next = turn.then(work);
+    turn = next.catch(() => {});
+    return next;
+  }
+
+  function news(patches: readonly RecordPatch[], whole: boolean): void {
+    const book = here?.book ?? null;
+    const shown = book?.view() ?? here?.foreign?.book ?? null;
+    const saved = here?.saving.state() ?? { state: 'saved' as const, because: null };
+    const unread = book?.faults() ?? [];
+    world.tell({
+      ...(noStore === null ? saved : { state: 'not saved', because: noStore }),
+      undo: book?.undoTitle() ?? null,
+      redo: book?.redoTitle() ?? null,
+      troubles: [
+        ...(here?.troubles ?? []),
+        ...unread.map((fault) => `Left aside, because it cannot be read: ${fault}.`),
+      ],
+      readOnly: here?.foreign?.why ?? null,
+      questions: book?.questions() ?? [],
+      ...(whole ? { book: shown, patches: [] } : { patches }),
+    });
+  }
+
+  /** Keeps a picture of the book for the first paint, soon. */
+  function picture(): void {
+    if (picturing || log === null) return;
+    picturing = true;
+    world.later(() => {
+      picturing = false;
+      const view = here?.book?.view();
+      // a picture that cannot be kept costs a moment at the next start, and nothing else
+      if (view !== undefined && here !== null) log?.keepFirst(here.id, view).catch(() => {});
+    }, firstPaintLag_ms);
+  }
+
+  function shownFrom(id: string, book: OpenBook, troubles: string[]): Here {
+    const made: Here = {
+      id,
+      book,
+      foreign: null,
+      seen: new Set(),
+      troubles,
+      lastRead: 0,
+      sinceWhole: 0,
+      saving: saving(
+        async (changes) => {
+          if (log === null) throw new Error(noStore ?? 'there is no store');
+          const keys = await log.append(id, changes);
+          for (const key of keys) made.seen.add(key);
+          made.sinceWhole += changes.length;
+          world.nudge(id);
+          if (made.sinceWhole >= compactAfter && made.saving.waiting().length <= changes.length) void compact(made);
+        },
+        () => {
+          if (here === made) news([], false);
+        },
+        world.later,
+      ),
+    };
+    book.onChange((change, patches) => {
+      if (change !== null) made.saving.add(change);
+      if (here !== made) return;
+      news(patches, false);
+      picture();
+    });
+    return made;
+  }
+
+  async function compact(one: Here): Promise<void> {
+    if (log === null || one.book === null) return;
+    one.sinceWhole = 0;
+    try {
+      await catchUpWith(one);
+      const key = await log.compact(one.id, { ...one.book.states(), keys: [] }, one.seen);
+      if (key !== null) one.seen.add(key);
+    } catch {
+      // the log stays as it was, only longer; the next time will do
+    }
+  }
+
+  async function load(known: KnownBook): Promise<void> {
+    if (log === null) return;
+    if (known.foreign) return loadForeign(known);
+    const { rows, damaged } = await log.read(known.id);
+    const troubles: string[] = [];
+    const bad = [...damaged];
+    const lastWhole = rows.findLastIndex((row) => row.kind === 'whole');
+    // with nothing damaged, what stands before the last whole row is in it
+    const used = damaged.length === 0 ? rows.slice(Math.max(0, lastWhole)) : rows;
+    const wholes = used.filter((row) => row.kind === 'whole');
+    let book: OpenBook | null = null;
+    for (const row of [...wholes].reverse()) {
+      try {
+        book = openBook([row.change], world.surroundings());
+        break;
+      } catch {
+        bad.push(row.key);
+      }
+    }
+    if (book === null) return loadPicture(known, bad);
+    for (const row of used) {
+      try {
+        if (!bad.includes(row.key)) book.takeIn(row.change);
+      } catch {
+        bad.push(row.key);
+      }
+    }
+    const opened = shownFrom(known.id, book, troubles);
+    for (const { key } of rows) opened.seen.add(key);
+    opened.lastRead = Math.max(0, ...rows.map((row) => row.key));
+    opened.sinceWhole = rows.length - 1 - lastWhole;
+    if (bad.length > 0) {
+      // first what can be done again is done again and stored; only then are the damaged rows moved
+      book.mend(used.filter((row) => !bad.includes(row.key)).map((row) => row.change));
+      await opened.saving.flush();
+      troubles.push(damageInWords(bad.length));
+      await log.setAside(known.id, bad, 'checksum or content').catch(() => {});
+    }
+    here = opened;
+    news([], true);
+    picture();
+    if (opened.sinceWhole >= compactAfter) void compact(opened);
+  }
+
+  async function loadForeign(known: KnownBook): Promise<void> {
+    const bytes = await log?.foreign(known.id);
+    const read = bytes ? readBoatFile(bytes) : null;
+    if (!bytes || read?.kind !== 'newer') return loadPicture(known, []);
+    here = foreignHere(known.id, read.book, bytes, read.why);
+    news([], true);
+  }
+
+  function foreignHere(id: string, book: Book, bytes: Uint8Array, why: string): Here {
+    return {
+      id,
+      book: null,
+      foreign: { book, bytes, why },
+      saving: saving(
+        async () => {},
+        () => {},
+        world.later,
+      ),
+      seen: new Set(),
+      troubles: [],
+      lastRead: 0,
+      sinceWhole: 0,
+    };
+  }
+
+  /** The log cannot be read: the book is begun anew from its last picture, under an id of its own. */
+  async function loadPicture(known: KnownBook, bad: readonly number[]): Promise<void> {
+    const first = await log?.first(known.id);
+    if (!first) {
+      here = null;
+      noStore = `The stored book ‘${known.name}’ cannot be read: every copy of it on this device is damaged. Nothing was taken away. Open a boat file of it, or begin a new book.`;
+      news([], true);
+      return;
+    }
+    await beginAs({ ...first, id: world.surroundings().newId() }, [
+      `The stored book ‘${known.name}’ was damaged (${bad.length} rows). It was begun anew from the last picture of it; the damaged rows are kept.`,
+    ]);
+  }
+
+  async function beginAs(book: Book, troubles: string[], onlyFirst = false): Promise<void> {
+    const surroundings = world.surroundings();
+    const opened = beginBook(book, surroundings.newId(), surroundings);
+    await beginWith(opened, troubles, onlyFirst);
+  }
+
+  async function beginWith(opened: OpenBook, troubles: string[], onlyFirst = false): Promise<void> {
+    const { boat } = opened.view();
+    const made = shownFrom(opened.id, opened, troubles);
+    const whole: StoredChange = { ...opened.states(), keys: [] };
+    const known: KnownBook = { id: opened.id, name: boat.name, demo: boat.demo, foreign: false };
+    if (log === null) made.saving.add(whole);
+    else {
+      try {
+        const first = await log.begin(known, whole, onlyFirst);
+        if (!first) return openCurrent();
+      } catch (error) {
+        noStore = inPlainWords(error);
+      }
+    }
+    here = made;
+    news([], true);
+    picture();
+  }
+
+  async function openCurrent(): Promise<void> {
+    const current = await log?.current();
+    const known = (await log?.books())?.find((one) => one.id === current);
+    if (known === undefined) {
+      here = null;
+      news([], true);
+    } else await load(known);
+  }
+
+  async function catchUpWith(one: Here): Promise<void> {
+    if (log === null || one.book === null) return;
+    const { rows } = await log.read(one.id, one.lastRead);
+    for (const { key, change } of rows) {
+      if (!one.seen.has(key)) one.book.takeIn(change);
+      one.seen.add(key);
+      one.lastRead = Math.max(one.lastRead, key);
+    }
+  }
+
+  async function openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile> {
+    const read = readBoatFile(bytes);
+    if (read.kind === 'refused') return read;
+    if (read.kind === 'newer') {
+      const id = world.surroundings().newId();
+      const known = { id, name: read.book.boat.name, demo: false, foreign: true };
+      await log?.keepForeign(known, bytes);
+      here = foreignHere(id, read.book, bytes, read.why);
+      news([], true);
+      return { kind: 'opened', readOnly: true, notes: [read.why, ...read.notes] };
+    }
+    const known = (await log?.books())?.find((one) => one.id === read.book.id);
+    const again = known !== undefined || here?.id === read.book.id;
+    const notes = [...read.notes];
+    if (asCopy) {
+      await beginAs({ ...read.book, id: world.surroundings().newId() }, []);
+      return { kind: 'opened', readOnly: false, notes };
+    }
+    if (!again) {
+      if (read.states === null) await beginAs(read.book, []);
+      else await beginWith(openBook([read.states], world.surroundings()), []);
+      return { kind: 'opened', readOnly: false, notes };
+    }
+    if (known !== undefined && here?.id !== known.id) {
+      await log?.open(known.id);
+      await load(known);
+    }
+    if (read.states !== null && here?.book?.born === read.born) {
+      const fresh = here.book.takeIn(read.states);
+      if (fresh.keys.length > 0) here.saving.add(fresh);
+      news([], true);
+      const what =
+        fresh.keys.length > 0
+          ? 'What it knew that this device did not was put in'
+          : 'It holds nothing that this device did not know';
+      notes.push(
+        `This book was on this device already. ${what}; nothing was taken away. Open it as a copy to see it as it was.`,
+      );
+    } else {
+      await beginAs({ ...read.book, id: world.surroundings().newId() }, []);
+      notes.push(
+        'A book with the same name tag but another past is on this device. The file was opened as a book of its own beside it.',
+      );
+    }
+    return { kind: 'opened', readOnly: false, notes };
+  }
+
+  const refusedNow = (): OperationOutcome | null => {
+    if (here?.foreign) {
+      return { kind: 'refused', where: 'boat book', wrong: here.foreign.why, right: 'a newer version of this program' };
+    }
+    return here?.book
+      ? null
+      : { kind: 'refused', where: 'boat book', wrong: 'no book is open', right: 'open or begin one' };
+  };
+
+  return {
+    start: () =>
+      inTurn(async () => {
+        try {
+          log = await world.openLog();
+        } catch (error) {
+          noStore = `This device gives the program no store (${error instanceof Error ? error.message : String(error)}). The book lasts only while this page is open: take a copy of it before you close the page.`;
+        }
+        await openCurrent();
+      }),
+    async run(name, fields) {
+      await turn;
+      const refused = refusedNow();
+      if (refused !== null || !here?.book) return refused ?? nothingOpen;
+      const outcome = here.book.run(name, fields);
+      if (outcome.kind === 'done' && name === 'setBoat' && here.book) {
+        const { boat } = here.book.view();
+        await log?.named({ id: here.id, name: boat.name, demo: boat.demo, foreign: false }).catch(() => {});
+      }
+      return outcome;
+    },
+    async undo() {
+      await turn;
+      turned(here?.book?.undo(), 'taken back');
+    },
+    async redo() {
+      await turn;
+      turned(here?.book?.redo(), 'put back');
+    },
+    async flush() {
+      await turn;
+      await here?.saving.flush();
+    },
+    async boatFile() {
+      await turn;
+      if (here?.foreign) return here.foreign.bytes;
+      if (!here?.book) throw new Error('no book is open');
+      return writeBoatFile({ book: here.book.view(), states: here.book.states() });
+    },
+    openFile: (bytes, asCopy) => inTurn(() => openFile(bytes, asCopy)),
+    startBook: (kind, boat) =>
+      inTurn(async () => {
+        const id = world.surroundings().newId();
+        if (kind === 'empty') return beginAs(emptyBook(id, boat as Boat), []);
+        const demo = (await log?.books())?.find((known) => known.demo);
+        if (demo !== undefined) {
+          await log?.open(demo.id);
+          return load(demo);
+        }
+        const first = (await log?.current()) ?? null;
+        await beginAs({ ...(await world.demoBook()), id }, [], first === null);
+      }),
+    async books() {
+      await turn;
+      const known = (await log?.books()) ?? [];
+      return known.map(({ id, name }) => ({ id, name, current: id === here?.id }));
+    },
+    openBook: (id) =>
+      inTurn(async () => {
+        const known = (await log?.books())?.find((one) => one.id === id);
+        if (known === undefined) throw new RangeError(`there is no book ${id} on this device`);
+        await here?.saving.flush();
+        await log?.open(id);
+        await load(known);
+      }),
+    tellAgain: () => news([], false),
+    catchUp: (book) => inTurn(async () => (here?.id === book ? catchUpWith(here) : undefined)),
+  };
+
+  function turned(result: { title: string | null; left: readonly string[] } | undefined, word: string): void {
+    if (!result || result.left.length === 0 || here === null) return;
+    here.troubles.push(
+      `‘${result.title}’ was not ${word} in full: ${result.left.join(', ')} was changed elsewhere since, and is left as it is.`,
+    );
+    news([], false);
+  }
+}
+
+function damageInWords(rows: number): string {
+  return rows === 1
+    ? 'One stored change was damaged and is set aside. All other changes are here.'
+    : `${rows} stored changes were damaged and are set aside. All other changes are here.`;
+}

@@ -1,0 +1,38 @@
+/**
+ * Books of earlier versions, brought up to this one. A migration says from which version it leads, and changes the
+ * plain book as it was stored then; it knows nothing of today's types, so that it stays true when they change.
+ */
+import { bookVersion } from './book-schema.ts';
+import type { Json } from './operation-fields.ts';
+
+export interface Migration {
+  /** it takes a book of this version to the next */
+  readonly from: number;
+  /** what changes for the keeper, in one sentence, for the notes of an opened file */
+  readonly does: string;
+  readonly change: (book: { readonly [key: string]: Json }) => { readonly [key: string]: Json };
+}
+
+/** Version 1 is the first; there is nothing earlier to bring up. */
+export const migrations: readonly Migration[] = [];
+
+/**
+ * A book brought up to `to`, and what was done on the way.
+ * @throws RangeError when no migration leads on from a version on the way: the list has a gap
+ */
+export function migrated(
+  book: { readonly [key: string]: Json },
+  from: number,
+  to: number = bookVersion,
+  list: readonly Migration[] = migrations,
+): { readonly book: { readonly [key: string]: Json }; readonly notes: readonly string[] } {
+  const notes: string[] = [];
+  let now = book;
+  for (let version = from; version < to; version++) {
+    const step = list.find((migration) => migration.from === version);
+    if (step === undefined) throw new RangeError(`no migration leads on from version ${version}`);
+    now = { ...step.change(now), version: version + 1 };
+    notes.push(`Brought from version ${version} to ${version + 1}: ${step.does}`);
+  }
+  return { book: now, notes };
+}
