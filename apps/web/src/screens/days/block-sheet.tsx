@@ -45,11 +45,11 @@ function StepWorking({
   const waits = plan.waits.filter((w) => w.step === step.id);
   const tools = step.tools.map((t) => {
     const tool = book.tools[t.tool];
-    return `${tool?.name ?? t.tool}${tool?.keptAt ? `, in the ${tool.keptAt}` : ''}`;
+    return `${tool?.name ?? t.tool}${tool?.keptAt ? ` (${tool.keptAt})` : ''}`;
   });
   const stores = step.stores.map((id) => {
     const store = book.stores[id];
-    return `${store?.name ?? id}${store?.keptAt ? `, in the ${store.keptAt}` : ''}`;
+    return `${store?.name ?? id}${store?.keptAt ? ` (${store.keptAt})` : ''}`;
   });
   return (
     <div className="days-working">
@@ -81,8 +81,8 @@ function StepWorking({
           ['where', zone?.name ?? null],
           ['weather', conditionsInWords(step.needs) || null],
           ['set-ups', step.setUps.map((need) => setUpInWords(problem, need.aspect, need.states)).join(', ') || null],
-          ['tools', listInWords(tools) || null],
-          ['stores', listInWords(stores) || null],
+          ['tools', tools.join('; ') || null],
+          ['stores', stores.join('; ') || null],
         ]}
       />
       {waits.length > 0 && (

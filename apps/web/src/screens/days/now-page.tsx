@@ -58,7 +58,6 @@ export default function NowPage() {
             </button>
           </p>
         )}
-        <PlanProgress inHand={inHand} />
         {moment.beside.map((item) => (
           <StepInHand key={item.key} item={item} book={book} problem={problem} now={now} leading={false} />
         ))}
@@ -91,12 +90,14 @@ export default function NowPage() {
             {later.map((item) => (
               <li key={item.key}>
                 <span>{clockAt(problem, item.planned.start)}</span> {itemName(item, problem)}
+                {item.kind === 'step' && <span className="days-then-job">{book.jobs[item.step.job]?.title}</span>}
               </li>
             ))}
           </ol>
           <p>
             <a href="#/days/plan">The whole plan</a>
           </p>
+          <PlanProgress inHand={inHand} />
         </section>
       </div>
     </div>

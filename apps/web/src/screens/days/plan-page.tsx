@@ -7,7 +7,7 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BlockSheet } from './block-sheet.tsx';
 import { DaysList } from './days-list.tsx';
 import { LeftOut } from './left-out.tsx';
-import { minuteOf } from './place-time.ts';
+import { dayAt, minuteOf } from './place-time.ts';
 import type { Block } from './plan-drawing/day-column.ts';
 import { PlanDrawing } from './plan-drawing/plan-drawing.tsx';
 import { setUpStretches } from './plan-drawing/set-up-lines.ts';
@@ -28,14 +28,18 @@ export function PlanPage() {
             ? `${capital(inWords(problem.days.length))} job ${problem.days.length === 1 ? 'day' : 'days'}`
             : 'Days'}
         </h1>
+        {problem?.days.some((day) => dayAt(problem, day.from) === dayAt(problem, minuteOf(problem, Date.now()))) && (
+          <p>
+            <a className="button main" href="#/days/now">
+              Now: the step in hand
+            </a>
+          </p>
+        )}
         {problem && picture && (
           <p className="soft">
             {effortInWords(picture.outcome)} {upsInWords(problem, picture.outcome.plan)}
           </p>
         )}
-        <a className="button days-add" href="#/days/day/new">
-          Add a job day
-        </a>
       </header>
       <PlanState inHand={inHand} />
       {problem && picture && (

@@ -15,7 +15,7 @@ export function PlanProgress({ inHand }: { readonly inHand: PlanInHand }) {
         Looking for a better plan: {seconds} s, {progress.iterations.toLocaleString('en-GB')} tries.{' '}
         {progress.weight === null
           ? 'No whole plan yet.'
-          : `The plan below does ${round(progress.weight)} of at most ${round(progress.bound)} in weight.`}
+          : `The plan so far does ${share(progress.weight, progress.bound)} of the most that can be hoped for.`}
       </p>
       <button type="button" onClick={stopPlanning}>
         Stop and keep this
@@ -24,4 +24,7 @@ export function PlanProgress({ inHand }: { readonly inHand: PlanInHand }) {
   );
 }
 
-const round = (weight: number) => String(Math.round(weight * 10) / 10);
+/** Weight done of the bound, as a share rounded down. */
+function share(weight: number, bound: number): string {
+  return bound <= 0 ? 'all' : `${Math.floor((weight / bound) * 1000) / 10} %`;
+}

@@ -8,6 +8,8 @@ import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, Sea
 const slice_ms = 30;
 /** a better plan is shown no sooner than this after the one before. [ms] */
 const showEvery_ms = 120;
+/** how often it says how far it is. [ms] */
+const sayEvery_ms = 250;
 /** once the gap is this small, a search that finds nothing better for `patience_ms` has settled */
 const smallGap = 0.02;
 const patience_ms = 700;
@@ -34,6 +36,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   let shown: Worth | null = null;
   let shownAt = 0;
   let betterAt = began;
+  let saidAt = 0;
   let best: Worth | null = null;
   for (;;) {
     const from = performance.now();
@@ -58,7 +61,10 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       shown = best;
       shownAt = at;
       tell({ kind: 'plan', picture: pictureOf(search, problem), progress: told });
-    } else tell({ kind: 'progress', progress: told });
+    } else if (at - saidAt > sayEvery_ms) {
+      saidAt = at;
+      tell({ kind: 'progress', progress: told });
+    }
     await breath();
     if (mine !== current) return;
   }

@@ -5,7 +5,7 @@ import type { Plan, Problem, ProblemDay } from '#workplan';
 import { dayInWords } from '../../parts/in-words.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
-import { carryDown, type SheetRow, sheetRows } from './day-sheet.ts';
+import { carryDown, type SheetRow, sheetRows, standsInWords } from './day-sheet.ts';
 import { clockAt, dayAt } from './place-time.ts';
 import { endedSince, overnightInWords } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
@@ -71,6 +71,9 @@ function DaySheet({ book, problem, plan, day }: Shown) {
           {clockAt(problem, day.to)}
         </p>
         <p>{dayWeatherInWords(problem, day.from, day.to)}</p>
+        <p>
+          She stands: {standsInWords(problem, plan, day.from)}. Left at the end: {standsInWords(problem, plan, day.to)}.
+        </p>
         {ended.map((words) => (
           <p key={words}>Overnight: {words}</p>
         ))}
@@ -148,15 +151,17 @@ function SheetLine({ row }: { readonly row: SheetRow }) {
           {row.name}
         </b>
         {row.about !== '' && <span className="days-print-soft"> {row.about}</span>}
-        {row.needs !== '' && <div>{row.needs}</div>}
-        {row.cautions.map((caution) => (
-          <div key={caution} className="days-print-caution">
-            Take care: {caution}
+        {(row.needs !== '' || row.waits.length > 0 || row.cautions.length > 0) && (
+          <div>
+            {row.needs !== '' && <>{row.needs}. </>}
+            {row.waits.map((wait) => (
+              <span key={wait}>{wait}. </span>
+            ))}
+            {row.cautions.length > 0 && (
+              <span className="days-print-caution">Take care: {row.cautions.map(asSentence).join(' ')}</span>
+            )}
           </div>
-        ))}
-        {row.waits.map((wait) => (
-          <div key={wait}>{wait}</div>
-        ))}
+        )}
       </td>
       <td>{row.who}</td>
       <td>
@@ -164,4 +169,8 @@ function SheetLine({ row }: { readonly row: SheetRow }) {
       </td>
     </tr>
   );
+}
+
+function asSentence(words: string): string {
+  return /[.!?]$/.test(words) ? words : `${words}.`;
 }

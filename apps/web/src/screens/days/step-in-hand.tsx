@@ -140,7 +140,7 @@ function ToHave({ item, book, problem, now }: InHandProps) {
   if (rows.length === 0) return null;
   return (
     <div className="days-have">
-      <h2>Have to hand</h2>
+      <h2>What it takes</h2>
       <dl>
         {rows.map(([name, words]) => (
           <div key={name}>

@@ -7,7 +7,7 @@ import { Refused } from '../../parts/field.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { WeatherByHour } from './weather-by-hour.tsx';
-import { knownHours, sameWeather, type WeatherEntries, weatherKnownInWords } from './weather-known.ts';
+import { type KnownHour, knownHours, sameWeather, type WeatherEntries, weatherKnownInWords } from './weather-known.ts';
 import { type PartDraft, PartFields, readPart } from './weather-part.tsx';
 import { type DayPart, partsOf } from './weather-parts.ts';
 
@@ -108,6 +108,7 @@ function ByParts({
             key={part.id}
             part={part}
             draft={drafts[i]!}
+            varies={knownOf(part, book, day).length > 0 && !alike(knownOf(part, book, day))}
             before={i === 0 ? null : { name: parts[i - 1]!.name.toLowerCase(), draft: drafts[i - 1]! }}
             onChange={(draft) => {
               onTouch();
@@ -124,14 +125,21 @@ function ByParts({
   );
 }
 
-/** A part as it was entered, where all its hours were entered alike; otherwise empty. */
+function knownOf(part: DayPart, book: Book, day: JobDay): KnownHour[] {
+  return part.spans
+    .flatMap((span) => knownHours(book, day.place, addDays(day.date, span.dayAfter)).slice(span.fromHour, span.toHour))
+    .filter((hour) => hour !== null);
+}
+
+function alike(hours: readonly KnownHour[]): boolean {
+  return hours.every((hour) => sameWeather(hour, hours[0]!));
+}
+
+/** A part as it was entered, where the hours entered are all alike; otherwise empty. */
 function draftOf(part: DayPart, book: Book, day: JobDay): PartDraft {
-  const hours = part.spans.flatMap((span) =>
-    knownHours(book, day.place, addDays(day.date, span.dayAfter)).slice(span.fromHour, span.toHour),
-  );
+  const hours = knownOf(part, book, day);
   const first = hours[0];
-  if (!first || !hours.every((hour) => hour !== null && sameWeather(hour, first)))
-    return { sky: '', wind: '', air: '', humidity: '' };
+  if (!first || !alike(hours)) return { sky: '', wind: '', air: '', humidity: '' };
   return {
     sky: first.rain ? 'rain' : 'dry',
     wind: String(first.wind_kn),

@@ -29,11 +29,14 @@ const humidities = [
 export function PartFields({
   part,
   draft,
+  varies,
   before,
   onChange,
 }: {
   readonly part: DayPart;
   readonly draft: PartDraft;
+  /** its hours were entered, and not all alike */
+  readonly varies: boolean;
   readonly before: { readonly name: string; readonly draft: PartDraft } | null;
   readonly onChange: (draft: PartDraft) => void;
 }) {
@@ -48,21 +51,24 @@ export function PartFields({
       <legend>
         {part.name} <span className="soft small">{partHours(part)}</span>
       </legend>
-      {before && before.draft.sky !== '' && draft.sky === '' && (
-        <button type="button" className="words" onClick={() => onChange(before.draft)}>
-          As the {before.name}
-        </button>
-      )}
-      <PickField
-        label="Sky"
-        quiet
-        value={draft.sky}
-        onChange={(sky) => set({ sky })}
-        options={[
-          { value: 'dry', name: 'Dry' },
-          { value: 'rain', name: 'Rain' },
-        ]}
-      />
+      {varies && <p className="small soft">Entered hour by hour; what is filled in here replaces it.</p>}
+      <div className="days-sky">
+        <PickField
+          label="Sky"
+          quiet
+          value={draft.sky}
+          onChange={(sky) => set({ sky })}
+          options={[
+            { value: 'dry', name: 'Dry' },
+            { value: 'rain', name: 'Rain' },
+          ]}
+        />
+        {before && before.draft.sky !== '' && draft.sky === '' && (
+          <button type="button" className="words" onClick={() => onChange(before.draft)}>
+            As the {before.name}
+          </button>
+        )}
+      </div>
       <div className="days-figure">
         <NumberField label="Wind" unit="kn" value={draft.wind} onChange={(wind) => set({ wind })} />
         <Chips

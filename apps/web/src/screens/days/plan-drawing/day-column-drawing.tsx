@@ -75,9 +75,14 @@ export function DayColumnDrawing(props: DayColumnProps) {
           </ul>
         )}
         {overnight && (
-          <p className="days-wait-words days-overnight">
-            {overnight.lead}: {overnight.ends.join(' · ')}
-          </p>
+          <div className="days-wait-words days-overnight">
+            <p>{overnight.lead}</p>
+            <ul>
+              {overnight.ends.map((words) => (
+                <li key={words}>{words}</li>
+              ))}
+            </ul>
+          </div>
         )}
       </div>
     </section>

@@ -1,10 +1,11 @@
 /** Where everything of one job day stands in its column of the drawing. Pure: sizes in, places out. All in px. */
 import type { Book, Consequence } from '#boat-book';
+import { changeInWords } from '#reckoning';
 import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemDay, ProblemStep } from '#workplan';
-import { minutesInWords } from '../../../parts/in-words.ts';
+import { capital, minutesInWords } from '../../../parts/in-words.ts';
 import { clockAt } from '../place-time.ts';
 import { type DayScale, dayScale } from './day-scale.ts';
-import { changeInWords, type SetUpStretch, setUpStretches } from './set-up-lines.ts';
+import { type SetUpStretch, setUpStretches } from './set-up-lines.ts';
 import { lineCount, type Measure } from './text-size.ts';
 import { placeWaits, type WaitBar, waitsWidth } from './wait-bars.ts';
 
@@ -163,9 +164,7 @@ export function dayColumn({ problem, plan, jobs, day, width, measure, now }: Col
     });
   }
   for (const planned of changes) {
-    const aspect = problem.aspects.find((a) => a.id === planned.aspect);
-    if (!aspect) continue;
-    const name = changeInWords(aspect, planned.to);
+    const name = capital(changeInWords(planned, problem));
     const box = boxOf(spans, planned.hands, false);
     drafts.push({
       key: `${planned.aspect}-${planned.start}`,
@@ -278,7 +277,7 @@ interface Draft {
 /** A scale on which the shortest piece of work has a line, within what a page can bear; shorter ones are drawn out. */
 function plainScale(work: readonly { start: Minute; finish: Minute }[]): number {
   const shortest = Math.min(60, ...work.map((w) => w.finish - w.start).filter((m) => m > 0));
-  return Math.min(Math.max(22 / shortest, 1.2), 1.5);
+  return Math.min(Math.max(22 / shortest, 1.5), 1.9);
 }
 
 function plain(from: Minute, to: Minute, pxPerMinute: number): DayScale {

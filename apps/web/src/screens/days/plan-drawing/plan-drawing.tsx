@@ -1,6 +1,6 @@
 /** The plan as a drawing: a column a day beside each other where there is room, one day at a time where there is not. */
 import './plan-drawing.css';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import type { Book } from '#boat-book';
 import type { Minute, Plan, Problem } from '#workplan';
 import { dayAt, shortDay } from '../place-time.ts';
@@ -24,7 +24,8 @@ export interface PlanDrawingProps {
   readonly onOpen: (block: Block) => void;
 }
 
-export function PlanDrawing({ problem, plan, book, now, openOn, onOpen }: PlanDrawingProps) {
+/** Drawn again only when the plan, the book or the minute is another: a search tells of itself many times a second. */
+export const PlanDrawing = memo(function PlanDrawing({ problem, plan, book, now, openOn, onOpen }: PlanDrawingProps) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const faceReady = useFace();
@@ -112,7 +113,7 @@ export function PlanDrawing({ problem, plan, book, now, openOn, onOpen }: PlanDr
       )}
     </div>
   );
-}
+});
 
 function useWidth(frame: React.RefObject<HTMLElement | null>): number {
   const [width, setWidth] = useState(0);

@@ -42,12 +42,6 @@ export function stateInWords(aspect: SetUpAspect, state: string): string {
   return name.toLowerCase().includes(aspect.name.toLowerCase()) ? name : `${aspect.name.toLowerCase()} ${name}`;
 }
 
-/** `mast up → mast down` as `Mast up`, `Cover off`: what a change brings about. */
-export function changeInWords(aspect: SetUpAspect, to: string): string {
-  const words = stateInWords(aspect, to);
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
 function restingState(problem: Problem, aspect: SetUpAspect): string {
   for (const day of problem.days) for (const end of day.endsIn) if (end.aspect === aspect.id) return end.state;
   return aspect.initial;
