@@ -96,13 +96,13 @@ function boundsOf(compiled: Compiled, alone: Alone): Bounds {
   let missed = 0;
   let weight = 0;
   let lastFinish = 0;
-  for (const job of compiled.jobs) if (job.unit < 0) weight += job.weight;
+  // in the order of the jobs, as `worthOf` adds, so that equal sets of jobs have equal sums
+  for (const job of compiled.jobs) {
+    if (job.unit < 0 || alone.possible[job.unit]) weight += job.weight;
+    else if (job.needed) missed += job.weight;
+  }
   compiled.units.forEach((unit, index) => {
-    if (!alone.possible[index]) {
-      missed += unit.missedWeight;
-      return;
-    }
-    weight += unit.weight;
+    if (!alone.possible[index]) return;
     for (const step of unit.open) {
       const { minutes, mixing } = compiled.steps[step]!;
       lastFinish = Math.max(lastFinish, alone.earliest[step]! + minutes - mixing);

@@ -1,6 +1,7 @@
 import type { Plan, Worth } from '../plan.ts';
 import type { Minute } from '../problem.ts';
-import { compareWorth } from '../worth.ts';
+import { violations } from '../violations.ts';
+import { compareWorth, worthOf } from '../worth.ts';
 import type { Compiled } from './compiled.ts';
 import type { Dice } from './dice.ts';
 import { Placing, type Wish } from './placing.ts';
@@ -39,6 +40,10 @@ export class ListSearch {
     this.placing = new Placing(compiled);
     this.placed = new Int8Array(compiled.units.length);
     this.firsts = firstLists(compiled, possible, plan);
+    if (plan !== null && violations(plan, compiled.problem).length === 0) {
+      this.best = { worth: worthOf(plan, compiled.problem), plan };
+      this.bestList = this.firsts[0]!;
+    }
   }
 
   /** Tries one more list. Returns true where it is the best so far. */
