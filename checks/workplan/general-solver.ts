@@ -93,15 +93,7 @@ function answerFrom(thread: Worker, model: string, { timeLimit_ms, solver = 'chu
     thread.on('message', (posted: Posted) => {
       if (posted.type === 'ready' && !asked) {
         asked = true;
-        const args = [
-          '-i',
-          '--output-mode',
-          'json',
-          '--solver',
-          solver,
-          ...(process.env.FREE ? ['-f'] : []),
-          'model.mzn',
-        ];
+        const args = ['-i', '--output-mode', 'json', '--solver', solver, 'model.mzn'];
         thread.postMessage({ jsonStream: true, files: { 'model.mzn': model }, args });
       } else if (posted.type === 'solution') values = posted.output?.json ?? null;
       else if (posted.type === 'status') status = posted.status ?? '';

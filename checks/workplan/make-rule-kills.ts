@@ -1,0 +1,60 @@
+/**
+ * Makes `rule-kill.json`: for each rule, small problems whose proved best plan is another one when the rule is left
+ * out, by the constraint model on both sides.
+ *
+ *     nice npx tsx checks/workplan/make-rule-kills.ts [rules to look at, parted by commas]
+ *
+ * The search only picks out likely seeds, so that the solver need not be asked about each; what is stored is the
+ * model's. Rows that are still right are kept, so a run can be stopped and gone on with.
+ */
+import { type Problem, type Rule, rules, startSearch } from '#workplan';
+import { bestPlan, type ModelWorth } from './best-plan.ts';
+import { solverName } from './general-solver.ts';
+import { type SmallProblemOptions, smallProblem } from './small-problems.ts';
+import { digestOf, type RuleKill, readKills, writeKills } from './stored-answers.ts';
+import { notSwitchable, withoutRule } from './without-rule.ts';
+
+/** One more than the five that a rule needs. */
+const wanted = 6;
+const seedsTried = 3000;
+const limit_ms = 30_000;
+
+const asked = process.argv[2]?.split(',');
+const stored = readKills();
+const kills: Partial<Record<Rule, readonly RuleKill[]>> = stored?.solver === solverName ? { ...stored.kills } : {};
+for (const [index, rule] of rules.entries()) {
+  if (notSwitchable.includes(rule) || (asked && !asked.includes(rule))) continue;
+  const rows = (kills[rule] ?? []).filter(
+    ({ seed, options, problem }) => digestOf(smallProblem(seed, options)) === problem,
+  );
+  const options: SmallProblemOptions = { rules: [rule] };
+  for (let seed = 10_000 * index; rows.length < wanted && seed < 10_000 * index + seedsTried; seed++) {
+    if (rows.some((row) => row.seed === seed)) continue;
+    const row = await killOf(rule, seed, options);
+    if (row) rows.push(row);
+  }
+  kills[rule] = rows;
+  writeKills({ solver: solverName, madeBy: 'checks/workplan/make-rule-kills.ts', kills });
+  console.log(`${rule}: ${rows.length}`);
+}
+
+async function killOf(rule: Rule, seed: number, options: SmallProblemOptions): Promise<RuleKill | null> {
+  const problem = smallProblem(seed, options);
+  const changed = withoutRule(problem, rule);
+  if (!changed || worthText(soonFound(problem)) === worthText(soonFound(changed))) return null;
+  const full = await bestPlan(problem, limit_ms);
+  const without = full.kind === 'proved best' ? await bestPlan(changed, limit_ms) : full;
+  if (full.kind !== 'proved best' || without.kind !== 'proved best') return null;
+  if (worthText(full.worth) === worthText(without.worth)) return null;
+  return { seed, options, problem: digestOf(problem), ...full.worth, without: without.worth };
+}
+
+function soonFound(problem: Problem): ModelWorth {
+  const search = startSearch(problem, { seed: 1 });
+  search.advance(60);
+  return search.outcome().worth;
+}
+
+function worthText({ missed, weight, setUp_min }: ModelWorth): string {
+  return `${missed} ${weight} ${setUp_min}`;
+}
