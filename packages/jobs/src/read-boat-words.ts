@@ -126,7 +126,7 @@ export function readFitting(text: LineText, fittings: Lexicon['fittings']): Unde
     const words = wordsOf(name).filter((word) => !small.has(word));
     if (words.length < 2) continue;
     const any = words.map(wordInLine).join('|');
-    const pattern = phrase(`(?:${any})(?:[ -](?:the |of |on )?[\\p{L}-]+){0,2}?(?:[ -](?:${any})){1,3}`);
+    const pattern = phrase(`(?:${any})(?:(?:[ -]+(?:the|of|for|on|a|at|in))*[ -]+(?:${any}))+`);
     const found = claim(
       text,
       pattern,

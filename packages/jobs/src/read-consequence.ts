@@ -27,7 +27,7 @@ const words: readonly (readonly [LineConsequence, RegExp, { readonly keep?: bool
   [
     'worsens',
     phrase(
-      `${lead}(?:worsens|worsening|gets? worse|getting worse|(?:will|only) gets? worse|worse if left|(?:will )?get worse)`,
+      `${lead}(?:worsens|worsening|gets? worse|getting worse|(?:will|only) gets? worse|worse if left|(?:will )?get worse)(?: if (?:it is |it's )?left)?`,
     ),
     {},
   ],

@@ -2,6 +2,7 @@ import type { Book, Id, WeatherEntry } from '#boat-book';
 import { addDays, daysBetween, instantAt, localAt } from '#units';
 import type { PlanHour } from '#workplan';
 import { cautiousClimate } from './cautious-climate.ts';
+import { inOrderKnown } from './in-order-known.ts';
 import type { DatedJobDay } from './job-days-ahead.ts';
 
 const msInHour = 3_600_000;
@@ -22,7 +23,7 @@ export function placeAt(days: readonly DatedJobDay[], atMs: number): DatedJobDay
 }
 
 /**
- * The weather of each hour from an instant on, where the boat then lies: the latest entry made for that place, day
+ * The weather of each hour from an instant on, where the boat then lies: the entry known last for that place, day
  * and clock hour, else the cautious climate value.
  *
  * In a zone whose clock is not whole hours from UTC, an hour of the plan takes the clock hour its middle falls in.
@@ -77,13 +78,11 @@ export function planHours(book: Book, days: readonly DatedJobDay[], fromMs: numb
 
 const hourKey = (place: Id, day: string, hour: number) => `${place} ${day} ${hour}`;
 
-/** The entry in force for each place, day and clock hour: the one entered last (on a tie, the later id). */
+/** The entry in force for each place, day and clock hour: the one known last. */
 function enteredHours(book: Book): Map<string, WeatherEntry> {
-  const inOrder = Object.entries(book.weather).sort(
-    ([idA, a], [idB, b]) => Date.parse(a.entered) - Date.parse(b.entered) || (idA < idB ? -1 : 1),
-  );
+  const inOrder = inOrderKnown(Object.values(book.weather));
   const hours = new Map<string, WeatherEntry>();
-  for (const [, entry] of inOrder)
+  for (const entry of inOrder)
     for (let hour = entry.fromHour; hour < entry.toHour; hour++)
       hours.set(hourKey(entry.place, entry.date, hour), entry);
   return hours;

@@ -98,10 +98,10 @@ describe('the span of a plan', () => {
 describe('weather by the hour', () => {
   const dayAhead = (entries: Book['weather']) => problemOf(plain({ weather: entries })).hours.slice(24, 48);
 
-  it('takes the entry made last for an hour, and the climate where there is none', () => {
+  it('takes the entry known last for an hour, and the climate where there is none', () => {
     const hours = dayAhead({
-      b: weather('2026-05-09', { fromHour: 8, toHour: 12, air_C: 11 }),
-      a: weather('2026-05-09', { fromHour: 10, toHour: 14, air_C: 17, entered: '2026-05-08T06:00:00Z' }),
+      a: weather('2026-05-09', { fromHour: 10, toHour: 14, air_C: 17, order: 2, entered: '2026-05-01T06:00:00Z' }),
+      b: weather('2026-05-09', { fromHour: 8, toHour: 12, air_C: 11, order: 1 }),
     });
     expect(hours.map((hour) => (hour.basis === 'typed' ? hour.air_C : null)).slice(7, 15)).toEqual([
       null,
@@ -320,8 +320,10 @@ describe('stores, hands, days', () => {
   });
 
   it('carries the starts of the plan kept last over to its own minutes', () => {
-    const kept = (made: string, start: number) => ({
-      made,
+    const kept = (order: number, start: number) => ({
+      order,
+      // the later by the clock is the earlier known: clocks may be wrong
+      made: `2026-05-0${9 - order}T10:00:00Z`,
       startsAt: '2026-05-06T23:00:00Z',
       plan: {
         steps: [
@@ -333,7 +335,7 @@ describe('stores, hands, days', () => {
       },
       verdict: { kind: 'proved best' as const, finishToo: true },
     });
-    const plans = { a: kept('2026-05-07T10:00:00Z', 4000), b: kept('2026-05-07T09:00:00Z', 3600) };
+    const plans = { a: kept(2, 4000), b: kept(1, 3600) };
     // the plan made last started one day earlier: minute 4000 is 4000 − 1440 here
     expect(problemOf(plain({ plans })).previous).toEqual([{ step: 'off', start: 2560 }]);
   });

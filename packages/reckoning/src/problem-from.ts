@@ -2,6 +2,7 @@ import type { At, Book } from '#boat-book';
 import { localAt } from '#units';
 import type { PlanHour, Problem, ProblemJob, ProblemStep } from '#workplan';
 import { doneStepsThatMatter } from './done-steps.ts';
+import { inOrderKnown } from './in-order-known.ts';
 import { jobDates } from './job-dates.ts';
 import { type DatedJobDay, datedJobDays, jobDaysAhead } from './job-days-ahead.ts';
 import { jobWeight } from './job-weight.ts';
@@ -137,9 +138,7 @@ function previousStarts(
   startsMs: number,
   horizon: number,
 ): Problem['previous'] {
-  const kept = Object.entries(book.plans).sort(
-    ([idA, a], [idB, b]) => Date.parse(b.made) - Date.parse(a.made) || (idA < idB ? 1 : -1),
-  )[0]?.[1];
+  const kept = inOrderKnown(Object.values(book.plans)).at(-1);
   if (!kept) return [];
   const shift = (Date.parse(kept.startsAt) - startsMs) / msInMinute;
   const open = new Set(steps.filter((step) => step.progress.kind === 'open').map((step) => step.id));
