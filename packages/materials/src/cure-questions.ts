@@ -364,9 +364,9 @@ function energyQuestion() {
       to: temperature('°C', -40, 100, 'the temperature at which the rate is double'),
     },
     conflict: ({ from, to }) =>
-      from < to
+      to - from >= 0.1
         ? null
-        : { where: 'to', wrong: 'it is not the warmer of the two', right: 'give a higher temperature than from' },
+        : { where: 'to', wrong: 'it is not the warmer of the two', right: 'give at least 0.1 °C more than from' },
     answer: (given) => ({
       kind: 'found',
       results: [

@@ -27,6 +27,7 @@ export interface GeocentricSun {
   readonly julianEphemerisDay: number;
   readonly julianEphemerisCentury: number;
   readonly julianEphemerisMillennium: number;
+  readonly julianCentury: number;
   /** earth's heliocentric longitude, latitude; radius in astronomical units */
   readonly earthLongitude: number;
   readonly earthLatitude: number;
@@ -44,6 +45,8 @@ export interface GeocentricSun {
   readonly obliquity: number;
   readonly aberration: number;
   readonly apparentLongitude: number;
+  readonly meanSiderealTime: number;
+  readonly meanLongitude: number;
   /** apparent sidereal time at Greenwich */
   readonly siderealTime: number;
   readonly rightAscension: number;
@@ -56,6 +59,8 @@ export interface SunPosition extends GeocentricSun {
   /** from the meridian, westward */
   readonly hourAngle: number;
   readonly parallax: number;
+  /** by parallax */
+  readonly shiftInRightAscension: number;
   readonly topocentricRightAscension: number;
   readonly topocentricDeclination: number;
   readonly topocentricHourAngle: number;
@@ -150,6 +155,7 @@ export function geocentricSun(instant: number, deltaT_s: number): GeocentricSun 
     julianEphemerisDay,
     julianEphemerisCentury: T,
     julianEphemerisMillennium: millennium,
+    julianCentury: century,
     earthLongitude,
     earthLatitude,
     earthRadius_au,
@@ -166,6 +172,8 @@ export function geocentricSun(instant: number, deltaT_s: number): GeocentricSun 
     obliquity,
     aberration,
     apparentLongitude,
+    meanSiderealTime,
+    meanLongitude: turn(meanLongitude),
     siderealTime,
     rightAscension,
     declination,
@@ -231,6 +239,7 @@ export function sunPosition(sun: SunCase): SunPosition {
     ...geocentric,
     hourAngle,
     parallax,
+    shiftInRightAscension: inRightAscension,
     topocentricRightAscension: rightAscension + inRightAscension,
     topocentricDeclination,
     topocentricHourAngle,

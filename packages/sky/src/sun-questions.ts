@@ -125,6 +125,7 @@ function sunWorking(sun: SunPosition): WorkingLine[] {
   });
   return [
     line('JD', 'Julian day', sun.julianDay, 'd', 'days since noon of 1 January 4713 BC'),
+    line('JC', 'Julian century', sun.julianCentury, '', '(JD − 2 451 545)/36 525'),
     line('JDE', 'Julian ephemeris day', sun.julianEphemerisDay, 'd', 'JD + ΔT/86 400'),
     line('JCE', 'Julian ephemeris century', sun.julianEphemerisCentury, '', '(JDE − 2 451 545)/36 525'),
     line('JME', 'Julian ephemeris millennium', sun.julianEphemerisMillennium, '', 'JCE/10'),
@@ -144,11 +145,14 @@ function sunWorking(sun: SunPosition): WorkingLine[] {
     line('ε', 'true obliquity of the ecliptic', sun.obliquity, '°', 'ε0/3600 + Δε'),
     line('Δτ', 'aberration', sun.aberration, '°', '−20.4898/(3600·R)'),
     line('λ', 'apparent longitude of the sun', sun.apparentLongitude, '°', 'Θ + Δψ + Δτ'),
+    line('ν0', 'mean sidereal time at Greenwich', sun.meanSiderealTime, '°', 'quadratic in JD and JC'),
+    line('M', 'mean longitude of the sun', sun.meanLongitude, '°', 'polynomial in JME'),
     line('ν', 'apparent sidereal time at Greenwich', sun.siderealTime, '°', 'ν0 + Δψ·cos ε'),
     line('α', 'right ascension', sun.rightAscension, '°', 'arctan((sin λ·cos ε − tan β·sin ε)/cos λ)'),
     line('δ', 'declination', sun.declination, '°', 'arcsin(sin β·cos ε + cos β·sin ε·sin λ)'),
     line('H', 'hour angle, westward', sun.hourAngle, '°', 'ν + longitude − α'),
     line('ξ', 'equatorial parallax', sun.parallax, '°', '8.794/(3600·R)'),
+    line('Δα', 'parallax in right ascension', sun.shiftInRightAscension, '°', 'arctan of the place’s share of ξ'),
     line('α′', 'right ascension from the place', sun.topocentricRightAscension, '°', 'α + Δα'),
     line('δ′', 'declination from the place', sun.topocentricDeclination, '°', 'parallax taken off'),
     line('H′', 'hour angle from the place', sun.topocentricHourAngle, '°', 'H − Δα'),

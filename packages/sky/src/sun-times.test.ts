@@ -8,7 +8,7 @@ const day_ms = 86_400_000;
 
 describe('sunrise and sunset', () => {
   it('gives the day its clocks show, however far from the sun they run', () => {
-    // Kiritimati keeps UTC+14 at 157° W (IANA): by longitude alone its noon would fall on the day before.
+    // IANA: this zone keeps UTC+14 at 157° W: by longitude alone its noon would fall on the day before.
     const times = sunTimes({
       day: '2026-03-20',
       latitude_deg: 1.87,
@@ -21,10 +21,10 @@ describe('sunrise and sunset', () => {
   });
 
   it('says so when the sun stays up or never comes', () => {
-    // Tromsø, 69.65° N: midnight sun at midsummer, polar night at midwinter, with civil twilight about noon
-    const tromso = { latitude_deg: 69.65, longitude_deg: 18.96 };
-    expect(sunTimes({ day: '2026-06-21', ...tromso }).sun.kind).toBe('stays');
-    const winter = sunTimes({ day: '2026-12-21', ...tromso });
+    // 69.65° N, inside the Arctic Circle: midnight sun at midsummer, polar night at midwinter, with civil twilight about noon
+    const farNorth = { latitude_deg: 69.65, longitude_deg: 18.96 };
+    expect(sunTimes({ day: '2026-06-21', ...farNorth }).sun.kind).toBe('stays');
+    const winter = sunTimes({ day: '2026-12-21', ...farNorth });
     expect(winter.sun.kind).toBe('never comes');
     expect(winter.civil.kind).toBe('comes and goes');
     expect(sunTimes({ day: '2026-12-21', latitude_deg: -80, longitude_deg: 0 }).sun.kind).toBe('stays');

@@ -2,16 +2,16 @@ import { showNumber } from '#units';
 import type { Figure } from './answer.ts';
 import type { Asked } from './question.ts';
 
-/** A figure's value with its band and unit, in few enough digits to read: `39.8884 °`, `12.6 (12.4 to 12.8) V`. */
-export function figureInWords(figure: Figure): string {
+/** A figure's value with its band and unit: `39.8884 °`, `12.6 (12.4 to 12.8) V`. @param figures how many, whole, ≥ 3 */
+export function figureInWords(figure: Figure, figures = 6): string {
   if (typeof figure.value === 'string') return figure.value;
   const unit = figure.unit === '' ? '' : `\u00a0${figure.unit}`;
   const band =
     figure.low !== undefined && figure.high !== undefined
-      ? ` (${inDigits(figure.low)} to ${inDigits(figure.high)})`
+      ? ` (${inDigits(figure.low, figures)} to ${inDigits(figure.high, figures)})`
       : '';
   const words = figure.inWords === undefined ? '' : `, that is ${figure.inWords}`;
-  return `${inDigits(figure.value)}${band}${unit}${words}`;
+  return `${inDigits(figure.value, figures)}${band}${unit}${words}`;
 }
 
 /** An answered question as lines of plain text, the result first. */
@@ -28,7 +28,7 @@ export function answerInLines(asked: Extract<Asked, { kind: 'answered' }>): stri
   section(
     lines,
     'Working',
-    answer.working.map((line) => `${line.symbol} = ${line.formula} = ${figureInWords(line)}  (${line.meaning})`),
+    answer.working.map((line) => `${line.symbol} = ${line.formula} = ${figureInWords(line, 9)}  (${line.meaning})`),
   );
   section(
     lines,
@@ -44,12 +44,11 @@ function section(lines: string[], title: string, each: readonly string[]): void 
   if (each.length > 0) lines.push('', title, ...each.map((line) => `  ${line}`));
 }
 
-/** Enough digits to check a figure by hand, no more than nine in all. */
-function inDigits(value: number): string {
+/** So many figures, and six decimals for a number too long for them (a day count). Zeros at the end are left out. */
+function inDigits(value: number, figures: number): string {
   if (value === 0) return '0';
-  const size = Math.floor(Math.log10(Math.abs(value))) + 1;
-  const decimals = Math.max(0, Math.min(10, size > 4 ? 9 - size : 6 - size + (size < 0 ? 2 : 0)));
-  return trimmed(showNumber(value, Math.min(decimals, 10)));
+  const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
+  return trimmed(showNumber(value, whole >= figures - 2 ? 6 : Math.min(12, figures - whole)));
 }
 
 const trimmed = (text: string) => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);

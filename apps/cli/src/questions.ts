@@ -1,0 +1,8 @@
+import { coatingQuestions, cureQuestions } from '#materials';
+import { airQuestions, sunQuestions } from '#sky';
+import type { Question } from '#working';
+
+/** Every question there is, in the order of the reference. */
+export function questions(): readonly Question[] {
+  return [...sunQuestions(), ...airQuestions(), ...cureQuestions(), ...coatingQuestions()];
+}

@@ -1,0 +1,111 @@
+import { inBase, inUnit } from '#units';
+import { ask, type Figure, figureOf, type Question } from '#working';
+import { type Comparison, compare } from './compare.ts';
+import { expectedOf, type FamilyMapping, familyOf, type UnaskedFamily } from './mapping.ts';
+import type { CheckRow, OutsideRow } from './row.ts';
+
+export interface RowResult {
+  readonly row: CheckRow;
+  readonly comparison: Comparison;
+}
+
+/** What came of a set of rows of the handbook's form. */
+export interface OutsideRun {
+  readonly results: readonly RowResult[];
+  /** rows of families that stand in the list of what nothing asks, by family, with the reason */
+  readonly unasked: readonly { readonly family: string; readonly because: string; readonly rows: number }[];
+  /** rows of a mapped family that could not be put as a question, with the reason */
+  readonly unmapped: readonly { readonly id: string; readonly because: string }[];
+  /** families that are neither mapped nor listed */
+  readonly unknown: readonly { readonly family: string; readonly rows: number }[];
+}
+
+/** Puts rows of the handbook's form as questions and compares. Every row lands in one of the four lists. */
+export function runOutsideRows(
+  rows: readonly OutsideRow[],
+  questions: readonly Question[],
+  { mappings, unasked }: { readonly mappings: readonly FamilyMapping[]; readonly unasked: readonly UnaskedFamily[] },
+): OutsideRun {
+  const results: RowResult[] = [];
+  const unmapped: { id: string; because: string }[] = [];
+  const left = new Map<string, { because: string; rows: number }>();
+  const unknown = new Map<string, number>();
+  for (const row of rows) {
+    const known = familyOf<FamilyMapping | UnaskedFamily>([...mappings, ...unasked], row.id);
+    if (!known) {
+      const family = row.id.split('.').slice(0, 2).join('.');
+      unknown.set(family, (unknown.get(family) ?? 0) + 1);
+    } else if ('because' in known) {
+      left.set(known.family, { because: known.because, rows: (left.get(known.family)?.rows ?? 0) + 1 });
+    } else {
+      const mapped = asCheckRow(row, known);
+      if ('unmapped' in mapped) unmapped.push({ id: row.id, because: mapped.unmapped });
+      else results.push({ row: mapped, comparison: runRow(mapped, questions) });
+    }
+  }
+  return {
+    results,
+    unmapped,
+    unasked: [...left].map(([family, each]) => ({ family, ...each })),
+    unknown: [...unknown].map(([family, count]) => ({ family, rows: count })),
+  };
+}
+
+/** A row of the handbook's form as a row that a question answers, or why not. */
+export function asCheckRow(row: OutsideRow, mapping: FamilyMapping): CheckRow | { readonly unmapped: string } {
+  const asking = mapping.asking(row, typeof row.inputs === 'string' ? {} : row.inputs);
+  if ('unmapped' in asking) return asking;
+  const expected = expectedOf(row);
+  return {
+    id: row.id,
+    question: asking.question,
+    inputs: asking.fields,
+    pick: asking.pick,
+    expected: typeof expected === 'object' ? [expected[0], expected[1]] : expected,
+    unit: row.unit,
+    tolerance: row.tolerance,
+    source: row.source,
+    provenance: row.provenance,
+    basis: row.basis,
+    kind: mapping.kind,
+  };
+}
+
+/** Asks the row's question and compares the figure it picks. A refusal or a missing figure is a failure. */
+export function runRow(row: CheckRow, questions: readonly Question[]): Comparison {
+  const failed = (got: string): Comparison => ({
+    passed: false,
+    share: Number.POSITIVE_INFINITY,
+    got,
+    wanted: typeof row.expected === 'object' ? row.expected.join(' to ') : String(row.expected),
+  });
+  const question = questions.find((each) => each.id === row.question);
+  if (!question) return failed(`there is no question ${row.question}`);
+  const asked = ask(question, row.inputs);
+  if (asked.kind === 'refused') return failed(asked.faults.map((fault) => `${fault.where}: ${fault.wrong}`).join('; '));
+  const figure = figureOf(asked.answer, row.pick);
+  if (!figure)
+    return failed(asked.answer.kind === 'truth' ? asked.answer.statement : `the answer has no figure ${row.pick}`);
+  const value = inRowUnit(figure, row);
+  return typeof value === 'object' ? failed(value.wrong) : compare(value, row.expected, row.tolerance);
+}
+
+/** The units of rows, and the unit of ours that means the same. */
+const sameUnit: Readonly<Record<string, string>> = {
+  '-': '',
+  arcsec: '″',
+  'mm/24 h': 'mm',
+  days: 'd',
+  'same unit as t0': 'min',
+};
+
+/** A figure in the unit of the row; a row in a unit that the figure cannot be turned into is named. */
+function inRowUnit(figure: Figure, row: CheckRow): number | string | { readonly wrong: string } {
+  const wanted = sameUnit[row.unit] ?? row.unit;
+  if (typeof figure.value === 'string') return figure.value;
+  const clock = typeof row.expected === 'string' && /^\d{1,2}:\d\d/.test(row.expected);
+  if (wanted === figure.unit || (clock && figure.unit === 'h')) return figure.value;
+  const kind = figure.unit === '°C' ? 'temperature' : ['min', 'h', 'd'].includes(figure.unit) ? 'duration' : null;
+  if (kind === null) return { wrong: `the answer is in '${figure.unit}', the row in '${row.unit}'` };
+  return inUnit(kind, inBase(kind, figure.value, figure.unit), wanted);
+}
