@@ -175,7 +175,8 @@ export const dayOperations = {
   keepPlan: {
     title: 'Keep a plan',
     does: 'Keeps a plan as it was made; of two made apart, both are kept.',
-    undoes: true,
+    // a plan follows from the book by itself: undo is for what the keeper did
+    undoes: false,
     fields: z.strictObject(without(keptPlanSchema, ['made', 'order'])),
     run: (fields: OperationFields<'keepPlan'>, edit) => edit.fix('plans', { ...fields, made: edit.now }),
   },

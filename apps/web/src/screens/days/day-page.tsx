@@ -1,5 +1,5 @@
 /** One job day: its hours, place and hands; its weather; its sheet. Or a new one. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Book, Id, JobDay } from '#boat-book';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, dayInWords, daysAway, listInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -11,7 +11,14 @@ import { address, goTo } from '../../shell/route.ts';
 import { JobDayForm } from './job-day-form.tsx';
 import { WeatherEditor } from './weather-editor.tsx';
 
-export default function DayPage({ id }: { readonly id: Id }) {
+export default function DayPage({
+  id,
+  at,
+}: {
+  readonly id: Id;
+  /** `change`: with its hours open to be changed; `weather`: at its weather */
+  readonly at: string | null;
+}) {
   const book = useOpenBook();
   if (id === 'new')
     return (
@@ -30,7 +37,7 @@ export default function DayPage({ id }: { readonly id: Id }) {
         <p>It was removed, or the address is of another boat book.</p>
       </div>
     );
-  return <OneDay book={book} id={id} day={day} />;
+  return <OneDay book={book} id={id} day={day} at={at} />;
 }
 
 export function BackToPlan() {
@@ -41,9 +48,23 @@ export function BackToPlan() {
   );
 }
 
-function OneDay({ book, id, day }: { readonly book: Book; readonly id: Id; readonly day: JobDay }) {
+function OneDay({
+  book,
+  id,
+  day,
+  at,
+}: {
+  readonly book: Book;
+  readonly id: Id;
+  readonly day: JobDay;
+  readonly at: string | null;
+}) {
   const today = todayAt(book);
-  const [sheet, setSheet] = useState<'change' | 'remove' | null>(null);
+  const [sheet, setSheet] = useState<'change' | 'remove' | null>(at === 'change' ? 'change' : null);
+  const weather = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (at === 'weather') weather.current?.scrollIntoView();
+  }, [at]);
   const { run, refusal } = useRun();
   const held = Object.values(book.jobs).filter((job) => job.heldTo === id && job.state === 'open').length;
   return (
@@ -66,7 +87,9 @@ function OneDay({ book, id, day }: { readonly book: Book; readonly id: Id; reado
           Day sheet
         </a>
       </div>
-      <WeatherEditor key={`${day.date}-${day.place}`} book={book} day={day} />
+      <div ref={weather}>
+        <WeatherEditor key={`${day.date}-${day.place}`} book={book} day={day} />
+      </div>
       <p>
         <button type="button" className="words removes" onClick={() => setSheet('remove')}>
           Remove this job day

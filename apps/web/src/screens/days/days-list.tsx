@@ -44,7 +44,7 @@ export function DaysList({ book }: { readonly book: Book }) {
       <ul>
         {outings.map(([id, outing]) => (
           <li key={id} className="days-line">
-            <a href={address('go', 'outing', id)}>
+            <a href={address('go')}>
               <b>{outing.title}</b>
               <span>
                 {dayInWords(outing.date, today)}, {daysAway(outing.date, today)}

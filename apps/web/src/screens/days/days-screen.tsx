@@ -12,13 +12,13 @@ const NowPage = lazy(() => import('./now-page.tsx'));
 const SheetPage = lazy(() => import('./sheet-page.tsx'));
 
 export default function DaysScreen() {
-  const [page, id] = useRoute().rest;
+  const [page, id, part] = useRoute().rest;
   const book = useOpenBook();
-  return <Suspense fallback={null}>{pageOf(page, id, isJobDayNow(book))}</Suspense>;
+  return <Suspense fallback={null}>{pageOf(page, id, part, isJobDayNow(book))}</Suspense>;
 }
 
-function pageOf(page: string | undefined, id: string | undefined, onTheDay: boolean) {
-  if (page === 'day' && id !== undefined) return <DayPage key={id} id={id} />;
+function pageOf(page: string | undefined, id: string | undefined, part: string | undefined, onTheDay: boolean) {
+  if (page === 'day' && id !== undefined) return <DayPage key={`${id}-${part}`} id={id} at={part ?? null} />;
   if (page === 'sheet' && id !== undefined) return <SheetPage key={id} id={id} />;
   if (page === 'now' || (page === undefined && onTheDay)) return <NowPage />;
   return <PlanPage />;

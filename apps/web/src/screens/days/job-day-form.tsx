@@ -1,15 +1,16 @@
 /** The hours, place and hands of a job day, as a form. */
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
+import { bookClient } from '../../offline/book-client.ts';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
 import type { Faults } from '../../parts/read-form.ts';
-import { Sheet } from '../../parts/sheet.tsx';
 import { ClockField, DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { draftOf, type JobDayDraft, readDay } from './job-day-draft.ts';
-import { PlaceForm } from './place-form.tsx';
+
+const PlaceSheet = lazy(() => import('../boat/place-sheet.tsx'));
 
 export function JobDayForm({
   book,
@@ -196,14 +197,19 @@ export function JobDayForm({
         )}
       </Form>
       {addingPlace && (
-        <Sheet title="A place" onClose={() => setAddingPlace(false)}>
-          <PlaceForm
-            onKept={(place) => {
-              set('place', place);
+        <Suspense fallback={null}>
+          <PlaceSheet
+            book={book}
+            id={null}
+            onClose={() => {
+              const added = Object.keys(bookClient.snapshot().book?.places ?? {}).find(
+                (place) => !(place in book.places),
+              );
+              if (added !== undefined) set('place', added);
               setAddingPlace(false);
             }}
           />
-        </Sheet>
+        </Suspense>
       )}
     </div>
   );

@@ -1,12 +1,24 @@
 /** The jobs that are not in the plan, each with what stands in its way and the change that would let it in. */
 
+import { lazy, Suspense, useState } from 'react';
+import type { Book, Id } from '#boat-book';
 import type { Obstacle, Problem } from '#workplan';
 import { RefusalLine } from '../../parts/form.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { address } from '../../shell/route.ts';
 import type { LeftOutJob, PlanPicture } from './plan-report.ts';
 
-export function LeftOut({ problem, picture }: { readonly problem: Problem; readonly picture: PlanPicture }) {
+const StoreSheet = lazy(() => import('../stores/store-sheet.tsx'));
+
+export function LeftOut({
+  problem,
+  picture,
+  book,
+}: {
+  readonly problem: Problem;
+  readonly picture: PlanPicture;
+  readonly book: Book;
+}) {
   const { leftOut } = picture;
   if (leftOut.length === 0)
     return (
@@ -20,15 +32,24 @@ export function LeftOut({ problem, picture }: { readonly problem: Problem; reado
       <h2>Left out, and why</h2>
       <ul>
         {leftOut.map((job) => (
-          <LeftOutLine key={job.job} job={job} problem={problem} />
+          <LeftOutLine key={job.job} job={job} problem={problem} book={book} />
         ))}
       </ul>
     </section>
   );
 }
 
-function LeftOutLine({ job, problem }: { readonly job: LeftOutJob; readonly problem: Problem }) {
+function LeftOutLine({
+  job,
+  problem,
+  book,
+}: {
+  readonly job: LeftOutJob;
+  readonly problem: Problem;
+  readonly book: Book;
+}) {
   const { run, refusal } = useRun();
+  const [store, setStore] = useState<Id | null>(null);
   return (
     <li>
       <h3>
@@ -38,7 +59,11 @@ function LeftOutLine({ job, problem }: { readonly job: LeftOutJob; readonly prob
         <div key={why}>
           <p className="small soft">{why}</p>
           {gain !== null &&
-            (obstacle.kind === 'held elsewhere' ? (
+            (obstacle.kind === 'not in stores' ? (
+              <button type="button" className="words small" onClick={() => setStore(obstacle.store)}>
+                {gain}
+              </button>
+            ) : obstacle.kind === 'held elsewhere' ? (
               <button
                 type="button"
                 className="words small"
@@ -56,6 +81,11 @@ function LeftOutLine({ job, problem }: { readonly job: LeftOutJob; readonly prob
         </div>
       ))}
       <RefusalLine refusal={refusal} />
+      {store !== null && (
+        <Suspense fallback={null}>
+          <StoreSheet book={book} id={store} onClose={() => setStore(null)} />
+        </Suspense>
+      )}
     </li>
   );
 }
@@ -64,16 +94,14 @@ function LeftOutLine({ job, problem }: { readonly job: LeftOutJob; readonly prob
 function whereToChange(obstacle: Obstacle, problem: Problem): string {
   const lastDay = problem.days.at(-1)?.id ?? 'new';
   switch (obstacle.kind) {
-    case 'not in stores':
-      return address('stores', obstacle.store);
     case 'no tool':
       return address('stores');
     case 'no second hand':
     case 'no hands':
     case 'no room left':
-      return address('days', 'day', lastDay);
+      return address('days', 'day', lastDay, 'change');
     case 'weather':
-      return address('days', 'day', obstacle.bestDay ?? lastDay);
+      return address('days', 'day', obstacle.bestDay ?? lastDay, 'weather');
     case 'no such place':
     case 'deadline':
     case 'wait not over in time':

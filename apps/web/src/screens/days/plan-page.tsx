@@ -52,7 +52,7 @@ export function PlanPage() {
             openOn={null}
             onOpen={setOpened}
           />
-          <LeftOut problem={problem} picture={picture} />
+          <LeftOut problem={problem} picture={picture} book={book} />
         </div>
       )}
       <DaysList book={book} />

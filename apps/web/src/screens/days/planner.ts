@@ -1,7 +1,7 @@
 /** The plan in hand, for every screen that shows it: asked for once for a state of the book, told as it gets better. */
 import { proxy, type Remote, wrap } from 'comlink';
 import { useEffect, useSyncExternalStore } from 'react';
-import type { Book } from '#boat-book';
+import type { Book, KeptPlan } from '#boat-book';
 import type { PlanNote } from '#reckoning';
 import type { Problem } from '#workplan';
 import { bookClient } from '../../offline/book-client.ts';
@@ -114,13 +114,23 @@ async function keep(problem: Problem, { outcome }: PlanPicture): Promise<void> {
   if (!book || bookClient.snapshot().readOnly !== null) return;
   const last = Object.values(book.plans).at(-1);
   const startsAt = new Date(problem.startsAt).toISOString();
-  const same =
-    last !== undefined &&
-    Date.parse(last.startsAt) === Date.parse(startsAt) &&
-    JSON.stringify(last.plan) === JSON.stringify(outcome.plan) &&
-    last.verdict.kind === outcome.verdict.kind;
-  if (same) return;
+  if (last && saysTheSame(last, { startsAt, plan: outcome.plan })) return;
   await bookClient.run('keepPlan', { startsAt, plan: outcome.plan, verdict: outcome.verdict });
+}
+
+/** True where every step still to do starts as the kept plan has it, and the same jobs are left out. */
+function saysTheSame(kept: KeptPlan, made: Pick<KeptPlan, 'startsAt' | 'plan'>): boolean {
+  const starts = (of: Pick<KeptPlan, 'startsAt' | 'plan'>) =>
+    new Map(
+      of.plan.steps.flatMap((step) =>
+        step.day === null ? [] : [[step.step, Date.parse(of.startsAt) + step.start * 60_000] as const],
+      ),
+    );
+  const before = starts(kept);
+  return (
+    [...starts(made)].every(([step, start]) => before.get(step) === start) &&
+    [...kept.plan.leftOut].sort().join() === [...made.plan.leftOut].sort().join()
+  );
 }
 
 /** The plan of a book; made when a screen that shows it is opened, and again when what it hangs on changes. */
