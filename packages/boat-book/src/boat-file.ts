@@ -7,7 +7,7 @@ import { z } from 'zod/mini';
 import { bookFormat, bookSchema, bookVersion } from './book-schema.ts';
 import { sameContent } from './canonical.ts';
 import { collectionNames, collections } from './collections.ts';
-import { dangling } from './dangling.ts';
+import { danglingPlaces } from './dangling.ts';
 import type { BookStates } from './documents.ts';
 import { migrated } from './migrations.ts';
 import { openBook } from './open-book.ts';
@@ -157,10 +157,10 @@ function readBook(
   }
   const book: Book = read.data;
   const all = [...notes, ...brought.notes];
-  const lost = dangling(book);
+  const lost = danglingPlaces(book);
   if (lost.length > 0) {
     all.push(
-      `${lost.length} places in the book name what is not in it (the first: ${lost[0]}); they are shown as empty.`,
+      `${lost.length} places in the book name what is not in it (the first: ${lost[0]?.where} names ${lost[0]?.names}); they are shown as empty.`,
     );
   }
   const past = states === null ? null : pastOf(book, states);

@@ -1,5 +1,6 @@
 export { type BoatFileContents, boatFileLimits, type ReadBoatFile, readBoatFile, writeBoatFile } from './boat-file.ts';
 export { contentId } from './canonical.ts';
+export { type BookFault, checkBook } from './check-book.ts';
 export type { RecordOf } from './collections.ts';
 export type { BookStates, KeyChange } from './documents.ts';
 export { assumedWeights, emptyBook } from './empty-book.ts';
