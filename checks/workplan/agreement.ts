@@ -1,6 +1,6 @@
 /** How the search's answer stands to a proved best: what the checks of this folder judge it by. */
 import { type Outcome, type Problem, startSearch, violations } from '#workplan';
-import type { ModelWorth } from './best-plan.ts';
+import type { ModelWorth } from './model.ts';
 
 export type Agreement =
   /** as good as the proved best; `proved` where the search says so itself */

@@ -1,13 +1,10 @@
 /** The best plan of a problem by the constraint model, as a `Plan` like any other, so that it can be judged alike. */
-import type { Plan, PlannedChange, PlannedStep, PlannedWait, Problem, Worth } from '#workplan';
+import type { Plan, PlannedChange, PlannedStep, PlannedWait, Problem } from '#workplan';
 import { worthOf } from '#workplan';
 import { solveModel } from './general-solver.ts';
 import { waitFinish } from './minute-tables.ts';
-import { type ConstraintModel, constraintModel } from './model.ts';
+import { type ConstraintModel, constraintModel, type ModelWorth } from './model.ts';
 import type { StepTerms } from './model-draft.ts';
-
-/** What a plan is worth as far as the model weighs it. */
-export type ModelWorth = Pick<Worth, 'missed' | 'weight' | 'setUp_min'>;
 
 export type ModelAnswer =
   | { readonly kind: 'proved best'; readonly plan: Plan; readonly worth: ModelWorth }
@@ -28,6 +25,17 @@ export async function bestPlan(problem: Problem, timeLimit_ms: number): Promise<
   const plan = planFrom(problem, model, answer.values);
   const { missed, weight, setUp_min } = worthOf(plan, problem);
   return { kind: 'proved best', plan, worth: { missed, weight, setUp_min } };
+}
+
+/**
+ * When the last open step can be finished soonest in a plan of the best worth; 0 where there is none. [min]
+ *
+ * @returns  null where the solver runs out of time
+ */
+export async function soonestFinish(problem: Problem, best: ModelWorth, timeLimit_ms: number): Promise<number | null> {
+  const answer = await solveModel(constraintModel(problem, best).text, { timeLimit_ms });
+  if (answer.kind === 'unsatisfiable') throw new Error('the model has no plan as good as its own best');
+  return answer.kind === 'optimal' ? Number(answer.values.last_finish) : null;
 }
 
 function planFrom(problem: Problem, model: ConstraintModel, values: Readonly<Record<string, unknown>>): Plan {

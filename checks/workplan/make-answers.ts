@@ -10,7 +10,8 @@
 import { rules } from '#workplan';
 import { bestPlan } from './best-plan.ts';
 import { solverName } from './general-solver.ts';
-import { type SmallProblemOptions, smallProblem } from './small-problems.ts';
+import type { SmallProblemOptions } from './small-problems/chance.ts';
+import { smallProblem } from './small-problems.ts';
 import { digestOf, readAnswers, type StoredAnswer, writeAnswers } from './stored-answers.ts';
 import { notSwitchable } from './without-rule.ts';
 

@@ -8,9 +8,11 @@
  * model's. Rows that are still right are kept, so a run can be stopped and gone on with.
  */
 import { type Problem, type Rule, rules, startSearch } from '#workplan';
-import { bestPlan, type ModelWorth } from './best-plan.ts';
+import { bestPlan } from './best-plan.ts';
 import { solverName } from './general-solver.ts';
-import { type SmallProblemOptions, smallProblem } from './small-problems.ts';
+import type { ModelWorth } from './model.ts';
+import type { SmallProblemOptions } from './small-problems/chance.ts';
+import { smallProblem } from './small-problems.ts';
 import { digestOf, type RuleKill, readKills, writeKills } from './stored-answers.ts';
 import { notSwitchable, withoutRule } from './without-rule.ts';
 

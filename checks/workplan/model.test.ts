@@ -9,7 +9,7 @@ import { smallProblem } from './small-problems.ts';
 
 describe('the constraint model', () => {
   // tiny problems on fives: trying every plan there is, judged by the rules alone, is the other side
-  it.each([0, 1, 2, 3, 5, 8, 13, 21, 30, 34])(
+  it.each([0, 1, 2, 3, 5, 8, 13, 17, 21, 30])(
     'finds the best plan of tiny problem %i, as trying all does',
     async (seed) => {
       const problem = smallProblem(seed, { size: 'tiny', onFives: true });

@@ -6,7 +6,7 @@
  * lose a plan. Weather, daylight, job days, breaks, stores, held spans and cure laws are read off minute by minute
  * into the sets of starts that each length of work may have (`minute-tables.ts`).
  */
-import type { Problem } from '#workplan';
+import type { Problem, ProblemJob, Worth } from '#workplan';
 import { type Draft, newDraft, type SlotTerms, type StepTerms, sumText } from './model-draft.ts';
 import { setUpTerms } from './model-set-ups.ts';
 import { sharingTerms } from './model-sharing.ts';
@@ -19,21 +19,43 @@ export interface ConstraintModel {
   readonly changes: readonly SlotTerms[];
 }
 
+/** The worth of a plan as far as the model weighs it. Minutes and weights as in `Worth`. */
+export type ModelWorth = Pick<Worth, 'missed' | 'weight' | 'setUp_min'>;
+
 /**
  * @param problem  a sound problem; weights whole numbers
+ * @param asGoodAs where given, only plans of this worth, and the one whose last open step is finished soonest
  * @returns        its model: least missed, then most weight, then least set-up changing, as one number to be made
  *                 as great as can be
  * @throws RangeError  for weights that are not whole, or too many for the solver's 32-bit numbers
  */
-export function constraintModel(problem: Problem): ConstraintModel {
+export function constraintModel(problem: Problem, asGoodAs?: ModelWorth): ConstraintModel {
   const draft = newDraft(problem);
   for (const index of problem.jobs.keys()) draft.variable('bool', `job_${index}`);
   const steps = stepTerms(draft);
   deadlines(draft, steps);
   const changes = setUpTerms(draft, steps);
   sharingTerms(draft, steps, changes);
-  return { text: draft.text(objective(draft, changes)), steps, changes };
+  let goal = objective(draft, changes);
+  if (asGoodAs) goal = soonest(draft, steps, asGoodAs);
+  return { text: draft.text(goal), steps, changes };
 }
+
+function soonest(draft: Draft, steps: readonly StepTerms[], { missed, weight, setUp_min }: ModelWorth): string {
+  const { jobs, horizon } = draft.problem;
+  const sum = (some: (job: ProblemJob) => boolean) =>
+    sumText(jobs.flatMap((job, index) => (some(job) ? [`${job.weight} * job_${index}`] : [])));
+  const all = jobs.filter(isNeeded).reduce((total, job) => total + job.weight, 0);
+  draft.rule('as good as the best, finished soonest');
+  draft.constraint(`${sum(isNeeded)} = ${all - missed}`);
+  draft.constraint(`${sum(() => true)} = ${weight}`);
+  draft.constraint(`setUp_min = ${setUp_min}`);
+  draft.variable(`0..${horizon}`, 'last_finish');
+  for (const { open, on, to } of steps) if (open) draft.constraint(`${on} -> last_finish >= ${to}`);
+  return 'solve minimize last_finish;';
+}
+
+const isNeeded = ({ deadline, optional }: ProblemJob) => deadline !== null || !optional;
 
 function deadlines(draft: Draft, steps: readonly StepTerms[]): void {
   draft.rule('deadline');
@@ -62,10 +84,9 @@ function objective(draft: Draft, changes: readonly SlotTerms[]): string {
   if ((total + 1) * (total + 1) * (most_min + 1) >= 2 ** 31)
     throw new RangeError(`weights of ${total} in all are too many for one number`);
   draft.rule('worth: a needed job counts more than all weight, a unit of weight more than all set-up changing');
-  const parts = jobs.map(({ weight, deadline, optional }, index) => {
-    const needed = deadline !== null || !optional;
-    return `${weight * (needed ? total + 2 : 1) * (most_min + 1)} * job_${index}`;
-  });
+  const parts = jobs.map(
+    (job, index) => `${job.weight * (isNeeded(job) ? total + 2 : 1) * (most_min + 1)} * job_${index}`,
+  );
   const setUp = draft.variable(`0..${most_min}`, 'setUp_min');
   draft.constraint(`${setUp} = ${sumText(changes.map(({ length }) => length))}`);
   draft.variable('int', 'worth');

@@ -2,8 +2,8 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Problem, Rule } from '#workplan';
-import type { ModelWorth } from './best-plan.ts';
-import type { SmallProblemOptions } from './small-problems.ts';
+import type { ModelWorth } from './model.ts';
+import type { SmallProblemOptions } from './small-problems/chance.ts';
 
 /** The proved best of one problem of `smallProblem`. */
 export interface StoredAnswer extends ModelWorth {
