@@ -14,42 +14,26 @@ interface Way {
   readonly by: Minute;
 }
 
-/** How a list wants a unit of jobs placed. */
-export interface Wish {
-  /** no step of it before this minute */
-  readonly notBefore: Minute;
-  /** take the first time that fits even where a later one would save changing a set-up */
-  readonly soon: boolean;
-}
-
-/**
- * Places units of jobs one at a time, whole or not at all: each step at the earliest start at which every rule is kept
- * beside what is placed already.
- */
+/** Places steps one at a time, each at the earliest start at which every rule is kept beside what is placed already. */
 export class Placing {
   readonly compiled: Compiled;
   readonly taken: Taken;
   readonly lines: SetUpLines;
-  private readonly notBefore: Int32Array;
-  /** what has begun already and the clean mark after it */
+  /** the mark after what has begun already */
   private readonly clean: number;
-  /** set after a failed search: least extra set-up minutes that were refused */
-  private refusedCost = Number.POSITIVE_INFINITY;
-  /** the step at which the last job that did not fit was given up */
-  failedAt = -1;
+  /** after a search that found no start: the least extra set-up minutes that were refused; Infinity: none were */
+  refusedCost = Number.POSITIVE_INFINITY;
 
   constructor(compiled: Compiled) {
     this.compiled = compiled;
     this.taken = new Taken(compiled);
     this.lines = new SetUpLines(this.taken);
-    this.notBefore = new Int32Array(compiled.steps.length);
     for (const step of compiled.steps) if (step.fixed !== null) this.begin(step);
     this.clean = this.taken.mark();
   }
 
   clear(): void {
     this.taken.takeBack(this.clean);
-    this.notBefore.fill(0);
   }
 
   /** What is done or under way takes what it takes; only what the plan can help is held against it. */
@@ -86,70 +70,8 @@ export class Placing {
     }
   }
 
-  /** Places all open steps of a unit of jobs, or nothing. What it waits for must be placed already. */
-  placeUnit(unit: number, wish: Wish): boolean {
-    const mark = this.taken.mark();
-    let extra = wish.soon ? Number.POSITIVE_INFINITY : 0;
-    for (let tries = 0; tries < 4; tries++) {
-      if (this.placeSteps(unit, wish, extra)) return true;
-      this.taken.takeBack(mark);
-      if (this.refusedCost === Number.POSITIVE_INFINITY) return false;
-      extra = tries < 2 ? this.refusedCost : Number.POSITIVE_INFINITY;
-    }
-    return false;
-  }
-
-  private placeSteps(unit: number, wish: Wish, extra: Minute): boolean {
-    const { taken } = this;
-    const { open } = this.compiled.units[unit]!;
-    const marks: number[] = [];
-    for (const step of open) this.notBefore[step] = wish.notBefore;
-    this.refusedCost = Number.POSITIVE_INFINITY;
-    let pushes = 0;
-    for (let k = 0; k < open.length; k++) {
-      const step = open[k]!;
-      marks[k] = taken.mark();
-      const ties = this.compiled.steps[step]!.before;
-      if (!ties.every((tie) => taken.isPlaced(tie.before))) {
-        this.failedAt = step;
-        return false;
-      }
-      if (this.placeStep(step, extra)) continue;
-      // Too late after what it follows? Then that must wait, if it is of this job.
-      const push = pushes < 24 ? this.pushBack(step, open, k, extra) : null;
-      if (push === null) {
-        this.failedAt = step;
-        return false;
-      }
-      pushes++;
-      this.notBefore[open[push.position]!] = push.notBefore;
-      taken.takeBack(marks[push.position]!);
-      k = push.position - 1;
-    }
-    return true;
-  }
-
-  /** The earlier step of the job to start later so that this one comes soon enough after it; null: it would not help. */
-  private pushBack(step: number, open: readonly number[], k: number, extra: Minute) {
-    const { taken } = this;
-    const bounds = this.compiled.steps[step]!.before.filter((tie) => tie.greatest >= 0 && tie.abrade < 0);
-    if (bounds.length === 0) return null;
-    const mark = taken.mark();
-    const found = this.placeStep(step, extra, true);
-    const start = taken.start[step]!;
-    taken.takeBack(mark);
-    if (!found) return null;
-    for (const tie of bounds) {
-      const short = start - (this.endOf(tie) + tie.greatest);
-      if (short <= 0) continue;
-      const position = open.indexOf(tie.before);
-      if (position < 0 || position >= k) return null;
-      return { position, notBefore: taken.start[tie.before]! + Math.max(1, tie.wait < 0 ? short : 1) };
-    }
-    return null;
-  }
-
-  private endOf(tie: Tie): Minute {
+  /** When a step that is placed or begun, or its wait, is over as a tie asks. */
+  endOf(tie: Tie): Minute {
     const { taken, compiled } = this;
     const before = compiled.steps[tie.before]!;
     const finish = before.fixed === null ? taken.finish[tie.before]! : before.fixed.finish;
@@ -158,10 +80,14 @@ export class Placing {
     return over < 0 ? this.compiled.horizon + 1 : over;
   }
 
-  /** Places one step at its earliest start with at most `extra` more minutes of set-up changes. */
-  private placeStep(index: number, extra: Minute, ignoreGreatest = false): boolean {
+  /**
+   * Places one step at its earliest start from `notBefore` on, with at most `extra` more minutes of set-up changes.
+   * What it comes after must be placed or begun.
+   */
+  placeStep(index: number, notBefore: Minute, extra: Minute, ignoreGreatest = false): boolean {
+    this.refusedCost = Number.POSITIVE_INFINITY;
     const step = this.compiled.steps[index]!;
-    const ways = this.ways(step, ignoreGreatest);
+    const ways = this.ways(step, notBefore, ignoreGreatest);
     if (ways.length === 1) return this.search(step, ways[0]!, extra) >= 0;
     const { taken } = this;
     const mark = taken.mark();
@@ -180,8 +106,8 @@ export class Placing {
     return best !== null && this.search(step, best, extra) >= 0;
   }
 
-  private ways(step: CompiledStep, ignoreGreatest: boolean): Way[] {
-    let from = Math.max(step.earliest, this.notBefore[step.index]!);
+  private ways(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): Way[] {
+    let from = Math.max(step.earliest, notBefore);
     let to = this.compiled.horizon;
     const windows: { readonly end: Minute; readonly abrade: Minute }[] = [];
     for (const tie of step.before) {
@@ -248,6 +174,7 @@ export class Placing {
     const hasSetUps = step.setUps.length > 0 || step.waits.some((wait) => wait.setUps.length + wait.still.length > 0);
     const setUpsAtStart = taken.setUpMinutes;
     let tries = 0;
+    let moved = 0;
     if (hasSetUps && takes) lines.forgetWindows();
     for (const stretch of stretches) {
       if (lasts > 0 ? stretch.to <= way.from : stretch.to < way.from) continue;
@@ -262,10 +189,24 @@ export class Placing {
           continue;
         }
         const finish = start + lasts;
-        const hands = lines.handsFor(step.hands, step.keeper, start, finish, false);
+        let hands = lines.handsFor(step.hands, step.keeper, start, finish, false);
+        let moves = false;
         if (hands === null) {
-          start = lines.blockedUntil;
-          continue;
+          const blockedUntil = lines.blockedUntil;
+          if (!takes || moved >= 12 || !lines.changesIn(start, finish)) {
+            start = blockedUntil;
+            continue;
+          }
+          // changes of set-up are in the way: see whether they can be made at another time
+          moved++;
+          const mark = taken.mark();
+          hands = lines.handsByMoving(step.hands, step.keeper, start, finish);
+          taken.takeBack(mark);
+          if (hands === null) {
+            start = blockedUntil;
+            continue;
+          }
+          moves = true;
         }
         let next = this.hinderedByThings(step, start, finish);
         if (next < 0 && step.zone >= 0) {
@@ -304,7 +245,8 @@ export class Placing {
         }
         if (!takes) return start;
         const mark = taken.mark();
-        if (this.take(step, way, start, stretch.day, hands)) {
+        if (moves) hands = lines.handsByMoving(step.hands, step.keeper, start, finish);
+        if (hands !== null && this.take(step, way, start, stretch.day, hands)) {
           const more = taken.setUpMinutes - setUpsAtStart;
           if (more <= extra) return start;
           this.refuse(more, extra);

@@ -182,6 +182,53 @@ export class SetUpLines {
     return endsIn.every(({ aspect, mask }) => this.hold(aspect, to, to + 1, mask));
   }
 
+  /** True where some change of set-up is made in a span. */
+  changesIn(from: Minute, to: Minute): boolean {
+    return this.taken.lines.some((line) =>
+      line.some((spell) => spell.before.some((made) => made.start < to && made.finish > from)),
+    );
+  }
+
+  /**
+   * Moves the changes of set-up that keep hands busy over [from, to) out of that time, and takes hands for it there;
+   * null where they cannot be moved. Where it returns null the caller takes everything back to its own mark.
+   */
+  handsByMoving(count: number, keeper: boolean, from: Minute, to: Minute): readonly number[] | null {
+    const { taken } = this;
+    const gaps: { aspect: number; next: Spell }[] = [];
+    taken.lines.forEach((line, aspect) => {
+      for (const spell of line)
+        if (spell.before.some((made) => made.start < to && made.finish > from)) gaps.push({ aspect, next: spell });
+    });
+    if (gaps.length === 0 || gaps.some(({ aspect }) => this.open.has(aspect))) return null;
+    for (const { next } of gaps) for (const made of next.before) this.unmake(made);
+    const hands = this.handsFor(count, keeper, from, to, false);
+    if (hands === null) return null;
+    for (const hand of hands) taken.takeHand(hand, from, to);
+    for (const { aspect, next } of gaps) {
+      const line = taken.lines[aspect]!;
+      const index = line.indexOf(next);
+      const was = line[index - 1];
+      // making another change has already rewritten this part of the line
+      if (was === undefined) return null;
+      const before = this.remake(aspect, was, next, this.backLate) ?? this.remake(aspect, was, next, !this.backLate);
+      if (before === null) return null;
+      if (taken.lines[aspect] !== line) return null;
+      taken.replaceLine(aspect, [...line.slice(0, index), { ...next, before }, ...line.slice(index + 1)]);
+      for (const made of before) if (taken.worked[made.day] === 0 && !this.workDay(made.day)) return null;
+    }
+    return hands;
+  }
+
+  private remake(aspect: number, was: Spell, next: Spell, late: boolean): MadeChange[] | null {
+    this.open.add(aspect);
+    const mark = this.taken.mark();
+    const made = this.makeWay(aspect, was.state, next.state, was.to, next.from, late);
+    if (made === null) this.taken.takeBack(mark);
+    this.open.delete(aspect);
+    return made;
+  }
+
   private unmake(made: MadeChange): void {
     for (const hand of made.hands) this.taken.freeHand(hand, made.start, made.finish);
     this.taken.addSetUpMinutes(made.start - made.finish);
