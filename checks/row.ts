@@ -10,14 +10,14 @@ const tolerance = z.union([
 const expected = z.union([z.number(), z.string(), z.tuple([z.number(), z.number()])]);
 const outsideRow = z.object({
   id: z.string(),
-  quantity: z.string(),
+  quantity: z._default(z.string(), ''),
   inputs: z.union([z.record(z.string(), z.unknown()), z.string()]),
   expected: z.unknown(),
   unit: z.string(),
   tolerance,
   source: z.string(),
   provenance: z.string(),
-  basis: z.string(),
+  basis: z._default(z.string(), 'basis not stated'),
   note: z.optional(z.string()),
 });
 export type OutsideRow = z.infer<typeof outsideRow>;

