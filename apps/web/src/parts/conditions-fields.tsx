@@ -59,10 +59,13 @@ export function ConditionsFields({
   draft,
   onChange,
   faults,
+  fold = false,
 }: {
   readonly draft: ConditionsDraft;
   readonly onChange: (draft: ConditionsDraft) => void;
   readonly faults: Faults<ConditionsFault>;
+  /** the figures are folded away while none is given */
+  readonly fold?: boolean;
 }) {
   const set = <K extends keyof ConditionsDraft>(key: K, value: ConditionsDraft[K]) =>
     onChange({ ...draft, [key]: value });
@@ -75,12 +78,8 @@ export function ConditionsFields({
       refused={faults[key]}
     />
   );
-  return (
+  const rows = (
     <>
-      <div className="field-row">
-        <TickField label="Dry" value={draft.dry} onChange={(on) => set('dry', on)} />
-        <TickField label="Daylight" value={draft.daylight} onChange={(on) => set('daylight', on)} />
-      </div>
       <p className="field-note">A field left empty asks for nothing.</p>
       <div className="field-row">
         {figure('airMin', 'Air from', '°C')}
@@ -92,6 +91,29 @@ export function ConditionsFields({
         {figure('humidity', 'Humidity up to', '%')}
         {figure('dewMargin', 'Over the dew point by', '°C')}
       </div>
+    </>
+  );
+  const given = [draft.wind, draft.airMin, draft.airMax, draft.surfaceMin, draft.humidity, draft.dewMargin].some(
+    (text) => text !== '',
+  );
+  const figures =
+    fold && !given ? (
+      <details className="field-group">
+        <summary>
+          Figures <span className="soft">temperature, wind, humidity</span>
+        </summary>
+        {rows}
+      </details>
+    ) : (
+      rows
+    );
+  return (
+    <>
+      <div className="field-row">
+        <TickField label="Dry" value={draft.dry} onChange={(on) => set('dry', on)} />
+        <TickField label="Daylight" value={draft.daylight} onChange={(on) => set('daylight', on)} />
+      </div>
+      {figures}
     </>
   );
 }

@@ -4,6 +4,8 @@ import './fields.css';
 
 export interface FieldProps {
   readonly label: string;
+  /** of the figure, beside the label */
+  readonly unit?: string;
   /** what was wrong and what would be right; null: nothing */
   readonly refused?: string | null | undefined;
   readonly note?: ReactNode;
@@ -17,6 +19,7 @@ interface Wiring {
 
 export function Field({
   label,
+  unit,
   refused = null,
   note,
   children,
@@ -25,7 +28,10 @@ export function Field({
   const described = [note ? `${id}-note` : '', refused ? `${id}-refused` : ''].filter(Boolean).join(' ');
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>
+        {label}
+        {unit && <span className="field-unit"> {unit}</span>}
+      </label>
       {note && (
         <p className="field-note" id={`${id}-note`}>
           {note}

@@ -23,6 +23,13 @@ export const consequenceName: Readonly<Record<Consequence, string>> = {
   comfort: 'comfort',
 };
 
+export const meaningName: Readonly<Record<Meaning, string>> = {
+  ...consequenceName,
+  'jury rig': 'jury rig',
+  go: 'in order',
+  wait: 'wait',
+};
+
 /** The shape alone; the word stands beside it, or is given here for screen readers. */
 export function Mark({ of, said }: { readonly of: Meaning; readonly said?: string }) {
   return (

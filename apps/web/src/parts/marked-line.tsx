@@ -12,7 +12,8 @@ export function MarkedLine({
   figure,
   children,
 }: {
-  readonly mark: Meaning | null;
+  /** null: none, but in line with others that have one; left out: no column for it */
+  readonly mark?: Meaning | null;
   /** the mark's word, for screen readers; leave out where the word stands in the text */
   readonly said?: string;
   readonly href?: string;
@@ -23,7 +24,9 @@ export function MarkedLine({
 }) {
   const words = (
     <>
-      <span className="line-mark">{mark && (said ? <Mark of={mark} said={said} /> : <Mark of={mark} />)}</span>
+      {mark !== undefined && (
+        <span className="line-mark">{mark && (said ? <Mark of={mark} said={said} /> : <Mark of={mark} />)}</span>
+      )}
       <span className="line-words">
         <b className="line-title">{title}</b>
         {note && <span className="line-note">{note}</span>}
@@ -40,7 +43,7 @@ export function MarkedLine({
       ) : (
         <div className="line-row">{words}</div>
       )}
-      {children && <div className="line-more">{children}</div>}
+      {children && <div className={mark === undefined ? 'line-more' : 'line-more line-under'}>{children}</div>}
     </li>
   );
 }

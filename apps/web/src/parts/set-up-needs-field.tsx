@@ -8,6 +8,7 @@ export function SetUpNeedsField({
   needs,
   onChange,
   except,
+  only,
 }: {
   readonly book: Book;
   readonly label: string;
@@ -15,8 +16,12 @@ export function SetUpNeedsField({
   readonly onChange: (needs: readonly SetUpNeedRecord[]) => void;
   /** a set-up that is not asked about */
   readonly except?: Id | undefined;
+  /** the set-ups asked about; left out: all */
+  readonly only?: readonly Id[];
 }) {
-  const setUps = Object.entries(book.setUps).filter(([id]) => id !== except);
+  const setUps = Object.entries(book.setUps).filter(
+    ([id]) => id !== except && (only === undefined || only.includes(id)),
+  );
   if (setUps.length === 0) return null;
   return (
     <fieldset className="field">

@@ -65,7 +65,7 @@ export function NumberField({
   ...field
 }: Typed & { readonly unit: string; readonly whole?: boolean }) {
   return (
-    <Field {...field} label={unit ? `${field.label}, ${unit}` : field.label}>
+    <Field {...field} unit={unit}>
       {(wiring) => (
         <input
           {...wiring}

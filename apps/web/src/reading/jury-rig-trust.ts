@@ -51,7 +51,8 @@ export function standingRigs(book: Book, today: string): readonly RigTrust[] {
 export function limitsInWords(rig: JuryRig): readonly string[] {
   const limits: string[] = [];
   if (rig.wind_max_kn !== null) limits.push(`up to ${rig.wind_max_kn} knots`);
-  if (rig.sails_max !== null) limits.push(`for ${countInWords(rig.sails_max, 'sail')}`);
+  if (rig.sails_max !== null)
+    limits.push(rig.sails_max === 0 ? 'not to be sailed with' : `for ${countInWords(rig.sails_max, 'sail')}`);
   if (rig.notOnRoad) limits.push('not on the road');
   return limits;
 }

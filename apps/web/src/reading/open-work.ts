@@ -3,6 +3,9 @@ import type { Book, Consequence, Id, Job, Step } from '#boat-book';
 
 export const consequences: readonly Consequence[] = ['danger', 'unlawful', 'stops-sailing', 'worsens', 'comfort'];
 
+/** A cover comes off in passing; a mast does not go up in passing. Our judgement of what is worth naming. */
+const quickChange_min = 15;
+
 export interface NamedJob {
   readonly id: Id;
   readonly job: Job;
@@ -67,7 +70,7 @@ export interface JobWaits {
   readonly jobs: readonly string[];
   /** an open step is not to be done alone, or takes more than one pair of hands */
   readonly secondHand: boolean;
-  /** set-ups its next step needs that are otherwise now: 'mast down' */
+  /** set-ups its next step needs that are otherwise now and take a while to change: 'mast down' */
   readonly setUps: readonly string[];
 }
 
@@ -90,8 +93,14 @@ export function waitsFor(book: Book, { job }: NamedJob, steps: readonly NamedSte
     setUps: (open[0]?.step.setUps ?? []).flatMap(({ setUp, states }) => {
       const known = book.setUps[setUp];
       if (!known || states.includes(known.now)) return [];
+      const minutes = known.changes
+        .filter((change) => change.from === known.now && states.includes(change.to))
+        .map((change) => change.minutes);
+      if (minutes.length > 0 && Math.min(...minutes) <= quickChange_min) return [];
       const names = known.states.filter((state) => states.includes(state.id)).map((state) => state.name);
-      return names.length > 0 ? [`${known.name} ${names.join(' or ')}`] : [];
+      return names.length > 0
+        ? [`${known.name.charAt(0).toLowerCase()}${known.name.slice(1)} ${names.join(' or ')}`]
+        : [];
     }),
   };
 }

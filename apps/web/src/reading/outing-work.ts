@@ -26,9 +26,8 @@ export interface OutingWork {
 
 /** The latest plan that was kept. */
 export function latestPlan(book: Book): KeptPlan | null {
-  let latest: KeptPlan | null = null;
-  for (const plan of Object.values(book.plans)) if (latest === null || plan.order > latest.order) latest = plan;
-  return latest;
+  // fixed records stand in the book in the order they were known in, oldest first
+  return Object.values(book.plans).at(-1) ?? null;
 }
 
 /**
@@ -73,7 +72,7 @@ export function beyondTrust(rig: JuryRig, outing: Outing): readonly string[] {
   if (rig.trustedUntil < outing.date) beyond.push('its trust is over by then');
   if (rig.wind_max_kn !== null && outing.wind_kn !== null && outing.wind_kn > rig.wind_max_kn)
     beyond.push(`it is good to ${rig.wind_max_kn} knots; ${outing.wind_kn} are expected`);
-  if (rig.sails_max !== null && rig.sails_max < 1) beyond.push('it is good for no more sails');
+  if (rig.sails_max !== null && rig.sails_max < 1) beyond.push('it is not to be sailed with');
   if (rig.notOnRoad) beyond.push('it is not for the road, and she goes there on her trailer');
   return beyond;
 }

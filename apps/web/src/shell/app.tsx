@@ -1,5 +1,5 @@
 /** The frame around the five places: where one is, what is saved, undo, and whatever needs saying. */
-import { useEffect, useRef } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
 import { bookClient } from '../offline/book-client.ts';
 import { useBook } from '../offline/use-book.ts';
 import { NewVersion } from './new-version.tsx';
@@ -12,8 +12,11 @@ import { ThemeChoice } from './theme-choice.tsx';
 import { Troubles } from './troubles.tsx';
 import { UndoLine } from './undo-line.tsx';
 
+const TwoAnswers = lazy(() => import('./two-answers.tsx'));
+const DemoLine = lazy(() => import('../screens/boat/demo-line.tsx'));
+
 export function App() {
-  const { book, state, because, undo, redo, troubles } = useBook();
+  const { book, state, because, undo, redo, troubles, readOnly, questions } = useBook();
   const route = useRoute();
   const main = useRef<HTMLElement>(null);
   const here = [route.place, ...route.rest].join('/');
@@ -53,6 +56,15 @@ export function App() {
       <main className="shell-main" ref={main} tabIndex={-1}>
         <div className="shell-lines no-print">
           <NewVersion />
+          {readOnly !== null && (
+            <p className="shell-line" role="status">
+              To read only: {readOnly}
+            </p>
+          )}
+          <Suspense fallback={null}>
+            {book !== null && questions.length > 0 && <TwoAnswers book={book} questions={questions} />}
+            {book?.boat.demo && (here === 'work' || here === 'boat') && <DemoLine boat={book.boat} />}
+          </Suspense>
           <Troubles troubles={because === null ? troubles : [because, ...troubles]} />
         </div>
         {book === null ? (

@@ -4,13 +4,13 @@ import type { Id } from '#boat-book';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { countInWords, listInWords } from '../../parts/in-words.ts';
+import { meaningName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { BoatPicture } from './boat-picture.tsx';
-import { DemoLine } from './demo-line.tsx';
 import { stanceOf } from './stance.ts';
 import { workByZone } from './zone-work.ts';
 
@@ -44,7 +44,6 @@ export function BoatPage() {
       <p className="soft">
         {boat.length_m} m{boat.keeper && `, kept by ${boat.keeper}`}
       </p>
-      <DemoLine book={book} />
       <div className="boat-sides">
         <figure className="boat-figure">
           <BoatPicture book={book} today={today} stance={stance} />
@@ -52,7 +51,7 @@ export function BoatPage() {
             To scale from her own sizes. Dashed: inside. Dotted: the waterline. A ring is a zone with nothing open.
           </figcaption>
         </figure>
-        <div>
+        <div className="boat-side">
           <section aria-labelledby="boat-stands">
             <h2 id="boat-stands">How she stands</h2>
             <RefusalLine refusal={refusal} />
@@ -110,8 +109,8 @@ export function BoatPage() {
                   return (
                     <MarkedLine
                       key={id}
-                      mark={here ? (here.meaning === 'worsens' ? 'worsens' : here.meaning) : null}
-                      said={here?.meaning === 'danger' ? 'danger here' : ''}
+                      mark={here?.gravest ?? null}
+                      said={here ? meaningName[here.gravest] : ''}
                       href={address('boat', 'zone', id)}
                       title={zone.name}
                       note={here ? here.things.map(({ title }) => title).join('; ') : 'nothing open'}
@@ -123,13 +122,14 @@ export function BoatPage() {
               Add a zone
             </button>
           </section>
+        </div>
+        <div className="boat-rest">
           <section aria-labelledby="boat-fittings">
             <h2 id="boat-fittings">Fittings</h2>
             <ul>
               {Object.entries(book.fittings).map(([id, fitting]) => (
                 <MarkedLine
                   key={id}
-                  mark={null}
                   title={fitting.name}
                   note={[
                     book.zones[fitting.zone]?.name,
@@ -167,7 +167,6 @@ export function BoatPage() {
               {Object.entries(book.places).map(([id, place]) => (
                 <MarkedLine
                   key={id}
-                  mark={null}
                   title={place.name}
                   note={[
                     place.features.length === 0 ? 'no water, no mains' : listInWords(place.features),

@@ -180,5 +180,5 @@ function said(work: ZoneWork): string {
 }
 
 function colour(work: readonly ZoneWork[], zone: string): string {
-  return (work.find((one) => one.zone === zone)?.meaning ?? 'worsens').replace(' ', '-');
+  return (work.find((one) => one.zone === zone)?.dot ?? 'work').replace(' ', '-');
 }

@@ -1,15 +1,14 @@
 import { lazy, Suspense, useState } from 'react';
-import type { Book } from '#boat-book';
+import type { Boat } from '#boat-book';
 
 const OwnBookSheet = lazy(() => import('./own-book-sheet.tsx'));
 
 /** Says that the boat is invented, and starts the keeper's own book in one tap. */
-export function DemoLine({ book }: { readonly book: Book }) {
+export default function DemoLine({ boat }: { readonly boat: Boat }) {
   const [open, setOpen] = useState(false);
-  if (!book.boat.demo) return null;
   return (
-    <p className="demo-line">
-      {book.boat.name}, her keeper and her jobs are invented, to try things out on.{' '}
+    <div className="shell-line">
+      <span>{boat.name} and all in her book are invented, to try things out on.</span>
       <button type="button" className="words" onClick={() => setOpen(true)}>
         Start your own boat's book
       </button>
@@ -18,6 +17,6 @@ export function DemoLine({ book }: { readonly book: Book }) {
           <OwnBookSheet onClose={() => setOpen(false)} />
         </Suspense>
       )}
-    </p>
+    </div>
   );
 }

@@ -80,7 +80,6 @@ export default function ZonePage({ id }: { readonly id: Id }) {
         {fittings.map(([fittingId, fitting]) => (
           <MarkedLine
             key={fittingId}
-            mark={null}
             title={fitting.name}
             note={[fitting.size, fitting.beddedWith && `bedded with ${fitting.beddedWith}`, fitting.note]
               .filter(Boolean)

@@ -12,8 +12,10 @@ export interface PinnedThing {
 export interface ZoneWork {
   readonly zone: Id;
   readonly things: readonly PinnedThing[];
-  /** the meaning of the dot */
-  readonly meaning: 'danger' | 'jury rig' | 'worsens';
+  /** the meaning of the dot: nothing else is coloured */
+  readonly dot: 'danger' | 'jury rig' | 'work';
+  /** the gravest of the things */
+  readonly gravest: Meaning;
 }
 
 export function workByZone(book: Book, today: string): readonly ZoneWork[] {
@@ -35,6 +37,7 @@ export function workByZone(book: Book, today: string): readonly ZoneWork[] {
     ];
     if (things.length === 0) return [];
     const has = (meaning: Meaning) => things.some((thing) => thing.meaning === meaning);
-    return [{ zone, things, meaning: has('danger') ? 'danger' : has('jury rig') ? 'jury rig' : 'worsens' }];
+    const dot = has('danger') ? 'danger' : has('jury rig') ? 'jury rig' : 'work';
+    return [{ zone, things, dot, gravest: dot === 'work' ? (things[0]?.meaning ?? 'comfort') : dot }];
   });
 }

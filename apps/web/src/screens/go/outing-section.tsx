@@ -63,7 +63,7 @@ export function OutingSection({
                   >
                     {rig.job !== null && book.jobs[rig.job] && (
                       <a className="button words" href={address('work', 'job', rig.job)}>
-                        Do the job: {book.jobs[rig.job]?.title}
+                        {book.jobs[rig.job]?.title}
                       </a>
                     )}
                   </MarkedLine>
@@ -73,7 +73,13 @@ export function OutingSection({
           )}
           {standing.length > 0 && (
             <>
-              <h3>Jobs that are not planned to be done in time</h3>
+              <h3>{work.planMade === null ? 'Jobs it needs done' : 'Jobs that are not planned to be done in time'}</h3>
+              {work.planMade === null && (
+                <p className="small">
+                  There is no plan yet, so none is known to be done in time.{' '}
+                  <a href={address('days')}>Plan them under Days</a>
+                </p>
+              )}
               <ul>
                 {standing.map(({ id: job, job: { title, consequence }, inTime, asked }) => (
                   <MarkedLine
@@ -81,7 +87,12 @@ export function OutingSection({
                     mark={consequence}
                     href={address('work', 'job', job)}
                     title={title}
-                    note={`${consequenceName[consequence]}${asked ? ', needed for this outing' : ''} · ${inTimeInWords(inTime, today)}`}
+                    note={[
+                      `${consequenceName[consequence]}${asked ? ', needed for this outing' : ''}`,
+                      inTimeInWords(inTime, today),
+                    ]
+                      .filter(Boolean)
+                      .join(' · ')}
                   />
                 ))}
               </ul>
@@ -111,9 +122,7 @@ export function OutingSection({
             {countInWords(work.jobs.length, 'open job')} that this outing needs, or that are a danger, unlawful or stop
             her sailing; {countInWords(work.rigs.length + work.within.length, 'standing jury rig')} against its date,
             wind and the road
-            {made === null
-              ? '. There is no plan yet: without one nothing is known to be done in time.'
-              : `; the plan of ${dateInWords(made.day, today)} ${made.clock}.`}
+            {made === null ? '. There is no plan yet.' : `; the plan of ${dateInWords(made.day, today)} ${made.clock}.`}
           </p>
           {work.within.length > 0 && (
             <p className="small">
@@ -145,6 +154,6 @@ function inTimeInWords(inTime: JobInTime, today: string): string {
     case 'not in that plan':
       return 'not in the latest plan: plan again under Days';
     case 'no plan':
-      return 'there is no plan yet: make one under Days';
+      return '';
   }
 }

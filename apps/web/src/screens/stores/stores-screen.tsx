@@ -52,10 +52,10 @@ export default function StoresScreen() {
                       ? 'not ordered: what needs it cannot be planned'
                       : `expected ${dateInWords(store.expected, today)}, ${daysAway(store.expected, today)}${store.expected < today ? ', and not marked as here' : ''}`}
                     {store.note && ` · ${store.note}`}
+                    <Users jobs={users.get(id)} />
                   </>
                 }
               >
-                <Users jobs={users.get(id)} />
                 <button
                   type="button"
                   className="words"
@@ -74,7 +74,6 @@ export default function StoresScreen() {
             {onHand.map(([id, store]) => (
               <MarkedLine
                 key={id}
-                mark={null}
                 title={store.name}
                 note={[store.keptAt ? `kept ${store.keptAt}` : 'place not written down', store.note]
                   .filter(Boolean)
@@ -96,7 +95,6 @@ export default function StoresScreen() {
             {tools.map(([id, tool]) => (
               <MarkedLine
                 key={id}
-                mark={null}
                 title={tool.name}
                 note={`${tool.count === 1 ? 'one' : tool.count}${tool.keptAt ? `, kept ${tool.keptAt}` : ', place not written down'}`}
                 figure={change('tool', id, tool.name)}
@@ -123,11 +121,17 @@ export default function StoresScreen() {
 
 function Users({ jobs }: { readonly jobs: ReadonlyMap<Id, string> | undefined }) {
   if (!jobs) return null;
-  return [...jobs].map(([id, title]) => (
-    <a key={id} className="button words" href={address('work', 'job', id)}>
-      for: {title}
-    </a>
-  ));
+  return (
+    <span className="stores-for">
+      for{' '}
+      {[...jobs].map(([id, title], index) => (
+        <span key={id}>
+          {index > 0 && ', '}
+          <a href={address('work', 'job', id)}>{title}</a>
+        </span>
+      ))}
+    </span>
+  );
 }
 
 /** For each store, the open jobs that have an open step which needs it. */

@@ -109,7 +109,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
           <>
             <button
               type="button"
-              className="main"
+              className={openSteps === 0 ? 'main' : undefined}
               onClick={() => void run('finishJob', { id })}
               aria-describedby={openSteps > 0 ? 'job-open-steps' : undefined}
             >

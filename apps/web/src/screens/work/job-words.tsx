@@ -28,7 +28,7 @@ export function JobWords(props: Props) {
   const facts = [
     where,
     named.job.due === null ? undefined : `by ${dateInWords(named.job.due, today)}, ${daysAway(named.job.due, today)}`,
-    outing && `for ${outing.title}`,
+    outing && `for ‘${outing.title}’`,
   ].filter((fact) => fact !== undefined);
   const waiting = [
     ...waits.stores.map(({ name, expected }) =>

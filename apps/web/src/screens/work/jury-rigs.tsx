@@ -70,7 +70,7 @@ function RigLine({
           {daysPast > 0
             ? `Trusted until ${dateInWords(rig.trustedUntil, today)}, ${daysAway(rig.trustedUntil, today)}.`
             : `Trusted until ${dateInWords(rig.trustedUntil, today)}, ${daysAway(rig.trustedUntil, today)}${limits.length > 0 ? `: ${limits.join(', ')}` : ''}.`}{' '}
-          {forDanger && <b>It stands in for a danger to people. </b>}
+          {forDanger && <b>Stands in for a danger to people. </b>}
           {jobClosed && 'Its job is closed: take it out. '}
           {rig.reason}
         </>
@@ -78,7 +78,8 @@ function RigLine({
     >
       {job && rig.job !== null && (
         <a className="button words" href={address('work', 'job', rig.job)}>
-          {jobClosed ? 'Its job' : `Do the job: ${job.title}`}
+          {jobClosed ? 'See its job' : 'Do the job'}
+          <span className="unseen">: {job.title}</span>
         </a>
       )}
       <button

@@ -168,6 +168,7 @@ function Parts({
       part: (
         <TextField
           label={rig ? 'What holds what' : 'What is to be done'}
+          rows={2}
           value={draft.title}
           onChange={(text) => set('title', text)}
           refused={faults.title}
@@ -313,6 +314,7 @@ function Parts({
           label={`How she must stand${read.setUps.length > 0 ? `, ${from(...read.setUps)}` : ''}`}
           needs={draft.setUps}
           onChange={(needs) => set('setUps', needs)}
+          {...(read.setUps.length > 0 ? { only: read.setUps.map(({ value }) => value.setUp) } : {})}
         />
       ),
     },
@@ -335,7 +337,7 @@ function Parts({
               refused={faults.wind}
             />
           ) : (
-            <ConditionsFields draft={draft.needs} onChange={(needs) => set('needs', needs)} faults={faults} />
+            <ConditionsFields fold draft={draft.needs} onChange={(needs) => set('needs', needs)} faults={faults} />
           )}
         </fieldset>
       ),

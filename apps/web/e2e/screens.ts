@@ -1,0 +1,222 @@
+/**
+ * Pictures of every screen for a person to look at: `npx tsx apps/web/e2e/screens.ts [name…]`, into `screenshots/`.
+ * The demo boat, at 390 px and 1280 px, on paper, in the dark and in dim red. Builds nothing: serves what is built.
+ */
+import { mkdirSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { preview } from 'vite';
+import { laptop, launchBrowser, phone } from './browser.ts';
+
+interface Shot {
+  readonly name: string;
+  readonly at: string;
+  readonly after?: (page: Page) => Promise<void>;
+}
+
+const firstJob = async (page: Page) => {
+  await page.locator('.work-group a.line-row').first().click();
+  await page.locator('.job h1').waitFor();
+};
+
+const shots: readonly Shot[] = [
+  { name: 'work', at: '#/work' },
+  {
+    name: 'work-by-zone',
+    at: '#/work',
+    after: async (page) => page.getByRole('radio', { name: 'by zone' }).click({ force: true }),
+  },
+  { name: 'job', at: '#/work', after: firstJob },
+  {
+    name: 'job-change',
+    at: '#/work',
+    after: async (page) => {
+      await firstJob(page);
+      await page.getByRole('button', { name: 'Change', exact: true }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'step-change',
+    at: '#/work',
+    after: async (page) => {
+      await firstJob(page);
+      await page.getByRole('button', { name: /^Change step 1/ }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'step-all-open',
+    at: '#/work',
+    after: async (page) => {
+      await page
+        .locator('.work-group a.line-row', { hasText: /varnish|coaming|plate/i })
+        .first()
+        .click();
+      await page.getByRole('button', { name: /^Change step 2/ }).click();
+      await page.locator('dialog').waitFor();
+      await page.evaluate(() => {
+        for (const group of document.querySelectorAll('dialog details')) (group as HTMLDetailsElement).open = true;
+      });
+    },
+  },
+  {
+    name: 'tick',
+    at: '#/work',
+    after: async (page) => {
+      await firstJob(page);
+      await page.getByRole('button', { name: /^Tick/ }).first().click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'jury-rig',
+    at: '#/work',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Jury rig', exact: true }).click();
+      await page.locator('dialog').waitFor();
+      await page.getByRole('button', { name: 'Put it in' }).click();
+    },
+  },
+  { name: 'put-in', at: '#/work/put-in' },
+  {
+    name: 'put-in-read',
+    at: '#/work/put-in',
+    after: async (page) => {
+      await page
+        .getByRole('textbox', { name: /one line/ })
+        .fill('starboard shroud plate weeps, take off and rebed, mast down, 90 min, dry, worsens');
+      await page.waitForTimeout(100);
+    },
+  },
+  { name: 'boat', at: '#/boat' },
+  {
+    name: 'boat-mast-other',
+    at: '#/boat',
+    after: async (page) => {
+      for (const [group, state] of [
+        ['Mast', 'up'],
+        ['Board', 'lowered'],
+      ] as const)
+        await page
+          .getByRole('group', { name: group, exact: true })
+          .getByRole('radio', { name: state, exact: true })
+          .click({ force: true });
+      await page.waitForTimeout(300);
+    },
+  },
+  {
+    name: 'zone',
+    at: '#/boat',
+    after: async (page) => {
+      await page.locator('section[aria-labelledby="boat-zones"] a.line-row').first().click();
+      await page.locator('.boat-zone h1').waitFor();
+    },
+  },
+  {
+    name: 'set-up',
+    at: '#/boat',
+    after: async (page) => {
+      await page
+        .getByRole('button', { name: /^Change the set-up/ })
+        .first()
+        .click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'own-book',
+    at: '#/boat',
+    after: async (page) => {
+      await page.getByRole('button', { name: /own boat/ }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'sizes',
+    at: '#/boat',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change her sizes' }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  { name: 'stores', at: '#/stores' },
+  {
+    name: 'store',
+    at: '#/stores',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Add a thing' }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  { name: 'go', at: '#/go' },
+  {
+    name: 'outing',
+    at: '#/go',
+    after: async (page) => {
+      await page
+        .getByRole('button', { name: /^Change:/ })
+        .first()
+        .click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+];
+
+const wanted = process.argv.slice(2);
+const folder = 'screenshots';
+mkdirSync(folder, { recursive: true });
+const server = await preview({
+  root: 'apps/web',
+  configFile: 'apps/web/vite.config.ts',
+  logLevel: 'error',
+  preview: { host: '127.0.0.1', port: 4650, strictPort: false },
+});
+const address = server.resolvedUrls?.local[0];
+if (!address) throw new Error('the served app has no address');
+const browser = await launchBrowser();
+let failed = 0;
+try {
+  for (const [theme, size] of [
+    ['paper', phone],
+    ['paper', laptop],
+    ['dark', phone],
+    ['red', phone],
+    ['dark', laptop],
+  ] as const) {
+    const context = await browser.newContext({ viewport: size, hasTouch: size === phone, reducedMotion: 'reduce' });
+    await context.addInitScript((name) => localStorage.setItem('fettle-theme', name), theme);
+    const page = await context.newPage();
+    page.on('pageerror', (error) => {
+      failed += 1;
+      console.log(`fault on a screen: ${error.message}`);
+    });
+    await page.goto(address);
+    await page.locator('.shell-main h1').waitFor({ timeout: 30_000 });
+    for (const shot of shots) {
+      if (wanted.length > 0 && !wanted.includes(shot.name)) continue;
+      const file = `${folder}/${shot.name}-${size.width}-${theme}.png`;
+      try {
+        await page.goto(address + shot.at);
+        await page.reload();
+        await page.locator('.shell-main h1').waitFor({ timeout: 10_000 });
+        await shot.after?.(page);
+        await page.waitForTimeout(150);
+        const sheet = await page.evaluate(() => document.querySelector('dialog')?.scrollHeight ?? 0);
+        if (sheet > size.height) await page.setViewportSize({ width: size.width, height: sheet + 40 });
+        await page.screenshot({ path: file, fullPage: sheet === 0 });
+        await page.setViewportSize(size);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        if (wide > 0) console.log(`${shot.name} at ${size.width} px is ${wide} px too wide`);
+      } catch (error) {
+        failed += 1;
+        console.log(`${file}: ${error instanceof Error ? error.message.split('\n')[0] : error}`);
+      }
+    }
+    await context.close();
+  }
+} finally {
+  await browser.close();
+  await server.close();
+}
+console.log(`pictures in ${folder}/, ${failed} failed`);
+process.exit(failed > 0 ? 1 : 0);
