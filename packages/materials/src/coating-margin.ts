@@ -8,7 +8,7 @@ export const mostCoatingHumidity_pct = 85;
 /**
  * Margin of a surface over the dew point of the air about it, and whether paint may go on.
  *
- * @param air_C        [°C], −45–60
+ * @param air_C        [°C], −60–60
  * @param humidity_pct [%], over 0–100
  * @param surface_C    [°C]
  */

@@ -16,7 +16,7 @@ export type MagnusForm = keyof typeof magnusForms;
 /**
  * Dew point of air: the temperature at which a surface in it starts to wet.
  *
- * @param air_C         air temperature. [°C], −45–60
+ * @param air_C         air temperature. [°C], −60–60; the source states its constants for −45–60
  * @param humidity_pct  relative humidity. [%], over 0 to 100
  * @param form          which constants; WMO unless named
  * @returns             dew point over water. [°C]; below 0 °C frost forms somewhat above it
@@ -25,7 +25,7 @@ export type MagnusForm = keyof typeof magnusForms;
  * Source: Magnus form, see `magnusForms`. Checked in checks/sky.
  */
 export function dewPoint_C(air_C: number, humidity_pct: number, form: MagnusForm = 'WMO'): number {
-  requireBetween('air temperature', air_C, -45, 60, '°C');
+  requireBetween('air temperature', air_C, -60, 60, '°C');
   if (!(humidity_pct > 0 && humidity_pct <= 100))
     throw new RangeError(`relative humidity must be over 0 and at most 100 %, got ${humidity_pct}`);
   const { a, b_C } = magnusForms[form];
@@ -36,20 +36,20 @@ export function dewPoint_C(air_C: number, humidity_pct: number, form: MagnusForm
 /**
  * Relative humidity of air from its dew point. [%]
  *
- * @param air_C       [°C], −45–60
+ * @param air_C       [°C], −60–60
  * @param dewPoint    [°C], −120 to the air temperature
  * @throws RangeError outside these ranges: air cannot be below its own dew point
  */
 export function humidity_pct(air_C: number, dewPoint: number, form: MagnusForm = 'WMO'): number {
-  requireBetween('air temperature', air_C, -45, 60, '°C');
+  requireBetween('air temperature', air_C, -60, 60, '°C');
   requireBetween('dew point', dewPoint, -120, air_C, '°C');
   const { a, b_C } = magnusForms[form];
   return 100 * Math.exp((a * dewPoint) / (b_C + dewPoint) - (a * air_C) / (b_C + air_C));
 }
 
-/** Water vapour that air can hold at a temperature, over water. [hPa] @param air_C [°C], −45–60 */
+/** Water vapour that air can hold at a temperature, over water. [hPa] @param air_C [°C], −60–60 */
 export function saturationPressure_hPa(air_C: number, form: MagnusForm = 'WMO'): number {
-  requireBetween('air temperature', air_C, -45, 60, '°C');
+  requireBetween('air temperature', air_C, -60, 60, '°C');
   const { e0_hPa, a, b_C } = magnusForms[form];
   return e0_hPa * Math.exp((a * air_C) / (b_C + air_C));
 }
