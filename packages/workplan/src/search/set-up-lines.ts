@@ -2,6 +2,26 @@ import type { Minute } from '../problem.ts';
 import type { CompiledChange } from './compiled.ts';
 import type { MadeChange, Spell, Taken } from './taken.ts';
 
+/** A stretch over which an aspect stands in one state. */
+type Standing = Pick<Spell, 'from' | 'to' | 'state'>;
+
+/**
+ * A gap between two spells in which changes are being laid. A change may need another aspect changed first, and that
+ * change this aspect as it stands before or after: so what stands on either side may be drawn out into the gap.
+ */
+interface Gap {
+  was: Standing;
+  next: Standing;
+  /** the change being laid */
+  laying: { readonly change: CompiledChange; readonly start: Minute; readonly finish: Minute } | null;
+}
+
+interface Way {
+  readonly made: readonly MadeChange[];
+  readonly was: Standing;
+  readonly next: Standing;
+}
+
 /**
  * Keeps an aspect in a state for as long as something needs it, with the changes of set-up that takes: before, after
  * what stood before, and back again before what was already asked for later.
@@ -10,8 +30,8 @@ export class SetUpLines {
   private readonly taken: Taken;
   /** where a change back can lie anywhere in a gap: as late as it can, or as soon */
   backLate = true;
-  /** aspects whose line is being rewritten */
-  private readonly open = new Set<number>();
+  /** the gaps in which changes are being laid, by aspect */
+  private readonly open = new Map<number, Gap>();
   private depth = 0;
   private readonly windows = new Map<string, { soonest: Minute; latest: Minute }>();
   private readonly handsFound: number[] = [];
@@ -65,7 +85,9 @@ export class SetUpLines {
    */
   hold(aspect: number, from: Minute, to: Minute, mask: number): boolean {
     if (to <= from) return true;
-    if (this.open.has(aspect) || this.depth > 6) return false;
+    const gap = this.open.get(aspect);
+    if (gap !== undefined) return holdsBeside(gap, from, to, mask);
+    if (this.depth > 6) return false;
     const { taken } = this;
     const line = taken.lines[aspect]!;
     const { minutes, states } = taken.compiled.aspects[aspect]!;
@@ -148,24 +170,39 @@ export class SetUpLines {
     const line = taken.lines[aspect]!;
     const was = line[i - 1]!;
     const next = line[j];
-    this.open.add(aspect);
     this.depth++;
     // Changes that are made anew free their hands first.
     const kept = new Set([...(spell.before ?? []), ...(spell.after ?? [])]);
     const old = j > i ? [...line[i]!.before, ...(next?.before ?? [])] : (next?.before ?? []);
     for (const made of old) if (!kept.has(made)) this.unmake(made);
-    const before = spell.before ?? this.makeWay(aspect, was.state, spell.state, was.to, spell.from, true);
-    const after =
-      before === null || next === undefined
-        ? []
-        : (spell.after ?? this.makeWay(aspect, spell.state, next.state, spell.to, next.from, this.backLate));
-    this.open.delete(aspect);
+    let [before, after] = [spell.before, next === undefined ? [] : spell.after];
+    let [left, middle, right]: [Spell, Standing, Spell | undefined] = [was, spell, next];
+    if (before === null) {
+      const way = this.makeWay(aspect, was, middle, true);
+      if (way !== null) {
+        before = way.made;
+        left = { ...was, to: way.was.to };
+        middle = way.next;
+      }
+    }
+    if (before !== null && after === null && next !== undefined) {
+      const way = this.makeWay(aspect, middle, next, this.backLate);
+      if (way !== null) {
+        after = way.made;
+        middle = way.was;
+        right = { ...next, from: way.next.from };
+      }
+    }
     if (before === null || after === null) {
       this.depth--;
       return false;
     }
-    const fresh: Spell[] = [...line.slice(0, i), { from: spell.from, to: spell.to, state: spell.state, before }];
-    if (next !== undefined) fresh.push({ ...next, before: after }, ...line.slice(j + 1));
+    const fresh: Spell[] = [
+      ...line.slice(0, i - 1),
+      left,
+      { from: middle.from, to: middle.to, state: spell.state, before },
+    ];
+    if (right !== undefined) fresh.push({ ...right, before: after }, ...line.slice(j + 1));
     taken.replaceLine(aspect, fresh);
     let good = true;
     for (const made of [...before, ...after]) if (good && taken.worked[made.day] === 0) good = this.workDay(made.day);
@@ -211,22 +248,24 @@ export class SetUpLines {
       const was = line[index - 1];
       // making another change has already rewritten this part of the line
       if (was === undefined) return null;
-      const before = this.remake(aspect, was, next, this.backLate) ?? this.remake(aspect, was, next, !this.backLate);
-      if (before === null) return null;
-      if (taken.lines[aspect] !== line) return null;
-      taken.replaceLine(aspect, [...line.slice(0, index), { ...next, before }, ...line.slice(index + 1)]);
-      for (const made of before) if (taken.worked[made.day] === 0 && !this.workDay(made.day)) return null;
+      const way = this.remake(aspect, was, next, this.backLate) ?? this.remake(aspect, was, next, !this.backLate);
+      if (way === null || taken.lines[aspect] !== line) return null;
+      taken.replaceLine(aspect, [
+        ...line.slice(0, index - 1),
+        { ...was, to: way.was.to },
+        { ...next, from: way.next.from, before: way.made },
+        ...line.slice(index + 1),
+      ]);
+      for (const made of way.made) if (taken.worked[made.day] === 0 && !this.workDay(made.day)) return null;
     }
     return hands;
   }
 
-  private remake(aspect: number, was: Spell, next: Spell, late: boolean): MadeChange[] | null {
-    this.open.add(aspect);
+  private remake(aspect: number, was: Spell, next: Spell, late: boolean): Way | null {
     const mark = this.taken.mark();
-    const made = this.makeWay(aspect, was.state, next.state, was.to, next.from, late);
-    if (made === null) this.taken.takeBack(mark);
-    this.open.delete(aspect);
-    return made;
+    const way = this.makeWay(aspect, was, next, late);
+    if (way === null) this.taken.takeBack(mark);
+    return way;
   }
 
   private unmake(made: MadeChange): void {
@@ -234,41 +273,44 @@ export class SetUpLines {
     this.taken.addSetUpMinutes(made.start - made.finish);
   }
 
-  private makeWay(
-    aspect: number,
-    from: number,
-    to: number,
-    soonest: Minute,
-    latest: Minute,
-    late: boolean,
-  ): MadeChange[] | null {
+  /** Lays the changes from one standing to the next, each as late or as soon as it can lie; null: they find no place. */
+  private makeWay(aspect: number, was: Standing, next: Standing, late: boolean): Way | null {
     const { firstChange, changes, minutes } = this.taken.compiled.aspects[aspect]!;
-    if (from === to) return [];
-    if (minutes[from]![to] === Number.POSITIVE_INFINITY) return null;
-    const way: CompiledChange[] = [];
-    for (let state = from; state !== to; ) {
-      const change = changes[firstChange[state]![to]!]!;
-      way.push(change);
+    if (was.state === next.state) return { made: [], was, next };
+    if (minutes[was.state]![next.state] === Number.POSITIVE_INFINITY) return null;
+    const steps: CompiledChange[] = [];
+    for (let state = was.state; state !== next.state; ) {
+      const change = changes[firstChange[state]![next.state]!]!;
+      steps.push(change);
       state = change.to;
     }
+    const gap: Gap = { was, next, laying: null };
+    this.open.set(aspect, gap);
     const made: MadeChange[] = [];
-    let [first, last] = [soonest, latest];
-    for (let k = 0; k < way.length; k++) {
-      const one = this.makeChange(late ? way[way.length - 1 - k]! : way[k]!, first, last, late);
-      if (one === null) return null;
-      if (late) {
-        made.unshift(one);
-        last = one.start;
-      } else {
-        made.push(one);
-        first = one.finish;
+    for (let k = 0; k < steps.length; k++) {
+      const [soonest, latest] = late
+        ? [was.to, made[0]?.start ?? next.from]
+        : [made.at(-1)?.finish ?? was.to, next.from];
+      const one = this.makeChange(late ? steps[steps.length - 1 - k]! : steps[k]!, soonest, latest, late, gap);
+      if (one === null) {
+        this.open.delete(aspect);
+        return null;
       }
+      if (late) made.unshift(one);
+      else made.push(one);
     }
-    return made;
+    this.open.delete(aspect);
+    return { made, was: gap.was, next: gap.next };
   }
 
   /** Lays one change within [soonest, latest), as late or as soon as it can lie. */
-  private makeChange(change: CompiledChange, soonest: Minute, latest: Minute, late: boolean): MadeChange | null {
+  private makeChange(
+    change: CompiledChange,
+    soonest: Minute,
+    latest: Minute,
+    late: boolean,
+    gap: Gap,
+  ): MadeChange | null {
     const { taken } = this;
     const { stretches, horizon } = taken.compiled;
     const { minutes } = change;
@@ -288,6 +330,8 @@ export class SetUpLines {
       const mark = taken.mark();
       for (const hand of hands) taken.takeHand(hand, start, finish);
       taken.addSetUpMinutes(minutes);
+      const { was, next } = gap;
+      gap.laying = { change, start, finish };
       let good = true;
       for (const need of change.setUps) good = good && this.hold(need.aspect, start, finish, need.mask);
       if (good) {
@@ -296,6 +340,8 @@ export class SetUpLines {
         return { change, start, finish, hands, day: stretch.day };
       }
       taken.takeBack(mark);
+      gap.was = was;
+      gap.next = next;
       if (++tries > (this.depth > 1 ? 3 : 8)) return null;
       const stride = tries < 3 ? 1 : 10 * tries;
       start += late ? -stride : stride;
@@ -333,16 +379,15 @@ export class SetUpLines {
     const known = this.windows.get(key);
     if (known !== undefined) return known;
     const mark = taken.mark();
-    this.open.add(aspect);
     if (next !== undefined) for (const made of next.before) this.unmake(made);
-    const before = this.makeWay(aspect, was.state, best, was.to, next?.from ?? taken.compiled.horizon, false);
-    const soonest = before === null ? Number.POSITIVE_INFINITY : (before.at(-1)?.finish ?? was.to);
+    const end = next?.from ?? taken.compiled.horizon;
+    const before = this.makeWay(aspect, was, { from: end, to: end, state: best }, false);
+    const soonest = before === null ? Number.POSITIVE_INFINITY : (before.made.at(-1)?.finish ?? was.to);
     let latest = Number.POSITIVE_INFINITY;
     if (next !== undefined && before !== null) {
-      const after = this.makeWay(aspect, best, next.state, soonest, next.from, true);
-      latest = after === null ? 0 : (after[0]?.start ?? next.from);
+      const after = this.makeWay(aspect, { from: soonest, to: soonest, state: best }, next, true);
+      latest = after === null ? 0 : (after.made[0]?.start ?? next.from);
     }
-    this.open.delete(aspect);
     taken.takeBack(mark);
     const window = { soonest, latest };
     this.windows.set(key, window);
@@ -396,4 +441,24 @@ export class SetUpLines {
     this.blockedUntil = Number.isFinite(nearest) ? nearest : late ? -1 : this.taken.compiled.horizon + 1;
     return null;
   }
+}
+
+/** Whether what stands on one side of a gap does, or can be drawn out to, keep a need over [from, to). */
+function holdsBeside(gap: Gap, from: Minute, to: Minute, mask: number): boolean {
+  const { was, next, laying } = gap;
+  if ((mask & (1 << was.state)) !== 0 && from >= was.from) {
+    if (to <= was.to) return true;
+    if (laying !== null && laying.change.from === was.state && to <= laying.start) {
+      gap.was = { ...was, to };
+      return true;
+    }
+  }
+  if ((mask & (1 << next.state)) !== 0 && to <= next.to) {
+    if (from >= next.from) return true;
+    if (laying !== null && laying.change.to === next.state && from >= laying.finish) {
+      gap.next = { ...next, from };
+      return true;
+    }
+  }
+  return false;
 }
