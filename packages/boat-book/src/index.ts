@@ -9,7 +9,6 @@ export {
   beginBook,
   type OpenBook,
   openBook,
-  type RecordPatch,
   type StoredChange,
   type TurnedBack,
 } from './open-book.ts';
@@ -56,3 +55,4 @@ export type {
   Zone,
 } from './records.ts';
 export { sha256 } from './sha256.ts';
+export type { RecordPatch } from './shown-book.ts';

@@ -328,11 +328,14 @@ export const jobOperations = {
       text: z.exactOptional(text),
     }),
     run(fields: OperationFields<'tickStep'>, edit) {
-      const { finished = edit.now, who = '' } = fields;
+      const { who = '' } = fields;
       const step = edit.need('steps', fields.id, 'id');
       if (step.progress.kind === 'done')
         refuse('id', `${asGiven(step.title)} is done already`, 'a step that is still open');
       const known = fields.started ?? (step.progress.kind === 'under way' ? step.progress.started : null);
+      // where another device, with a fast clock, started it later than it is here, it is finished no earlier than that
+      const now = known !== null && Date.parse(known) > Date.parse(edit.now) ? known : edit.now;
+      const { finished = now } = fields;
       const started = known ?? minutesLater(finished, -(fields.spent_min ?? step.minutes.likely));
       checkTimes('finished', started, finished);
       const between = known === null ? null : Math.round((Date.parse(finished) - Date.parse(started)) / 60_000);

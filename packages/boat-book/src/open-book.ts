@@ -1,7 +1,6 @@
 /** An open boat book: what it shows, the operations on it, undo, and taking in what was changed elsewhere. */
 import { localAt } from '#units';
-import { sameContent } from './canonical.ts';
-import { collectionNames, collections, type RecordOf } from './collections.ts';
+import { collectionNames, collections } from './collections.ts';
 import {
   type BookDocuments,
   type BookStates,
@@ -9,7 +8,7 @@ import {
   type DocumentChange,
   type KeyChange,
 } from './documents.ts';
-import { Edit, type EditClock, nameOf, type Records, RefusedEdit } from './edit.ts';
+import { Edit, type EditClock, nameOf, RefusedEdit } from './edit.ts';
 import { applied, inverseOf, type TurnedChange } from './history.ts';
 import type {
   CollectionName,
@@ -22,8 +21,7 @@ import type {
 import { operations } from './operations.ts';
 import { faultsOf } from './plain-words.ts';
 import type { Book, Id, LogEntry } from './records.ts';
-import { referencesOf } from './references.ts';
-import { type ShownRecord, shownRecord } from './shown-record.ts';
+import { type RecordPatch, shownBook } from './shown-book.ts';
 
 /** What a book asks of the world: it has no clock and no dice of its own. */
 export interface BookSurroundings {
@@ -35,13 +33,6 @@ export interface BookSurroundings {
   now(): number;
   /** IANA zone of the device, for what day it is */
   readonly timeZone: string;
-}
-
-/** One record after a change; null: it is not in the book any more. */
-export interface RecordPatch {
-  readonly collection: CollectionName;
-  readonly id: Id;
-  readonly record: RecordOf<CollectionName> | null;
 }
 
 export interface StoredChange {
@@ -122,110 +113,18 @@ export function beginBook(book: Book, born: string, surroundings: BookSurroundin
 }
 
 function bookOver(documents: BookDocuments, surroundings: BookSurroundings): OpenBook {
-  const shown = new Map<CollectionName, Map<Id, ShownRecord>>(collectionNames.map((name) => [name, new Map()]));
-  /** records that were taken out but are named by others that did not know */
-  let broughtBack = new Map<CollectionName, Set<Id>>();
-  /** records that have a question or a fault, so that neither is searched for */
-  const noted = new Map<CollectionName, Set<Id>>(collectionNames.map((name) => [name, new Set()]));
-  const built = new Map<CollectionName, Readonly<Record<Id, unknown>>>();
-  let view: Book | null = null;
+  const book = shownBook(documents);
+  const { records, current } = book;
   let listener: (change: StoredChange | null, patches: readonly RecordPatch[]) => void = () => {};
-  let patches: RecordPatch[] = [];
   const undone: Done[] = [];
   const done: Done[] = [];
 
-  function current(collection: CollectionName, id: Id): Json | null {
-    const one = shown.get(collection)!.get(id);
-    if (one === undefined) return null;
-    return one.record ?? (broughtBack.get(collection)?.has(id) ? one.takenOut : null);
-  }
-
-  const records: Records = {
-    record: <C extends CollectionName>(collection: C, id: Id) => current(collection, id) as RecordOf<C> | null,
-    *all<C extends CollectionName>(collection: C): Iterable<[Id, RecordOf<C>]> {
-      for (const id of shown.get(collection)!.keys()) {
-        const record = current(collection, id);
-        if (record !== null) yield [id, record as unknown as RecordOf<C>];
-      }
-    },
-    answersTo(collection, id, field) {
-      return questionsOf(collection, id).find((question) => question.field === field)?.answers ?? [];
-    },
-  };
-
-  function questionsOf(collection: CollectionName, id: Id): readonly OpenQuestion[] {
-    const one = shown.get(collection)!.get(id);
-    if (one === undefined) return [];
-    return one.record === null && broughtBack.get(collection)?.has(id)
-      ? [{ collection, id, field: 'removed', answers: ['keep', 'remove'] }]
-      : one.questions;
-  }
-
-  function touch(collection: CollectionName, id: Id): void {
-    const next = shownRecord(collection, id, documents.kept(collection).get(id));
-    const before = shown.get(collection)!.get(id);
-    if (next.questions.length > 0 || next.faults.length > 0) noted.get(collection)!.add(id);
-    else noted.get(collection)!.delete(id);
-    if (next.record === null && next.takenOut === null && next.faults.length === 0) shown.get(collection)!.delete(id);
-    else {
-      const same = before !== undefined && sameContent(before.record, next.record);
-      shown.get(collection)!.set(id, same ? { ...next, record: before.record } : next);
-      if (same) return;
-    }
-    changed(collection, id);
-  }
-
-  function changed(collection: CollectionName, id: Id): void {
-    built.delete(collection);
-    view = null;
-    patches.push({ collection, id, record: current(collection, id) as RecordOf<CollectionName> | null });
-  }
-
-  /** Brings back what was taken out while another device, not knowing, came to name it. */
-  function bringBack(): void {
-    const out = collectionNames.filter((name) => [...shown.get(name)!.values()].some((one) => one.takenOut !== null));
-    if (out.length === 0 && broughtBack.size === 0) return;
-    const before = broughtBack;
-    broughtBack = new Map();
-    const look = (collection: CollectionName, record: unknown): void => {
-      for (const ref of referencesOf(collection, record as never)) {
-        const target = shown.get(ref.collection)!.get(ref.id);
-        if (target === undefined || target.record !== null || target.takenOut === null) continue;
-        const ids = broughtBack.get(ref.collection) ?? new Set<Id>();
-        if (ids.has(ref.id)) continue;
-        broughtBack.set(ref.collection, ids.add(ref.id));
-        look(ref.collection, target.takenOut);
-      }
-    };
-    for (const collection of collectionNames) {
-      for (const one of shown.get(collection)!.values()) if (one.record !== null) look(collection, one.record);
-    }
-    for (const collection of collectionNames) {
-      const was = before.get(collection) ?? new Set();
-      const is = broughtBack.get(collection) ?? new Set();
-      for (const id of new Set([...was, ...is])) if (was.has(id) !== is.has(id)) changed(collection, id);
-    }
-  }
-
-  documents.onTouched((touched) => {
-    for (const [collection, ids] of touched) for (const id of ids) touch(collection, id);
-    bringBack();
-  });
-  for (const collection of collectionNames) for (const id of documents.kept(collection).keys()) touch(collection, id);
-  bringBack();
-  patches = [];
-
   const meta = documents.meta();
-  if (typeof meta.get('id') !== 'string' || typeof meta.get('born') !== 'string') {
-    throw new RangeError('these documents hold no boat book: its id and birth are missing');
-  }
-  if (current('boat', 'boat') === null || current('weights', 'weights') === null) {
-    throw new RangeError('these documents hold no boat book: the boat or the weights are missing');
-  }
+  const born = meta.get('born');
+  if (typeof born !== 'string') throw new RangeError('these documents hold no boat book: its birth is missing');
 
   function tell(change: DocumentChange | null): void {
-    const told = patches;
-    patches = [];
+    const told = book.takePatches();
     if (change === null ? told.length > 0 : change.boat !== null || change.work !== null) listener(change, told);
   }
 
@@ -237,16 +136,6 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
       today: localAt(now, surroundings.timeZone).day,
     };
   };
-
-  function collectionView(collection: CollectionName): Readonly<Record<Id, unknown>> {
-    const known = built.get(collection);
-    if (known !== undefined) return known;
-    const entries = [...records.all(collection)];
-    if (collections[collection].kept === 'fixed') entries.sort(inCausalOrder);
-    const made = Object.fromEntries(entries);
-    built.set(collection, made);
-    return made;
-  }
 
   function run<N extends OperationName>(name: N, fields: OperationFields<N>): OperationOutcome {
     const operation = operations[name];
@@ -330,33 +219,21 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
 
   return {
     id: meta.get('id') as string,
-    born: meta.get('born') as string,
-    view() {
-      if (view !== null) return view;
-      const parts = Object.fromEntries(
-        collectionNames.map((name) => [
-          name,
-          collections[name].kept === 'one' ? current(name, name) : collectionView(name),
-        ]),
-      );
-      view = { format: 'fettle-boat-book', version: 1, id: meta.get('id'), ...parts } as unknown as Book;
-      return view;
-    },
-    questions: () =>
-      collectionNames.flatMap((name) =>
-        [...new Set([...noted.get(name)!, ...(broughtBack.get(name) ?? [])])].flatMap((id) => questionsOf(name, id)),
-      ),
-    faults: () =>
-      collectionNames.flatMap((name) => [...noted.get(name)!].flatMap((id) => shown.get(name)!.get(id)?.faults ?? [])),
+    born,
+    view: book.view,
+    questions: book.questions,
+    faults: book.faults,
     run,
     undo: () => turn(done, undone, 'Taken back'),
     redo: () => turn(undone, done, null),
     undoTitle: () => done.at(-1)?.title ?? null,
     redoTitle: () => undone.at(-1)?.title ?? null,
     takeIn(change) {
-      const fresh = documents.takeIn(change);
-      tell(null);
-      return fresh;
+      try {
+        return book.fromElsewhere(() => documents.takeIn(change));
+      } finally {
+        tell(null);
+      }
     },
     mend(changes) {
       const lastBy = new Map<string, StoredChange>();
@@ -368,9 +245,11 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
       );
       if (keysLost.length === 0) return 0;
       tell(
-        documents.write((keys) => {
-          for (const one of keysLost) keys.raw(one);
-        }),
+        book.fromElsewhere(() =>
+          documents.write((keys) => {
+            for (const one of keysLost) keys.raw(one);
+          }),
+        ),
       );
       return keysLost.length;
     },
@@ -379,13 +258,6 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
       listener = next;
     },
   };
-}
-
-/** Fixed records, oldest known first. */
-function inCausalOrder([idA, a]: [Id, unknown], [idB, b]: [Id, unknown]): number {
-  const orderA = (a as { order?: number }).order ?? 0;
-  const orderB = (b as { order?: number }).order ?? 0;
-  return orderA - orderB || (idA < idB ? -1 : idA > idB ? 1 : 0);
 }
 
 /** `: ‘Rebed the shroud plate’`, where an operation was about one record that has a name. */

@@ -1,0 +1,83 @@
+/** Books on several devices, for tests: ids and clocks that are the same on every run. */
+import { expect } from 'vitest';
+import { emptyBook } from '../empty-book.ts';
+import { type BookSurroundings, beginBook, type OpenBook, openBook } from '../open-book.ts';
+import type { OperationOutcome } from '../operation-fields.ts';
+import type { Boat, Zone } from '../records.ts';
+
+export const boat: Boat = {
+  name: 'Dabchick',
+  keeper: 'Ilka',
+  demo: false,
+  length_m: 5.6,
+  beam_m: 2.2,
+  mastHeight_m: 7,
+  mastFromBow_m: 2,
+  boom_m: 2.4,
+  freeboard_m: 0.6,
+  draft_m: 0.25,
+  draftBoardDown_m: 1.2,
+  cabin: true,
+  board: 'pivoting',
+};
+
+export const zone: Zone = { name: 'Foredeck', words: [], room: 1, inside: false, near: [], along: 0.2, up: 1 };
+export const step = { title: 'Take off the plate', minutes: { low: 10, likely: 20, high: 30 }, hands: 1 };
+export const jobDay = {
+  date: '2026-05-09',
+  from: '09:00',
+  to: '17:00',
+  place: 'drive',
+  setOut_min: 20,
+  clearUp_min: 20,
+  breaks: [],
+  hands: [],
+  endsIn: [],
+};
+export const place = {
+  name: 'The drive',
+  latitude_deg: 50,
+  longitude_deg: -4,
+  timeZone: 'UTC',
+  features: [],
+  sheltered: false,
+};
+
+let sessions = 0;
+
+/** What a device gives a book; `clock` is how far its clock is out. [years] */
+export function surroundings(name: string, clock = 0): BookSurroundings {
+  let ids = 0;
+  let now = Date.UTC(2026 + clock, 4, 2, 9);
+  return {
+    session: ++sessions,
+    newId: () => `${name}${++ids}`,
+    now: () => {
+      now += 60_000;
+      return now;
+    },
+    timeZone: 'UTC',
+  };
+}
+
+export const begun = (): OpenBook => beginBook(emptyBook('book1', boat), 'birth1', surroundings('a'));
+
+/** The same book on another device. */
+export const also = (book: OpenBook, name: string, clock = 0): OpenBook =>
+  openBook([book.states()], surroundings(name, clock));
+
+/** All devices meet and tell each other everything. */
+export function meet(...books: OpenBook[]): void {
+  const states = books.map((book) => book.states());
+  for (const book of books) for (const state of states) book.takeIn(state);
+  for (const book of books) {
+    expect(book.view()).toEqual(books[0]!.view());
+    expect(book.questions()).toEqual(books[0]!.questions());
+  }
+}
+
+/** The id of what an operation put in; the test fails where it was refused. */
+export function done(outcome: OperationOutcome): string {
+  expect(outcome).toMatchObject({ kind: 'done' });
+  return outcome.kind === 'done' ? (outcome.id ?? '') : '';
+}
