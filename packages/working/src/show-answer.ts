@@ -10,8 +10,8 @@ export function figureInWords(figure: Figure, figures = 6): string {
     figure.low !== undefined && figure.high !== undefined
       ? ` (${inDigits(figure.low, figures)} to ${inDigits(figure.high, figures)})`
       : '';
-  const words = figure.inWords === undefined ? '' : `, that is ${figure.inWords}`;
-  return `${inDigits(figure.value, figures)}${band}${unit}${words}`;
+  const number = `${inDigits(figure.value, figures)}${band}${unit}`;
+  return figure.inWords === undefined ? number : `${figure.inWords} (${number})`;
 }
 
 /** An answered question as lines of plain text, the result first. */
