@@ -8,7 +8,7 @@ import { readFigure } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import type { InHandProps, Item } from './in-hand.ts';
-import { atOf, clockAt, dayAt } from './place-time.ts';
+import { atOf, clockAt, dayAt, minuteOf } from './place-time.ts';
 import { sameWeather, type WeatherEntries } from './weather-known.ts';
 
 type PanelProps = InHandProps & { readonly onClose: () => void };
@@ -16,8 +16,8 @@ type PanelProps = InHandProps & { readonly onClose: () => void };
 const spentLimits = { min: 1, max: 1440, unit: 'min', whole: true } as const;
 
 /** Done: a step is ticked with the minutes it really took, a set-up change sets how she stands. */
-export function DonePanel({ item, problem, now, onClose }: PanelProps) {
-  const since = now - item.planned.start;
+export function DonePanel({ item, problem, onClose }: PanelProps) {
+  const since = minuteOf(problem, Date.now()) - item.planned.start;
   const planned = item.planned.finish - item.planned.start;
   const begun = item.kind === 'step' && item.step.progress.kind === 'under way';
   const [spent, setSpent] = useState(

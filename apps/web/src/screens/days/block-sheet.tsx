@@ -22,10 +22,15 @@ export function BlockSheet({
 }: Shown & { readonly block: Block; readonly onClose: () => void }) {
   return (
     <Sheet title={block.name} onClose={onClose}>
-      {block.what.kind === 'step' ? (
-        <StepWorking {...shown} planned={block.what.planned} step={block.what.step} />
-      ) : (
-        <ChangeWorking {...shown} change={block.what.planned} />
+      {block.what.kind === 'step' && <StepWorking {...shown} planned={block.what.planned} step={block.what.step} />}
+      {block.what.kind === 'change' && <ChangeWorking {...shown} change={block.what.planned} />}
+      {block.what.kind === 'past' && (
+        <div className="days-working">
+          <p className="days-working-when">{whenLine(shown.problem, block.from, block.to)}, done</p>
+          <p>
+            <a href={address('work', 'job', block.what.job)}>{shown.book.jobs[block.what.job]?.title ?? 'The job'}</a>
+          </p>
+        </div>
       )}
     </Sheet>
   );
@@ -157,7 +162,7 @@ export function estimate(minutes: { low: number; likely: number; high: number },
   const band =
     minutes.low === minutes.high
       ? minutesInWords(minutes.likely)
-      : `${minutesInWords(minutes.likely)} likely, ${minutesInWords(minutes.low)} to ${minutesInWords(minutes.high)}`;
+      : `${minutesInWords(minutes.likely)} likely, ${minutes.high < 60 ? minutes.low : minutesInWords(minutes.low)} to ${minutesInWords(minutes.high)}`;
   return planned === minutes.likely ? band : `${minutesInWords(planned)} here (${band})`;
 }
 

@@ -1,7 +1,7 @@
 /** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
 import { useEffect, useState } from 'react';
 import type { Book } from '#boat-book';
-import type { Minute, Problem } from '#workplan';
+import type { Problem } from '#workplan';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, minutesInWords } from '../../parts/in-words.ts';
 import { useRun } from '../../parts/use-run.ts';
@@ -16,12 +16,14 @@ import { StepInHand } from './step-in-hand.tsx';
 
 /** the page's clock moves on this often. [ms] */
 const tick_ms = 20_000;
+/** on the day an answer matters more than the last per cent. [ms] */
+const onTheDay_ms = 1200;
 /** how far a step may be behind its planned start before the plan is said to be behind. [min] */
 const behind_min = 10;
 
 export default function NowPage() {
   const book = useOpenBook();
-  const inHand = usePlan(book);
+  const inHand = usePlan(book, onTheDay_ms);
   const clock = useClock();
   const { problem, picture } = inHand;
   if (!problem || !picture)
@@ -53,7 +55,11 @@ export default function NowPage() {
         {open && late > behind_min && (
           <p className="days-behind">
             The plan is {minutesInWords(late)} behind the clock.{' '}
-            <button type="button" className="words" onClick={() => planBook(book, { afresh: true })}>
+            <button
+              type="button"
+              className="words"
+              onClick={() => planBook(book, { afresh: true, spend_ms: onTheDay_ms })}
+            >
               Plan the rest from now
             </button>
           </p>
@@ -89,7 +95,8 @@ export default function NowPage() {
           <ol className="days-then">
             {later.map((item) => (
               <li key={item.key}>
-                <span>{clockAt(problem, item.planned.start)}</span> {itemName(item, problem)}
+                <span>{clockAt(problem, item.planned.start)}</span>{' '}
+                <span className="days-then-name">{itemName(item, problem)}</span>
                 {item.kind === 'step' && <span className="days-then-job">{book.jobs[item.step.job]?.title}</span>}
               </li>
             ))}
@@ -132,16 +139,16 @@ function JobsWithNothingLeft({ book }: { readonly book: Book }) {
 }
 
 /** The device's clock, moving on. [ms] */
-function useClock(): Minute {
-  const [at, setAt] = useState(() => Date.now());
+function useClock(): number {
+  const [, moveOn] = useState(0);
   useEffect(() => {
-    const timer = setInterval(() => setAt(Date.now()), tick_ms);
-    const seen = () => setAt(Date.now());
+    const seen = () => moveOn((n) => n + 1);
+    const timer = setInterval(seen, tick_ms);
     document.addEventListener('visibilitychange', seen);
     return () => {
       clearInterval(timer);
       document.removeEventListener('visibilitychange', seen);
     };
   }, []);
-  return at;
+  return Date.now();
 }

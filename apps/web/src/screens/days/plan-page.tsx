@@ -28,16 +28,16 @@ export function PlanPage() {
             ? `${capital(inWords(problem.days.length))} job ${problem.days.length === 1 ? 'day' : 'days'}`
             : 'Days'}
         </h1>
+        {problem && picture && (
+          <p className="soft">
+            {effortInWords(picture.outcome)} {upsInWords(problem, picture.outcome.plan)}
+          </p>
+        )}
         {problem?.days.some((day) => dayAt(problem, day.from) === dayAt(problem, minuteOf(problem, Date.now()))) && (
           <p>
             <a className="button main" href="#/days/now">
               Now: the step in hand
             </a>
-          </p>
-        )}
-        {problem && picture && (
-          <p className="soft">
-            {effortInWords(picture.outcome)} {upsInWords(problem, picture.outcome.plan)}
           </p>
         )}
       </header>

@@ -8,7 +8,7 @@ import { bookClient } from '../../offline/book-client.ts';
 import type { PlanPicture, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 
 /** the longest a search runs on this device. [ms] */
-const spend_ms = 4000;
+const longest_ms = 4000;
 /** a plan older than this is made again when a screen that shows it is opened. [ms] */
 const stale_ms = 10 * 60_000;
 /** the same book gives the same plan */
@@ -55,9 +55,10 @@ function matterOf(book: Book): string {
  * Plans the book as from now, unless the plan in hand is of this very book. The plan shown stays until the first new
  * one is there.
  *
- * @param afresh  plans again even so: the clock has moved on
+ * @param afresh    plans again even so: the clock has moved on
+ * @param spend_ms  the longest the search may run. [ms]
  */
-export function planBook(book: Book, { afresh = false } = {}): void {
+export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } = {}): void {
   const matter = matterOf(book);
   if (!afresh && matter === asked) return;
   asked = matter;
@@ -134,8 +135,8 @@ function saysTheSame(kept: KeptPlan, made: Pick<KeptPlan, 'startsAt' | 'plan'>):
 }
 
 /** The plan of a book; made when a screen that shows it is opened, and again when what it hangs on changes. */
-export function usePlan(book: Book): PlanInHand {
-  useEffect(() => planBook(book, { afresh: Date.now() - askedAt > stale_ms }), [book]);
+export function usePlan(book: Book, spend_ms = longest_ms): PlanInHand {
+  useEffect(() => planBook(book, { afresh: Date.now() - askedAt > stale_ms, spend_ms }), [book, spend_ms]);
   return useSyncExternalStore(
     (listener) => {
       listeners.add(listener);

@@ -35,7 +35,8 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
     <section className={leading ? 'days-in-hand' : 'days-in-hand days-in-hand-beside'}>
       {!leading && <p className="small soft">At the same time, {handsInWords(problem, item.planned.hands)}</p>}
       <Heading>{name}</Heading>
-      <p className="soft">{whereAndHowLong(props)}</p>
+      <p className="soft">{whatItIsOf(props)}</p>
+      <p className="soft">{whenAndHowLong(props)}</p>
       {cautionsOf(item, book).map((caution) => (
         <p key={caution} className="days-caution">
           <b>Take care:</b> {caution}
@@ -72,27 +73,35 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
   );
 }
 
-/** `shroud plate · step 2 of 4 · 35 min likely, 25 to 50` */
-function whereAndHowLong({ item, book, problem, now }: InHandProps): string {
-  const when = isUnderWay(item)
-    ? `started ${clockAt(problem, item.planned.start)}, expected done ${whenInWords(problem, item.planned.finish, now)}`
-    : `planned ${whenInWords(problem, item.planned.start, now)} to ${clockAt(problem, item.planned.finish)}`;
-  if (item.kind === 'change') return `${when} · ${minutesInWords(item.planned.finish - item.planned.start)}`;
-  const record = book.steps[item.step.id];
+/** The job as a way to it, the zone, and which of its steps this is; nothing for a set-up change. */
+function whatItIsOf({ item, book }: InHandProps) {
+  if (item.kind === 'change') return null;
   const job = book.jobs[item.step.job];
   const ofJob = Object.entries(book.steps)
     .filter(([, step]) => step.job === item.step.job)
     .sort(([, a], [, b]) => a.order - b.order);
   const place = ofJob.findIndex(([id]) => id === item.step.id) + 1;
   const zone = item.step.zone === null ? undefined : book.zones[item.step.zone]?.name;
-  const parts = [
-    job && job.title !== item.step.title ? job.title : null,
-    zone ?? null,
+  const said = [
+    zone && !job?.title.toLowerCase().includes(zone.toLowerCase()) ? zone : null,
     ofJob.length > 1 ? `step ${place} of ${ofJob.length}` : null,
-    when,
-    record ? estimate(record.minutes, item.planned.finish - item.planned.start) : null,
-  ];
-  return parts.filter((part) => part !== null).join(' · ');
+  ].filter((part) => part !== null);
+  return (
+    <>
+      {job && <a href={address('work', 'job', item.step.job)}>{job.title}</a>}
+      {said.length > 0 && ` · ${said.join(' · ')}`}
+    </>
+  );
+}
+
+/** `planned 11:20 to 11:55, 35 min likely, 25 to 50 min` */
+function whenAndHowLong({ item, book, problem, now }: InHandProps): string {
+  const when = isUnderWay(item)
+    ? `Started ${clockAt(problem, item.planned.start)}, expected done ${whenInWords(problem, item.planned.finish, now)}`
+    : `Planned ${whenInWords(problem, item.planned.start, now)} to ${clockAt(problem, item.planned.finish)}`;
+  const planned = item.planned.finish - item.planned.start;
+  const record = item.kind === 'step' ? book.steps[item.step.id] : undefined;
+  return `${when}, ${record ? estimate(record.minutes, planned) : minutesInWords(planned)}`;
 }
 
 function cautionsOf(item: Item, book: Book): readonly string[] {
@@ -102,7 +111,7 @@ function cautionsOf(item: Item, book: Book): readonly string[] {
 }
 
 /** What to have in hand before it is begun: tools and stores with their places, what to mix, how she must stand. */
-function ToHave({ item, book, problem, now }: InHandProps) {
+function ToHave({ item, book, problem }: InHandProps) {
   const rows: [string, string][] = [];
   const add = (name: string, words: string) => {
     if (words !== '') rows.push([name, words]);
@@ -149,15 +158,6 @@ function ToHave({ item, book, problem, now }: InHandProps) {
           </div>
         ))}
       </dl>
-      {item.kind === 'step' && (
-        <p className="small">
-          <a href={address('work', 'job', item.step.job)}>The job</a>
-          <span className="soft">
-            {' '}
-            · it is {clockAt(problem, now)}, the step is planned to end {clockAt(problem, item.planned.finish)}
-          </span>
-        </p>
-      )}
     </div>
   );
 }

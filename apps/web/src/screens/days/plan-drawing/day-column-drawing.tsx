@@ -12,7 +12,7 @@ import { endedSince, overnightInWords, type WaitBar } from './wait-bars.ts';
 export interface DayColumnProps {
   readonly problem: Problem;
   readonly plan: Plan;
-  readonly jobs: Book['jobs'];
+  readonly book: Book;
   readonly day: ProblemDay;
   readonly width: number;
   readonly measure: Measure;
@@ -171,7 +171,8 @@ function BlockButton({
   readonly problem: Problem;
   readonly onOpen: (block: Block) => void;
 }) {
-  const hands = block.what.planned.hands.map((id) => problem.hands.find((h) => h.id === id)?.name ?? id);
+  const busy = block.what.kind === 'past' ? [] : block.what.planned.hands;
+  const hands = busy.map((id) => problem.hands.find((h) => h.id === id)?.name ?? id);
   const spoken = [
     `${clockAt(problem, block.from)} to ${clockAt(problem, block.to)}, ${minutesInWords(block.to - block.from)}`,
     block.what.kind === 'change' ? 'set-up change' : null,

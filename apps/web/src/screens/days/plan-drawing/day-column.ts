@@ -1,9 +1,9 @@
 /** Where everything of one job day stands in its column of the drawing. Pure: sizes in, places out. All in px. */
-import type { Book, Consequence } from '#boat-book';
+import type { Book, Consequence, Id } from '#boat-book';
 import { changeInWords } from '#reckoning';
 import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemDay, ProblemStep } from '#workplan';
 import { capital, minutesInWords } from '../../../parts/in-words.ts';
-import { clockAt } from '../place-time.ts';
+import { clockAt, minuteOf } from '../place-time.ts';
 import { type DayScale, dayScale } from './day-scale.ts';
 import { type SetUpStretch, setUpStretches } from './set-up-lines.ts';
 import { lineCount, type Measure } from './text-size.ts';
@@ -44,7 +44,9 @@ export interface Block extends Box {
   readonly to: Minute;
   readonly what:
     | { readonly kind: 'step'; readonly planned: PlannedStep; readonly step: ProblemStep }
-    | { readonly kind: 'change'; readonly planned: PlannedChange };
+    | { readonly kind: 'change'; readonly planned: PlannedChange }
+    /** done, and nothing of the plan hangs on it any more: shown as it is in the book */
+    | { readonly kind: 'past'; readonly step: Id; readonly job: Id };
   readonly name: string;
   /** time, minutes and the job, in the lines there is room for */
   readonly note: string;
@@ -101,7 +103,7 @@ export interface DayColumn {
 export interface ColumnRequest {
   readonly problem: Problem;
   readonly plan: Plan;
-  readonly jobs: Book['jobs'];
+  readonly book: Pick<Book, 'jobs' | 'steps'>;
   readonly day: ProblemDay;
   readonly width: number;
   readonly measure: Measure;
@@ -116,15 +118,27 @@ export function workOfDay(problem: Problem, plan: Plan, day: ProblemDay) {
   return { steps: mine, changes };
 }
 
+/** Steps ticked on this day that the plan has no more to do with. */
+function pastSteps(problem: Problem, plan: Plan, book: Pick<Book, 'steps'>, day: ProblemDay) {
+  const known = new Set(plan.steps.map((s) => s.step));
+  return Object.entries(book.steps).flatMap(([id, { progress }]) => {
+    if (progress.kind !== 'done' || known.has(id)) return [];
+    const start = minuteOf(problem, Date.parse(progress.started));
+    const finish = minuteOf(problem, Date.parse(progress.finished));
+    return start < day.to && finish > day.from ? [{ id, start: Math.max(start, day.from - 60), finish }] : [];
+  });
+}
+
 function inDay(problem: Problem, day: ProblemDay, step: PlannedStep): boolean {
   // a step done before the day's hours belongs to the day it was finished in
   const nearest = problem.days.find((d) => step.start < d.to && step.finish > d.from);
   return nearest?.id === day.id;
 }
 
-export function dayColumn({ problem, plan, jobs, day, width, measure, now }: ColumnRequest): DayColumn {
+export function dayColumn({ problem, plan, book, day, width, measure, now }: ColumnRequest): DayColumn {
   const { steps, changes } = workOfDay(problem, plan, day);
-  const all = [...steps, ...changes];
+  const past = pastSteps(problem, plan, book, day);
+  const all = [...steps, ...changes, ...past];
   const from = Math.min(day.from, ...all.map((w) => w.start));
   const to = Math.max(day.to, ...all.map((w) => w.finish));
 
@@ -145,9 +159,9 @@ export function dayColumn({ problem, plan, jobs, day, width, measure, now }: Col
   for (const planned of steps) {
     const step = problem.steps.find((s) => s.id === planned.step);
     if (!step) continue;
-    const job = jobs[step.job];
+    const job = book.jobs[step.job];
     const consequence = job?.consequence ?? null;
-    const box = boxOf(spans, planned.hands, step.hands === 0);
+    const box = boxOf(spans, handsOf(problem, planned), needsNobody(problem, planned));
     const marked = consequence === 'danger' ? 16 : 0;
     const ticked = step.progress.kind === 'done' ? 16 : 0;
     drafts.push({
@@ -177,6 +191,28 @@ export function dayColumn({ problem, plan, jobs, day, width, measure, now }: Col
       state: 'open',
       ...box,
       nameLines: lineCount(name, nameSize, box.width - insets, measure),
+    });
+  }
+  for (const { id, start, finish } of past) {
+    const step = book.steps[id]!;
+    const job = book.jobs[step.job];
+    const box = boxOf(spans, step.keeper ? [spans[0]!.id] : spans.slice(1).map((s) => s.id), false);
+    drafts.push({
+      key: id,
+      from: start,
+      to: finish,
+      what: { kind: 'past', step: id, job: step.job },
+      name: step.title,
+      job: job && job.title !== step.title ? job.title : null,
+      consequence: job?.consequence ?? null,
+      state: 'done',
+      ...box,
+      nameLines: lineCount(
+        step.title,
+        nameSize,
+        box.width - insets - 16 - (job?.consequence === 'danger' ? 16 : 0),
+        measure,
+      ),
     });
   }
   drafts.sort((a, b) => a.from - b.from || a.left - b.left);
@@ -296,7 +332,7 @@ function laneSpans(
 ): LaneSpan[] {
   const [keeper, ...others] = problem.hands;
   const here = others.filter((h) => h.present.some((p) => p.from < day.to && p.to > day.from));
-  const byItself = steps.some((s) => s.hands.length === 0);
+  const byItself = steps.some((s) => needsNobody(problem, s));
   const beside = [
     ...here.map((h) => ({ id: h.id, name: h.name })),
     ...(byItself ? [{ id: 'none', name: 'nobody' }] : []),
@@ -310,14 +346,25 @@ function laneSpans(
   ];
 }
 
+function needsNobody(problem: Problem, planned: PlannedStep): boolean {
+  return problem.steps.find((s) => s.id === planned.step)?.hands === 0;
+}
+
+/** Whose lane it is drawn in: who is busy with it; for what is done already, the keeper where the keeper was needed. */
+function handsOf(problem: Problem, planned: PlannedStep): readonly string[] {
+  if (planned.hands.length > 0) return planned.hands;
+  const step = problem.steps.find((s) => s.id === planned.step);
+  const [keeper, ...others] = problem.hands.map((h) => h.id);
+  return step?.keeper === false && others.length > 0 ? others : keeper === undefined ? [] : [keeper];
+}
+
 /** From the first lane of those busy to the last: two hands at one step are one block across both lanes. */
 function boxOf(
   spans: readonly LaneSpan[],
   hands: readonly string[],
   byItself: boolean,
 ): { left: number; width: number } {
-  const mine =
-    byItself || hands.length === 0 ? spans.filter((s) => s.id === 'none') : spans.filter((s) => hands.includes(s.id));
+  const mine = byItself ? spans.filter((s) => s.id === 'none') : spans.filter((s) => hands.includes(s.id));
   const first = mine[0] ?? spans[0]!;
   const last = mine.at(-1) ?? first;
   return { left: first.left, width: last.left + last.width - first.left };

@@ -23,7 +23,8 @@ export function setUpStretches(problem: Problem, plan: Plan): SetUpStretch[] {
     const changes = plan.changes.filter((c) => c.aspect === aspect.id).sort((a, b) => a.start - b.start);
     const stretches: SetUpStretch[] = [];
     let state = aspect.initial;
-    let from = 0;
+    // how she stood before now is not in the plan
+    let from = problem.now;
     let begins = false;
     for (const change of changes) {
       stretches.push(stretch(aspect, state, from, change.start, begins, true, resting));

@@ -158,7 +158,7 @@ export const problem: Problem = {
   steps: [
     step('lamp1', 'lamp', 'Masthead lamp: new joint', 42),
     step('sheave1', 'sheave', 'Halyard sheave: new pin, clean and grease', 25),
-    step('seal1', 'seal', 'Hatch seal off, clean the land', 75, { keeper: false }),
+    step('seal1', 'seal', 'Hatch seal off, clean the land', 70, { keeper: false }),
     step('shroud', 'lamp', 'Shrouds: even up, lock', 30),
     step('drill', 'plate', 'Plate off, drill the holes out oversize', 42, { dusty: true }),
     step('fill', 'plate', 'Fill the holes with thickened epoxy', 35, {
