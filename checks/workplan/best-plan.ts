@@ -1,6 +1,6 @@
 /** The best plan of a problem by the constraint model, as a `Plan` like any other, so that it can be judged alike. */
 import type { Plan, PlannedChange, PlannedStep, PlannedWait, Problem } from '#workplan';
-import { worthOf } from '#workplan';
+import { violations, worthOf } from '#workplan';
 import { solveModel } from './general-solver.ts';
 import { waitFinish } from './minute-tables.ts';
 import { type ConstraintModel, constraintModel, type ModelWorth } from './model.ts';
@@ -15,7 +15,7 @@ export type ModelAnswer =
  *
  * @param problem       a sound problem with whole weights
  * @param timeLimit_ms  for the solver
- * @throws Error        where the model says that not even the plan that leaves all out keeps the rules
+ * @throws Error        where its plan breaks a rule, or not even the plan that leaves all out is one: the model is wrong
  */
 export async function bestPlan(problem: Problem, timeLimit_ms: number): Promise<ModelAnswer> {
   const model = constraintModel(problem);
@@ -23,6 +23,8 @@ export async function bestPlan(problem: Problem, timeLimit_ms: number): Promise<
   if (answer.kind === 'unsatisfiable') throw new Error('the model has no plan at all, though leaving all out is one');
   if (answer.kind === 'out of time') return { kind: 'out of time' };
   const plan = planFrom(problem, model, answer.values);
+  const broken = violations(plan, problem)[0];
+  if (broken) throw new Error(`the model's plan breaks '${broken.rule}': ${broken.what}`);
   const { missed, weight, setUp_min } = worthOf(plan, problem);
   return { kind: 'proved best', plan, worth: { missed, weight, setUp_min } };
 }

@@ -10,18 +10,18 @@
 import { rules } from '#workplan';
 import { bestPlan } from './best-plan.ts';
 import { solverName } from './general-solver.ts';
-import type { SmallProblemOptions } from './small-problems/chance.ts';
-import { smallProblem } from './small-problems.ts';
 import { digestOf, readAnswers, type StoredAnswer, writeAnswers } from './stored-answers.ts';
+import { type SeededOptions, seededProblem } from './varied-problem.ts';
 import { notSwitchable } from './without-rule.ts';
 
 const limit_ms = 60_000;
 
-/** 300 small, 60 tiny, and four for each rule that it comes up often in. */
-function wanted(): { seed: number; options: SmallProblemOptions }[] {
-  const all: { seed: number; options: SmallProblemOptions }[] = [];
+/** 300 small, 60 tiny, 100 varied, and four for each rule that it comes up often in. */
+function wanted(): { seed: number; options: SeededOptions }[] {
+  const all: { seed: number; options: SeededOptions }[] = [];
   for (let seed = 0; seed < 300; seed++) all.push({ seed, options: {} });
   for (let seed = 1000; seed < 1060; seed++) all.push({ seed, options: { size: 'tiny' } });
+  for (let seed = 5000; seed < 5100; seed++) all.push({ seed, options: { varied: true } });
   for (const [index, rule] of rules.entries()) {
     if (notSwitchable.includes(rule)) continue;
     for (let seed = 2000 + 10 * index; seed < 2004 + 10 * index; seed++) all.push({ seed, options: { rules: [rule] } });
@@ -35,7 +35,7 @@ const known = new Map<string, StoredAnswer>();
 if (stored?.solver === solverName) for (const answer of stored.answers) known.set(keyOf(answer), answer);
 let made = 0;
 for (const { seed, options } of wanted()) {
-  const problem = smallProblem(seed, options);
+  const problem = seededProblem(seed, options);
   const digest = digestOf(problem);
   const key = keyOf({ seed, options });
   if (known.get(key)?.problem === digest || made >= most) continue;
@@ -54,6 +54,6 @@ function store(): number {
   return answers.length;
 }
 
-function keyOf({ seed, options }: { readonly seed: number; readonly options: SmallProblemOptions }): string {
+function keyOf({ seed, options }: { readonly seed: number; readonly options: SeededOptions }): string {
   return `${seed} ${JSON.stringify(options)}`;
 }

@@ -6,8 +6,8 @@
 import { writeFileSync } from 'node:fs';
 import { ruleMeanings } from '#workplan';
 import { agreement, searched, worthText } from './agreement.ts';
-import { smallProblem } from './small-problems.ts';
 import { readAnswers, readKills, type StoredAnswer } from './stored-answers.ts';
+import { seededProblem } from './varied-problem.ts';
 
 const stored = readAnswers();
 const kills = readKills();
@@ -22,12 +22,12 @@ interface Tally {
 
 const kindOf = ({ options }: StoredAnswer) => {
   if (options.rules) return 'one rule often';
-  return options.size ?? 'small';
+  return options.varied ? 'varied' : (options.size ?? 'small');
 };
 const tallies = new Map<string, Map<number, Tally>>();
 const efforts = [50, 300, 1000];
 for (const answer of stored.answers) {
-  const problem = smallProblem(answer.seed, answer.options);
+  const problem = seededProblem(answer.seed, answer.options);
   for (const kind of [kindOf(answer), 'all'])
     if (!tallies.has(kind))
       tallies.set(kind, new Map(efforts.map((effort) => [effort, { problems: 0, same: 0, proved: 0, faults: 0 }])));

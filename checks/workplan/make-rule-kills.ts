@@ -11,9 +11,8 @@ import { type Problem, type Rule, rules, startSearch } from '#workplan';
 import { bestPlan } from './best-plan.ts';
 import { solverName } from './general-solver.ts';
 import type { ModelWorth } from './model.ts';
-import type { SmallProblemOptions } from './small-problems/chance.ts';
-import { smallProblem } from './small-problems.ts';
 import { digestOf, type RuleKill, readKills, writeKills } from './stored-answers.ts';
+import { type SeededOptions, seededProblem } from './varied-problem.ts';
 import { notSwitchable, withoutRule } from './without-rule.ts';
 
 /** One more than the five that a rule needs. */
@@ -27,9 +26,9 @@ const kills: Partial<Record<Rule, readonly RuleKill[]>> = stored?.solver === sol
 for (const [index, rule] of rules.entries()) {
   if (notSwitchable.includes(rule) || (asked && !asked.includes(rule))) continue;
   const rows = (kills[rule] ?? []).filter(
-    ({ seed, options, problem }) => digestOf(smallProblem(seed, options)) === problem,
+    ({ seed, options, problem }) => digestOf(seededProblem(seed, options)) === problem,
   );
-  const options: SmallProblemOptions = { rules: [rule] };
+  const options: SeededOptions = { rules: [rule] };
   for (let seed = 10_000 * index; rows.length < wanted && seed < 10_000 * index + seedsTried; seed++) {
     if (rows.some((row) => row.seed === seed)) continue;
     const row = await killOf(rule, seed, options);
@@ -40,8 +39,8 @@ for (const [index, rule] of rules.entries()) {
   console.log(`${rule}: ${rows.length}`);
 }
 
-async function killOf(rule: Rule, seed: number, options: SmallProblemOptions): Promise<RuleKill | null> {
-  const problem = smallProblem(seed, options);
+async function killOf(rule: Rule, seed: number, options: SeededOptions): Promise<RuleKill | null> {
+  const problem = seededProblem(seed, options);
   const changed = withoutRule(problem, rule);
   if (!changed || worthText(soonFound(problem)) === worthText(soonFound(changed))) return null;
   const full = await bestPlan(problem, limit_ms);

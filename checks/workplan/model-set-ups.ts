@@ -75,8 +75,11 @@ function daysEnd(draft: Draft, rows: readonly Row[], steps: readonly StepTerms[]
     if (day.endsIn.length === 0) continue;
     draft.rule(`${day.id}: day ends in`);
     const worked = draft.variable('bool', `worked_${index}`);
-    for (const { on, from } of work)
-      draft.constraint(`(${on} /\\ ${from} >= ${day.from} /\\ ${from} < ${day.to}) -> ${worked}`);
+    // a step of no minutes may stand at the very end of a day
+    for (const { on, from, mayBeEmpty } of work)
+      draft.constraint(
+        `(${on} /\\ ${from} >= ${day.from} /\\ ${from} ${mayBeEmpty ? '<=' : '<'} ${day.to}) -> ${worked}`,
+      );
     const end = { on: worked, from: String(day.to), to: String(day.to + 1), mayBeEmpty: false };
     for (const { aspect, state } of day.endsIn)
       holds(draft, rows.find((row) => row.aspect.id === aspect)!, end, [state], `end_${index}`);

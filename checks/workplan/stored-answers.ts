@@ -3,12 +3,12 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Problem, Rule } from '#workplan';
 import type { ModelWorth } from './model.ts';
-import type { SmallProblemOptions } from './small-problems/chance.ts';
+import type { SeededOptions } from './varied-problem.ts';
 
-/** The proved best of one problem of `smallProblem`. */
+/** The proved best of one problem of `seededProblem`. */
 export interface StoredAnswer extends ModelWorth {
   readonly seed: number;
-  readonly options: SmallProblemOptions;
+  readonly options: SeededOptions;
   /** first 12 hex digits of the SHA-256 of the problem's JSON: a changed generator makes an answer void */
   readonly problem: string;
 }
@@ -22,7 +22,7 @@ export interface StoredAnswers {
 /** A problem on which the best plan is another one when a rule is left out. */
 export interface RuleKill extends ModelWorth {
   readonly seed: number;
-  readonly options: SmallProblemOptions;
+  readonly options: SeededOptions;
   readonly problem: string;
   /** the proved best without the rule */
   readonly without: ModelWorth;
