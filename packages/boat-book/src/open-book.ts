@@ -138,10 +138,10 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
   };
 
   function run<N extends OperationName>(name: N, fields: OperationFields<N>): OperationOutcome {
-    const operation = operations[name];
-    if (operation === undefined) {
+    if (!Object.hasOwn(operations, name)) {
       return { kind: 'refused', where: 'operation', wrong: `there is no operation ${name}`, right: 'one of the list' };
     }
+    const operation = operations[name];
     const read = operation.fields['~standard'].validate(fields);
     if (read instanceof Promise) throw new TypeError('fields are checked at once');
     if (read.issues !== undefined) {
