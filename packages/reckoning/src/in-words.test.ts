@@ -223,7 +223,7 @@ describe('why a step stands where it does', () => {
     // Saturday's dry entry runs 09:00 to 12:00 local; the job day starts at 09:00
     expect(
       stepReasonsInWords('coat', { ...plan, steps: [{ ...plan.steps[0]!, finish: 1440 + 720 }] }, problem),
-    ).toContain('Needs it dry, from 12 °C; so it is until 12:00.');
+    ).toContain('Weather needed: dry, from 12 °C; that holds until 12:00.');
   });
 
   it('says nothing of what is not in the plan', () => {

@@ -29,6 +29,8 @@ function afterWhat(step: ProblemStep, planned: PlannedStep, plan: Plan, problem:
   for (const link of problem.precedence) {
     if (link.after !== step.id) continue;
     const before = problem.steps.find((each) => each.id === link.before);
+    // that a step follows the one before it in its own job goes without saying
+    if (before?.job === step.job && link.wait === null && link.least_min === 0) continue;
     const end = link.wait
       ? plan.waits.find((wait) => wait.step === link.before && wait.wait === link.wait)?.finish
       : plan.steps.find((each) => each.step === link.before)?.finish;
@@ -58,13 +60,13 @@ function weatherReason(step: ProblemStep, planned: PlannedStep, problem: Problem
   const asks = conditionsInWords(step.needs);
   if (asks === '') return [];
   const day = problem.days.find((each) => each.id === planned.day);
-  if (!day) return [`Needs it ${asks}.`];
+  if (!day) return [`Weather needed: ${asks}.`];
   const suits = (minute: number) => minuteSuits(step, minute, problem);
   let from = planned.start;
   while (from > day.from && suits(from - 1)) from--;
   let to = planned.finish;
   while (to < day.to && suits(to)) to++;
-  if (from <= day.from && to >= day.to) return [`Needs it ${asks}; so it is all day.`];
+  if (from <= day.from && to >= day.to) return [`Weather needed: ${asks}; that holds all day.`];
   const clock = (minute: number) => localMinute(minute, problem).clock;
   const stretch =
     from <= day.from
@@ -72,7 +74,7 @@ function weatherReason(step: ProblemStep, planned: PlannedStep, problem: Problem
       : to >= day.to
         ? `from ${clock(from)}`
         : `from ${clock(from)} to ${clock(to)}`;
-  return [`Needs it ${asks}; so it is ${stretch}.`];
+  return [`Weather needed: ${asks}; that holds ${stretch}.`];
 }
 
 function minuteSuits(step: ProblemStep, minute: number, problem: Problem): boolean {
