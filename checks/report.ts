@@ -1,3 +1,4 @@
+import { markdownTable } from './markdown-table.ts';
 import type { OtherCheck } from './other-check.ts';
 import type { RowKind } from './row.ts';
 import type { OutsideRun, RowResult } from './run-rows.ts';
@@ -62,11 +63,17 @@ export function tableInMarkdown(results: readonly RowResult[], others: readonly 
     text.push(
       `## ${title}`,
       '',
-      '| family | provenance | rows | failed | worst error over allowed |',
-      '| --- | --- | ---: | ---: | ---: |',
+      ...markdownTable(
+        [
+          { head: 'family' },
+          { head: 'provenance' },
+          { head: 'rows', right: true },
+          { head: 'failed', right: true },
+          { head: 'worst error over allowed', right: true },
+        ],
+        ofKind.map((line) => [line.family, line.provenance, `${line.rows}`, `${line.failed}`, share(line.worst)]),
+      ),
     );
-    for (const line of ofKind)
-      text.push(`| ${line.family} | ${line.provenance} | ${line.rows} | ${line.failed} | ${share(line.worst)} |`);
     text.push('');
   }
   for (const kind of ['another program', 'derived twice'] as const) {
@@ -75,13 +82,29 @@ export function tableInMarkdown(results: readonly RowResult[], others: readonly 
     text.push(
       `## ${kind === 'another program' ? 'Against another program' : 'Derived twice'}`,
       '',
-      '| subject | what | against | compared | mean | worst | allowed | why any remains |',
-      '| --- | --- | --- | ---: | ---: | ---: | ---: | --- |',
+      ...markdownTable(
+        [
+          { head: 'subject' },
+          { head: 'what' },
+          { head: 'against' },
+          { head: 'compared', right: true },
+          { head: 'mean', right: true },
+          { head: 'worst', right: true },
+          { head: 'allowed', right: true },
+          { head: 'why any remains' },
+        ],
+        ofKind.map((other) => [
+          other.subject,
+          other.what,
+          other.against,
+          `${other.compared}`,
+          figure(other.mean, other.unit),
+          figure(other.worst, other.unit),
+          figure(other.allowed, other.unit),
+          other.why,
+        ]),
+      ),
     );
-    for (const other of ofKind)
-      text.push(
-        `| ${other.subject} | ${other.what} | ${other.against} | ${other.compared} | ${figure(other.mean, other.unit)} | ${figure(other.worst, other.unit)} | ${figure(other.allowed, other.unit)} | ${other.why} |`,
-      );
     text.push('');
   }
   return text;

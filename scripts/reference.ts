@@ -1,4 +1,5 @@
 import { type Question, referenceRows } from '#working';
+import { markdownTable } from '../checks/markdown-table.ts';
 
 /** The written reference of all questions, in Markdown. */
 export function reference(questions: readonly Question[]): string {
@@ -15,12 +16,12 @@ export function reference(questions: readonly Question[]): string {
       '',
       question.title,
       '',
-      '| field | what it is | takes | when not given |',
-      '| --- | --- | --- | --- |',
+      ...markdownTable(
+        [{ head: 'field' }, { head: 'what it is' }, { head: 'takes' }, { head: 'when not given' }],
+        referenceRows(question).map((row) => [`\`--${row.field}\``, row.meaning, row.takes, row.assumed ?? 'refused']),
+      ),
+      '',
     );
-    for (const row of referenceRows(question))
-      lines.push(`| \`--${row.field}\` | ${row.meaning} | ${row.takes} | ${row.assumed ?? 'refused'} |`);
-    lines.push('');
   }
   return lines.join('\n');
 }
