@@ -51,7 +51,7 @@ export const demoJobDays = ({ day }: DemoDates): Book['jobDays'] => {
   };
 };
 
-/** A shower after a dry morning; a fine day with a humid evening; a mild morning before a windy afternoon. */
+/** A breezy dry morning before a shower; a fine day with a humid evening; a mild morning before a windy afternoon. */
 export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
   const part = (
     n: number,
@@ -75,15 +75,15 @@ export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
     entered: atClock(today, '07:00'),
   });
   return [
-    part(2, 6, 9, 13, 5, 78),
-    part(2, 9, 12, 17, 7, 66),
-    part(2, 12, 14, 14, 11, 92, true),
-    part(2, 14, 21, 15, 8, 84),
+    part(2, 6, 9, 13, 9, 78),
+    part(2, 9, 12, 17, 14, 66),
+    part(2, 12, 14, 14, 16, 92, true),
+    part(2, 14, 21, 15, 13, 84),
     part(3, 6, 10, 14, 4, 74),
     part(3, 10, 16, 19, 7, 58),
     part(3, 16, 21, 15, 3, 89),
-    part(9, 6, 13, 15, 8, 64),
-    part(9, 13, 20, 17, 19, 60),
+    part(9, 6, 14, 15, 8, 64),
+    part(9, 14, 20, 17, 19, 60),
   ];
 };
 
