@@ -81,12 +81,10 @@ export function ConditionsFields({
   const rows = (
     <>
       <p className="field-note">A field left empty asks for nothing.</p>
-      <div className="field-row">
+      <div className="field-grid">
         {figure('airMin', 'Air from', '°C')}
         {figure('airMax', 'Air up to', '°C')}
         {figure('wind', 'Wind up to', 'knots')}
-      </div>
-      <div className="field-row">
         {figure('surfaceMin', 'Surface from', '°C')}
         {figure('humidity', 'Humidity up to', '%')}
         {figure('dewMargin', 'Over the dew point by', '°C')}

@@ -79,6 +79,7 @@ function Drawing({
     mastX: stance.mastUp ? across(boat.mastFromBow_m) : null,
     flagsAbove: down(profile.boomHeight) - 14,
     hangsBelow: down(profile.bottom) + 14,
+    measure: drawnWidth,
   });
   const top = Math.min(0, ...placed.map(({ box }) => box.y - 4));
   const bottom = Math.max(down(profile.bottom) + 12, ...placed.map(({ box }) => box.y + box.height + 6));
@@ -182,3 +183,12 @@ function said(work: ZoneWork): string {
 function colour(work: readonly ZoneWork[], zone: string): string {
   return (work.find((one) => one.zone === zone)?.dot ?? 'work').replace(' ', '-');
 }
+
+/** Width of a text in the drawing's type, from the device itself: its letters differ. [px] */
+function drawnWidth(text: string): number {
+  pen ??= document.createElement('canvas').getContext('2d');
+  if (!pen) return text.length * 8;
+  pen.font = `14px ${getComputedStyle(document.documentElement).getPropertyValue('--face')}`;
+  return pen.measureText(text).width;
+}
+let pen: CanvasRenderingContext2D | null = null;

@@ -33,6 +33,8 @@ export interface Sky {
   readonly flagsAbove: number;
   /** what hangs stands below this */
   readonly hangsBelow: number;
+  /** width of a text as it will be drawn. [px] */
+  readonly measure: (text: string) => number;
 }
 
 export const lineHeight = 18;
@@ -40,8 +42,8 @@ export const lineHeight = 18;
 export const markWidth = 18;
 const blockGap = 8;
 const leaderGap = 12;
-/** mean width of a letter at 14 px, on the wide side */
-const letter = 7.4;
+/** a text beside the mast wants this much room, or goes to the other side */
+const roomAloft = 190;
 
 export function placedPins(pins: readonly Pin[], sky: Sky): readonly PlacedPin[] {
   const { width, mastX } = sky;
@@ -50,7 +52,8 @@ export function placedPins(pins: readonly Pin[], sky: Sky): readonly PlacedPin[]
   const roomRight = (pin: Pin) => (mastX === null ? width : mastX - 12) - pin.x;
   const flags = rest.filter((pin) => pin.x < width * 0.5 && roomRight(pin) >= 110);
   const hanging = rest.filter((pin) => !flags.includes(pin));
-  return [...flying(flags, sky), ...hung(hanging, sky), ...(mastX === null ? [] : besideMast(aloft, sky, mastX))];
+  const flown = flying(flags, sky);
+  return [...flown, ...hung(hanging, sky), ...(mastX === null ? [] : besideMast(aloft, sky, mastX, flown))];
 }
 
 function flying(pins: readonly Pin[], sky: Sky): PlacedPin[] {
@@ -60,7 +63,7 @@ function flying(pins: readonly Pin[], sky: Sky): PlacedPin[] {
   // the foremost lowest: built from the right, upwards
   for (const { pin, leaderX } of order.reverse()) {
     const limit = (sky.mastX === null ? sky.width : sky.mastX - 12) - leaderX - 6;
-    const lines = broken(pin, limit);
+    const lines = broken(pin, limit, sky.measure);
     const height = lines.length * lineHeight;
     const y = bottom - height;
     placed.push({
@@ -68,7 +71,7 @@ function flying(pins: readonly Pin[], sky: Sky): PlacedPin[] {
       x: pin.x,
       y: pin.y,
       leader: { x: leaderX, y: y + 4 },
-      box: { x: leaderX + 6, y, width: widthOf(lines), height },
+      box: { x: leaderX + 6, y, width: widthOf(lines, sky.measure), height },
       lines,
     });
     bottom = y - blockGap;
@@ -80,9 +83,9 @@ function hung(pins: readonly Pin[], sky: Sky): PlacedPin[] {
   const order = spaced([...pins].sort((a, b) => a.x - b.x));
   let top = sky.hangsBelow;
   return order.map(({ pin, leaderX }) => {
-    const lines = broken(pin, leaderX - 6);
+    const lines = broken(pin, leaderX - 6, sky.measure);
     const height = lines.length * lineHeight;
-    const width = widthOf(lines);
+    const width = widthOf(lines, sky.measure);
     const y = top;
     top += height + blockGap;
     return {
@@ -96,21 +99,26 @@ function hung(pins: readonly Pin[], sky: Sky): PlacedPin[] {
   });
 }
 
-function besideMast(pins: readonly Pin[], sky: Sky, mastX: number): PlacedPin[] {
-  const left = mastX + 26;
-  const order = [...pins].sort((a, b) => a.y - b.y);
-  let top = Number.NEGATIVE_INFINITY;
+/** Forward of the mast where there is room; else aft of it, over the flags. */
+function besideMast(pins: readonly Pin[], sky: Sky, mastX: number, flown: readonly PlacedPin[]): PlacedPin[] {
+  const forward = sky.width - mastX - 26 >= roomAloft;
+  const flagsTop = Math.min(...flown.map(({ box }) => box.y), sky.flagsAbove) - blockGap;
+  // from the lowest up, each clear of the one under it
+  const order = [...pins].sort((a, b) => b.y - a.y);
+  let bottom = forward ? Number.POSITIVE_INFINITY : flagsTop;
   return order.map((pin) => {
-    const lines = broken(pin, sky.width - left);
+    const lines = broken(pin, forward ? sky.width - mastX - 26 : mastX - 26, sky.measure);
     const height = lines.length * lineHeight;
-    const y = Math.max(top, pin.y - lineHeight / 2);
-    top = y + height + blockGap;
+    const width = widthOf(lines, sky.measure);
+    const y = Math.min(bottom - height, pin.y - lineHeight / 2);
+    bottom = y - blockGap;
+    const x = forward ? mastX + 26 : Math.max(0, mastX - 26 - width);
     return {
       id: pin.id,
       x: pin.x,
       y: pin.y,
-      leader: { x: left - 4, y: y + lineHeight / 2 },
-      box: { x: left, y, width: widthOf(lines), height },
+      leader: { x: forward ? x - 4 : x + width + 4, y: y + lineHeight / 2 },
+      box: { x, y, width, height },
       lines,
     };
   });
@@ -126,19 +134,19 @@ function spaced(pins: readonly Pin[]): { pin: Pin; leaderX: number }[] {
 }
 
 /** The lines of a pin broken to a width, at spaces; a word longer than the width stands alone. */
-function broken(pin: Pin, width: number): PlacedPin['lines'] {
-  const letters = Math.max(8, Math.floor((width - markWidth) / letter));
+function broken(pin: Pin, width: number, measure: Sky['measure']): PlacedPin['lines'] {
   return pin.lines.flatMap((text, of) => {
     const lines: string[] = [];
     for (const word of text.split(' ')) {
       const last = lines.at(-1);
-      if (last !== undefined && last.length + 1 + word.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
+      if (last !== undefined && markWidth + measure(`${last} ${word}`) <= width)
+        lines[lines.length - 1] = `${last} ${word}`;
       else lines.push(word);
     }
     return lines.map((line, index) => ({ text: line, of, first: index === 0 }));
   });
 }
 
-function widthOf(lines: PlacedPin['lines']): number {
-  return markWidth + Math.max(...lines.map(({ text }) => text.length)) * letter;
+function widthOf(lines: PlacedPin['lines'], measure: Sky['measure']): number {
+  return markWidth + Math.max(...lines.map(({ text }) => measure(text)));
 }

@@ -4,7 +4,7 @@ import type { Book, Id } from '#boat-book';
 import { ChoiceField, TickField } from '../../parts/choice-fields.tsx';
 import { ConditionsFields } from '../../parts/conditions-fields.tsx';
 import { Form } from '../../parts/form.tsx';
-import { countInWords } from '../../parts/in-words.ts';
+import { capital, countInWords } from '../../parts/in-words.ts';
 import { SetUpNeedsField } from '../../parts/set-up-needs-field.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { NumberField, TextField } from '../../parts/text-fields.tsx';
@@ -78,32 +78,22 @@ export default function StepSheet({
           onChange={(text) => set('title', text)}
           refused={faults.step.title}
         />
-        <div className="field-row">
-          <NumberField
-            label="Likely"
-            unit="min"
-            whole
-            value={draft.likely}
-            onChange={(text) => set('likely', text)}
-            refused={faults.step.likely}
-          />
-          <NumberField
-            label="Low"
-            unit="min"
-            whole
-            value={draft.low}
-            onChange={(text) => set('low', text)}
-            refused={faults.step.low}
-          />
-          <NumberField
-            label="High"
-            unit="min"
-            whole
-            value={draft.high}
-            onChange={(text) => set('high', text)}
-            refused={faults.step.high}
-          />
-        </div>
+        <fieldset className="field">
+          <legend>Hands-on minutes</legend>
+          <div className="field-thirds">
+            {(['low', 'likely', 'high'] as const).map((end) => (
+              <NumberField
+                key={end}
+                label={capital(end)}
+                unit="min"
+                whole
+                value={draft[end]}
+                onChange={(text) => set(end, text)}
+                refused={faults.step[end]}
+              />
+            ))}
+          </div>
+        </fieldset>
         <NumberField
           label="Pairs of hands"
           unit="0 to 8"

@@ -1,0 +1,100 @@
+/** axe over every screen: nothing serious or critical, in each theme, at both widths, sheets included. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { laptop, launchBrowser, phone } from './browser.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const open = (name: string | RegExp) => async (page: Page) => {
+  await page.getByRole('button', { name }).first().click();
+  await page.getByRole('dialog').waitFor();
+};
+const firstJob = async (page: Page) => {
+  await page.locator('.work-group a.line-row').first().click();
+  await page.locator('.job h1').waitFor();
+};
+
+const screens: readonly (readonly [name: string, at: string, after?: (page: Page) => Promise<void>])[] = [
+  ['work', '#/work'],
+  ['a job', '#/work', firstJob],
+  [
+    'a step being changed',
+    '#/work',
+    async (page) => {
+      await firstJob(page);
+      await open(/^Change step 3/)(page);
+      await page.evaluate(() => {
+        for (const group of document.querySelectorAll('dialog details')) (group as HTMLDetailsElement).open = true;
+      });
+    },
+  ],
+  [
+    'a jury rig refused',
+    '#/work',
+    async (page) => {
+      await open('Jury rig')(page);
+      await page.getByRole('button', { name: 'Put it in' }).click();
+    },
+  ],
+  [
+    'putting in a job',
+    '#/work/put-in',
+    async (page) => {
+      await page.getByRole('textbox', { name: /one line/ }).fill('shroud plate weeps, rebed, mast down, 90 min, dry');
+      await page.getByRole('button', { name: 'Put it in' }).click();
+    },
+  ],
+  ['the boat', '#/boat'],
+  ['a set-up', '#/boat', open(/^Change the set-up/)],
+  ['her sizes', '#/boat', open('Change her sizes')],
+  [
+    'a zone',
+    '#/boat',
+    async (page) => {
+      await page.locator('section[aria-labelledby="boat-zones"] a.line-row').first().click();
+      await page.locator('.boat-zone h1').waitFor();
+    },
+  ],
+  ['stores', '#/stores'],
+  ['a store', '#/stores', open('Add a thing')],
+  ['go', '#/go'],
+  ['an outing', '#/go', open(/^Change:/)],
+];
+
+describe.each([
+  ['paper', phone],
+  ['dark', laptop],
+  ['red', phone],
+] as const)('%s', (theme, size) => {
+  it(`axe finds nothing serious at ${size.width} px`, async () => {
+    const context = await browser.newContext({ viewport: size, reducedMotion: 'reduce' });
+    await context.addInitScript((name) => localStorage.setItem('fettle-theme', name), theme);
+    const page = await context.newPage();
+    page.setDefaultTimeout(15_000);
+    const found: string[] = [];
+    for (const [name, at, after] of screens) {
+      await page.goto('about:blank');
+      await page.goto(inject('address') + at);
+      await page.locator('main h1').waitFor({ timeout: 30_000 });
+      await after?.(page);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      for (const violation of violations)
+        if (violation.impact === 'serious' || violation.impact === 'critical')
+          found.push(
+            `${name}: ${violation.id}, ${violation.nodes
+              .map((node) => node.target.join(' '))
+              .slice(0, 3)
+              .join(' | ')}`,
+          );
+    }
+    await context.close();
+    expect(found).toEqual([]);
+  });
+});
