@@ -175,7 +175,7 @@ function readBook(
 /** The birth of the shared documents, where they hold this very book; otherwise null. */
 function pastOf(book: Book, states: BookStates): string | null {
   try {
-    const opened = openBook([states], { session: 1, newId: () => 'none', now: () => 0, timeZone: 'UTC' });
+    const opened = openBook([states], { session: 0xffff_ffff, newId: () => 'none', now: () => 0, timeZone: 'UTC' });
     return sameContent(opened.view(), book) ? opened.born : null;
   } catch {
     return null;

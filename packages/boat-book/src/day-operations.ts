@@ -73,6 +73,9 @@ function chosen(fields: OperationFields<'chooseAnswer'>, answers: readonly Json[
   );
 }
 
+/** A plan can be made again from the book; so many are enough to see what changed. */
+const plansKept = 12;
+
 const oneSchema = z.strictObject({ id });
 const [addJobDay, changeJobDay] = plainThree<'addJobDay', 'changeJobDay', 'removeJobDay'>('jobDays', checkJobDay);
 const [addOuting, changeOuting, removeOuting] = plainThree<'addOuting', 'changeOuting', 'removeOuting'>('outings');
@@ -174,11 +177,17 @@ export const dayOperations = {
   removeStore,
   keepPlan: {
     title: 'Keep a plan',
-    does: 'Keeps a plan as it was made; of two made apart, both are kept.',
+    does: 'Keeps a plan as it was made, and the 11 before it; of two made apart, both are kept.',
     // a plan follows from the book by itself: undo is for what the keeper did
     undoes: false,
     fields: z.strictObject(without(keptPlanSchema, ['made', 'order'])),
-    run: (fields: OperationFields<'keepPlan'>, edit) => edit.fix('plans', { ...fields, made: edit.now }),
+    run(fields: OperationFields<'keepPlan'>, edit) {
+      const made = edit.fix('plans', { ...fields, made: edit.now });
+      const others = [...edit.all('plans')].filter(([planId]) => planId !== made);
+      others.sort(([, a], [, b]) => (a.order ?? 0) - (b.order ?? 0));
+      for (const [planId] of others.slice(0, -(plansKept - 1))) edit.unfix('plans', planId);
+      return made;
+    },
   },
   writeLog: {
     title: 'Write in the log',

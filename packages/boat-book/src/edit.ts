@@ -137,6 +137,13 @@ export class Edit {
     return id;
   }
 
+  /** Takes a fixed record out. */
+  unfix(collection: 'weather' | 'plans', id: Id): void {
+    const record = this.need(collection, id, 'id') as unknown as Json;
+    this.#keep(collection, id, null);
+    this.changes.push({ kind: 'remove', collection, id, record });
+  }
+
   answersTo(collection: CollectionName, id: Id, field: string): readonly Json[] {
     return this.#before.answersTo(collection, id, field);
   }

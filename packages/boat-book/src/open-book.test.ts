@@ -189,3 +189,18 @@ test('a state with damage in it opens; what cannot be read is left aside and nam
   ]);
   expect(there.view().jobs[job]).toMatchObject({ zone: zoneId, fitting, note: 'still here' });
 });
+
+test('of many plans the last twelve are kept', () => {
+  const book = begun();
+  const plan = { steps: [], waits: [], changes: [], leftOut: [] };
+  const made = Array.from({ length: 15 }, (_, i) =>
+    done(
+      book.run('keepPlan', {
+        startsAt: `2026-05-02T08:${String(i + 10)}:00Z`,
+        plan,
+        verdict: { kind: 'proved best', finishToo: true },
+      }),
+    ),
+  );
+  expect(Object.keys(book.view().plans)).toEqual(made.slice(3));
+});

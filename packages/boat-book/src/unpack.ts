@@ -29,6 +29,11 @@ export function nameFault(name: string): string | null {
   return null;
 }
 
+/** Books pack to some tenth of their size; what unpacks to more than this many times its size is made to do harm. */
+const mostTimes = 200;
+/** Below this, what is packed so tightly is small enough not to matter. [bytes] */
+const smallEnough = 20_000_000;
+
 /** Pieces this small keep one step of inflating, at most 1,032 times as much, within some 17 MB. [bytes] */
 const piece = 16_384;
 
@@ -48,6 +53,10 @@ export function unpack(bytes: Uint8Array, limits: UnpackLimits): Unpacked {
   if (stated === null) {
     return { kind: 'refused', because: 'The file is cut off: the list of contents at its end is missing.' };
   }
+  const tooMuch = (): Refused =>
+    new Refused(
+      `The file unpacks to more than ${megabytes(limits.unpacked)}, which no boat file does; unpacking was stopped.`,
+    );
   const files = new Map<string, Uint8Array>();
   const seen = new Set<string>();
   let entries = 0;
@@ -66,13 +75,15 @@ export function unpack(bytes: Uint8Array, limits: UnpackLimits): Unpacked {
         `The entry ‘${shown(file.name)}’ is packed in a way (${file.compression}) that boat files do not use.`,
       );
     }
+    if (file.originalSize !== undefined && file.originalSize > limits.unpacked) throw tooMuch();
     const pieces: Uint8Array[] = [];
     file.ondata = (error, data, final) => {
       if (error) throw error;
       total += data.length;
-      if (total > limits.unpacked) {
+      if (total > limits.unpacked) throw tooMuch();
+      if (total > smallEnough && total > mostTimes * bytes.length) {
         throw new Refused(
-          `The file unpacks to more than ${megabytes(limits.unpacked)}, which no boat file does; unpacking was stopped there.`,
+          `The file unpacks to more than ${mostTimes} times its size, which no boat file does; unpacking was stopped at ${megabytes(total)}.`,
         );
       }
       if (data.length > 0) pieces.push(data.slice());

@@ -1,0 +1,215 @@
+/** Any book there can be, for property tests: sound records that name only what is there. */
+import fc from 'fast-check';
+import { contentId } from '../canonical.ts';
+import { emptyBook } from '../empty-book.ts';
+import type { Book, Id } from '../records.ts';
+import { boat } from './devices.ts';
+
+const id = fc.stringMatching(/^[a-z][a-z0-9]{0,11}$/).filter((value) => !(value in {}));
+const title = fc.string({ minLength: 1, maxLength: 40, unit: 'grapheme' }).filter((value) => value.trim() !== '');
+const text = fc.string({ maxLength: 60, unit: 'grapheme' });
+const day = fc
+  .date({ min: new Date('1990-01-01'), max: new Date('2190-12-31'), noInvalidDate: true })
+  .map((date) => date.toISOString().slice(0, 10));
+const clock = fc
+  .nat(1439)
+  .map((minute) => `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`);
+const at = fc
+  .date({ min: new Date('1990-01-01'), max: new Date('2190-12-31'), noInvalidDate: true })
+  .map((date) => date.toISOString());
+const number = (min: number, max: number) =>
+  fc.double({ min, max, noNaN: true, noDefaultInfinity: true }).map((value) => (Object.is(value, -0) ? 0 : value));
+const nullable = <T>(of: fc.Arbitrary<T>) => fc.option(of, { nil: null });
+const keyed = <T>(of: fc.Arbitrary<T>, maxKeys = 4) => fc.dictionary(id, of, { maxKeys, noNullPrototype: true });
+const someOf = (ids: readonly Id[]) => fc.subarray([...ids]);
+const oneOf = (ids: readonly Id[]) => (ids.length === 0 ? fc.constant(null) : nullable(fc.constantFrom(...ids)));
+const consequence = fc.constantFrom('danger', 'unlawful', 'stops-sailing', 'worsens', 'comfort');
+
+const conditions = fc.record(
+  {
+    dry: fc.constant(true as const),
+    wind_max_kn: number(0, 120),
+    air_min_C: number(-60, 60),
+    daylight: fc.constant(true as const),
+  },
+  { requiredKeys: [] },
+);
+
+const law = fc.oneof(
+  fc.record({ kind: fc.constant('set time' as const), minutes: fc.nat(5000), from: fc.constant('the tin' as const) }),
+  fc.record({
+    kind: fc.constant('reacts' as const),
+    atReference_min: number(1, 5000),
+    reference_C: number(-10, 40),
+    doublesPer_C: number(1, 20),
+    minimum_C: number(-10, 20),
+    from: fc.constant('common practice' as const),
+  }),
+  fc.record({ kind: fc.constant('never cures' as const), from: fc.constant('our assumption' as const) }),
+);
+
+const minutes = fc
+  .tuple(fc.integer({ min: 1, max: 1440 }), fc.integer({ min: 1, max: 1440 }), fc.integer({ min: 1, max: 1440 }))
+  .map((three) => [...three].sort((a, b) => a - b) as [number, number, number])
+  .map(([low, likely, high]) => ({ low, likely, high }));
+
+const place = fc.record({
+  name: title,
+  latitude_deg: number(-90, 90),
+  longitude_deg: number(-180, 180),
+  timeZone: fc.constantFrom('UTC', 'Europe/Lisbon'),
+  features: fc.subarray(['water' as const, 'mains' as const, 'level' as const]),
+  sheltered: fc.boolean(),
+});
+const setUp = fc.record({
+  name: title,
+  states: fc.constant([
+    { id: 'up', name: 'Up', shelters: false },
+    { id: 'down', name: 'Down', shelters: true },
+  ]),
+  now: fc.constantFrom('up', 'down'),
+  changes: fc.constant([]),
+});
+const tool = fc.record({ name: title, count: fc.nat(9), keptAt: text });
+const outing = fc.record({
+  title,
+  date: day,
+  from: clock,
+  nights: fc.nat(9),
+  place: text,
+  wind_kn: nullable(number(0, 60)),
+});
+const store = fc.record({ name: title, keptAt: text, onHand: fc.boolean(), expected: nullable(day), note: text });
+
+/** A book whose parts name each other only where they are there. */
+export const anyBook: fc.Arbitrary<Book> = fc
+  .record({
+    name: title,
+    places: keyed(place),
+    zoneIds: fc.uniqueArray(id, { maxLength: 4 }),
+    setUps: keyed(setUp, 2),
+    tools: keyed(tool),
+    outings: keyed(outing),
+    stores: keyed(store),
+    jobIds: fc.uniqueArray(id, { maxLength: 4 }),
+  })
+  .chain(({ name, zoneIds, jobIds, ...base }) => {
+    const [placeIds, setUpIds] = [Object.keys(base.places), Object.keys(base.setUps)];
+    const setUpNeeds = someOf(setUpIds).map((ids) => ids.map((one) => ({ setUp: one, states: ['up'] })));
+    const zone = fc.record({
+      name: title,
+      words: fc.array(title, { maxLength: 2 }),
+      room: fc.integer({ min: 1, max: 20 }),
+      inside: fc.boolean(),
+      near: someOf(zoneIds),
+      along: number(0, 1),
+      up: number(0, 2),
+    });
+    const job = fc.record({
+      title,
+      why: text,
+      zone: oneOf(zoneIds),
+      fitting: fc.constant(null),
+      consequence,
+      opened: day,
+      due: nullable(day),
+      outing: oneOf(Object.keys(base.outings)),
+      state: fc.constantFrom('open' as const, 'done' as const, 'dropped' as const),
+      closed: nullable(day),
+      note: text,
+      said: text,
+      heldTo: fc.constant(null),
+      afterJobs: fc.constant([]),
+    });
+    const step = fc.record({
+      job: jobIds.length === 0 ? fc.constant('none') : fc.constantFrom(...jobIds),
+      order: number(-100, 100),
+      title,
+      minutes,
+      hands: fc.nat(5),
+      keeper: fc.boolean(),
+      notAlone: fc.boolean(),
+      zone: oneOf(zoneIds),
+      needs: conditions,
+      features: fc.constant([]),
+      tools: someOf(Object.keys(base.tools)).map((ids) => ids.map((one) => ({ tool: one, count: 1 }))),
+      setUps: setUpNeeds,
+      stores: someOf(Object.keys(base.stores)),
+      dusty: fc.boolean(),
+      wet: fc.boolean(),
+      mix: fc.constant(null),
+      waits: fc.array(
+        fc.record({
+          id,
+          title,
+          law,
+          needs: fc.constant({}),
+          setUps: setUpNeeds,
+          still: someOf(setUpIds),
+          wet: fc.boolean(),
+        }),
+        { maxLength: 1 },
+      ),
+      follows: fc.constant(null),
+      cautions: fc.array(text, { maxLength: 2 }),
+      progress: fc.oneof(
+        fc.constant({ kind: 'open' as const }),
+        fc.record({ kind: fc.constant('done' as const), started: at, finished: at }),
+      ),
+    });
+    const fixed = <T extends object>(of: fc.Arbitrary<T>) =>
+      fc.array(of, { maxLength: 4 }).map((list) =>
+        Object.fromEntries(
+          list.map((one, i) => {
+            const record = { ...one, order: i + 1 };
+            return [contentId(record), record];
+          }),
+        ),
+      );
+    return fc.record({
+      name: fc.constant(name),
+      base: fc.constant(base),
+      zones: fc
+        .tuple(...zoneIds.map(() => zone))
+        .map((zones) => Object.fromEntries(zones.map((one, i) => [zoneIds[i], one]))),
+      jobs: fc
+        .tuple(...jobIds.map(() => job))
+        .map((jobs) => Object.fromEntries(jobs.map((one, i) => [jobIds[i], one]))),
+      steps: jobIds.length === 0 ? fc.constant({}) : keyed(step),
+      weather:
+        placeIds.length === 0
+          ? fc.constant({})
+          : fixed(
+              fc.record({
+                place: fc.constantFrom(...placeIds),
+                date: day,
+                fromHour: fc.constant(6),
+                toHour: fc.integer({ min: 7, max: 24 }),
+                rain: fc.boolean(),
+                wind_kn: number(0, 120),
+                air_C: number(-60, 60),
+                surface_C: nullable(number(-60, 100)),
+                humidity_pct: number(1, 100),
+                basis: fc.constantFrom('typed' as const, 'forecast' as const),
+                entered: at,
+              }),
+            ),
+      log: fixed(
+        fc.record({
+          at,
+          kind: fc.constantFrom('note' as const, 'measured' as const),
+          job: fc.constant(null),
+          step: fc.constant(null),
+          zone: fc.constant(null),
+          who: text,
+          spent_min: nullable(fc.nat(500)),
+          text,
+        }),
+      ),
+    });
+  })
+  // plain objects only, as they come from JSON
+  .map(
+    ({ name, base, ...parts }) =>
+      JSON.parse(JSON.stringify({ ...emptyBook('book1', { ...boat, name }), ...base, ...parts })) as Book,
+  );
