@@ -109,4 +109,42 @@ describe('the demo boat', () => {
     },
     120_000,
   );
+
+  it('is planned again at 11:40 on the first day, with what was done and what is curing left as it is', () => {
+    const day = '2026-11-25';
+    const first = problemOn(day);
+    const before = planned(first, (each) => each.worth.missed === 0).plan;
+    const startsMs = Date.parse(first.startsAt);
+    const at = (minute: number) => new Date(startsMs + minute * 60_000).toISOString();
+    const now = first.days[0]!.from + 220; // 08:00 + 3 h 40
+    const begun = demoBook(day as Day);
+    const steps = { ...begun.steps };
+    for (const { step, start, finish, hands } of before.steps) {
+      const record = steps[step]!;
+      if (finish <= now)
+        steps[step] = { ...record, progress: { kind: 'done', started: at(start), finished: at(finish) } };
+      else if (start < now)
+        steps[step] = {
+          ...record,
+          progress: { kind: 'under way', started: at(start), expected: at(finish + 60), hands },
+        };
+    }
+    const setUps = { ...begun.setUps };
+    for (const change of before.changes)
+      if (change.finish <= now) setUps[change.aspect] = { ...setUps[change.aspect]!, now: change.to };
+    const matter = problemFrom({ ...begun, steps, setUps }, { now: at(now) });
+    if (matter.kind !== 'problem') throw new Error(matter.because);
+    const { problem } = matter;
+    expect(checkProblem(problem)).toMatchObject({ kind: 'sound' });
+    const left = problem.steps.filter((step) => step.progress.kind !== 'open');
+    // a job that is all done and waits for nothing is no longer in the problem
+    expect(left.length).toBeGreaterThan(1);
+    const outcome = planned(problem, (each) => each.worth.missed === 0);
+    expect(violations(outcome.plan, problem)).toEqual([]);
+    const shift = (startsMs - Date.parse(problem.startsAt)) / 60_000;
+    for (const { step, start } of before.steps)
+      if (start < now && left.some((each) => each.id === step))
+        expect(outcome.plan.steps.find((each) => each.step === step)?.start).toBe(start + shift);
+    expect(outcome.worth.missed).toBe(0);
+  }, 120_000);
 });

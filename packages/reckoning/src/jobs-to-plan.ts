@@ -1,6 +1,6 @@
 import type { Book, Id, Job } from '#boat-book';
 import { type PlanNote, planNote } from './plan-note.ts';
-import { type LinkedStep, linkedSteps } from './plan-steps.ts';
+import { type LinkedStep, linkedSteps, type StepsByJob, stepsByJob } from './plan-steps.ts';
 
 export interface JobToPlan {
   readonly id: Id;
@@ -16,14 +16,15 @@ export interface JobToPlan {
 export function jobsToPlan(book: Book): { readonly jobs: readonly JobToPlan[]; readonly notes: PlanNote[] } {
   const notes: PlanNote[] = [];
   const jobs: JobToPlan[] = [];
+  const byJob = stepsByJob(book);
   for (const [id, job] of Object.entries(book.jobs)) {
     if (job.state !== 'open') continue;
-    const steps = linkedSteps(book, id);
+    const steps = linkedSteps(book, byJob, id);
     if (steps.length === 0)
       notes.push(planNote('job left aside', `'${job.title}' has no steps yet, so it cannot be planned.`, { job: id }));
     else if (steps.some((step) => step.record.progress.kind !== 'done')) jobs.push({ id, job, steps });
   }
-  const planned = withoutJobsThatWaitForUnplanned(book, jobs, notes);
+  const planned = withoutJobsThatWaitForUnplanned(book, byJob, jobs, notes);
   return {
     jobs: planned.map((job) => ({ ...job, steps: job.steps.map((step) => withoutGoneLinks(book, step, notes)) })),
     notes,
@@ -31,7 +32,12 @@ export function jobsToPlan(book: Book): { readonly jobs: readonly JobToPlan[]; r
 }
 
 /** A job that comes after one that is open but cannot be planned cannot be planned either. */
-function withoutJobsThatWaitForUnplanned(book: Book, jobs: readonly JobToPlan[], notes: PlanNote[]): JobToPlan[] {
+function withoutJobsThatWaitForUnplanned(
+  book: Book,
+  byJob: StepsByJob,
+  jobs: readonly JobToPlan[],
+  notes: PlanNote[],
+): JobToPlan[] {
   let kept = [...jobs];
   for (;;) {
     const planned = new Set(kept.map((job) => job.id));
@@ -39,8 +45,8 @@ function withoutJobsThatWaitForUnplanned(book: Book, jobs: readonly JobToPlan[],
       each.job.afterJobs.find((other) => {
         const job = book.jobs[other];
         if (job?.state !== 'open' || planned.has(other)) return false;
-        const steps = linkedSteps(book, other);
-        return steps.length === 0 || steps.some((step) => step.record.progress.kind !== 'done');
+        const steps = byJob.get(other) ?? [];
+        return steps.length === 0 || steps.some(([, step]) => step.progress.kind !== 'done');
       });
     const next = kept.filter((each) => blocker(each) === undefined);
     if (next.length === kept.length) return next;

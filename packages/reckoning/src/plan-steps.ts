@@ -24,21 +24,28 @@ const plainLink = (before: Id, wait: Id | null): Link => ({
 const afterAllOf = (id: Id, step: Step): Link[] =>
   step.waits.length === 0 ? [plainLink(id, null)] : step.waits.map((wait) => plainLink(id, wait.id));
 
-/** Steps of one job, in the job's order. */
-export function stepsOf(book: Book, job: Id): [Id, Step][] {
-  return Object.entries(book.steps)
-    .filter(([, step]) => step.job === job)
-    .sort(([idA, a], [idB, b]) => a.order - b.order || (idA < idB ? -1 : 1));
+/** The steps of each job, in the job's order. */
+export type StepsByJob = ReadonlyMap<Id, readonly (readonly [Id, Step])[]>;
+
+export function stepsByJob(book: Book): StepsByJob {
+  const byJob = new Map<Id, [Id, Step][]>();
+  for (const entry of Object.entries(book.steps)) {
+    const steps = byJob.get(entry[1].job);
+    if (steps) steps.push(entry);
+    else byJob.set(entry[1].job, [entry]);
+  }
+  for (const steps of byJob.values()) steps.sort(([idA, a], [idB, b]) => a.order - b.order || (idA < idB ? -1 : 1));
+  return byJob;
 }
 
 /**
  * The steps of a job with what each waits for: the step before it and all its waits, or the follows written on it;
  * the first steps also wait for the last steps of the jobs that this one comes after.
  */
-export function linkedSteps(book: Book, jobId: Id): LinkedStep[] {
-  const steps = stepsOf(book, jobId);
+export function linkedSteps(book: Book, byJob: StepsByJob, jobId: Id): LinkedStep[] {
+  const steps = byJob.get(jobId) ?? [];
   const own = new Set(steps.map(([id]) => id));
-  const others = (book.jobs[jobId]?.afterJobs ?? []).flatMap((other) => lastLinks(book, other));
+  const others = (book.jobs[jobId]?.afterJobs ?? []).flatMap((other) => lastLinks(byJob, other));
   return steps.map(([id, record], index) => {
     const before = steps[index - 1];
     const links: Link[] = record.follows
@@ -58,8 +65,8 @@ export function linkedSteps(book: Book, jobId: Id): LinkedStep[] {
 }
 
 /** Links to the last steps of a job (those that no other step of it follows) and all their waits. */
-function lastLinks(book: Book, jobId: Id): Link[] {
-  const steps = stepsOf(book, jobId);
+function lastLinks(byJob: StepsByJob, jobId: Id): Link[] {
+  const steps = byJob.get(jobId) ?? [];
   const followed = new Set<Id>();
   steps.forEach(([, step], index) => {
     if (step.follows) for (const follow of step.follows) followed.add(follow.step);
@@ -90,12 +97,16 @@ export function problemStep(
   jobZone: Id | null,
   rest: Pick<ProblemStep, 'held' | 'progress'>,
 ): ProblemStep {
-  const minutes = Math.round(record.minutes.likely);
+  const whole = (minutes: number) => Math.max(record.hands > 0 ? 1 : 0, Math.round(minutes));
+  const minutes = whole(record.minutes.likely);
+  const [low, high] = [whole(record.minutes.low), whole(record.minutes.high)];
   return {
     id,
     job: record.job,
     title: record.title,
-    minutes: record.hands > 0 ? Math.max(1, minutes) : Math.max(0, minutes),
+    minutes,
+    ...(low < minutes ? { minutes_low: low } : {}),
+    ...(high > minutes ? { minutes_high: high } : {}),
     hands: record.hands,
     keeper: record.keeper && record.hands > 0,
     notAlone: record.notAlone,
