@@ -125,6 +125,21 @@ describe('checking a problem', () => {
     ['a step of a job there is not', { steps: [a, { ...b, job: 'other' }] }, 'steps › 2. (b) › job'],
     ['a step of hands and no minutes', { steps: [a, { ...b, minutes: 0 }] }, 'steps › 2. (b) › minutes'],
     ['a keeper at a step without hands', { steps: [a, { ...b, hands: 0, keeper: true }] }, 'steps › 2. (b) › keeper'],
+    [
+      'a low time over the likely one',
+      { steps: [a, { ...b, minutes_low: b.minutes + 1 }] },
+      'steps › 2. (b) › minutes_low',
+    ],
+    [
+      'a high time under the likely one',
+      { steps: [a, { ...b, minutes_high: b.minutes - 1 }] },
+      'steps › 2. (b) › minutes_high',
+    ],
+    [
+      'a chance of rain over 100 %',
+      { hours: sound.hours.map((hour) => ({ ...hour, rainOdds_pct: 101 })) },
+      'hours › 1. › rainOdds_pct',
+    ],
     ['a mixing longer than its step', { steps: [a, { ...b, minutes: 4, mix: 'epoxy' }] }, 'steps › 2. (b) › minutes'],
     ['a tool there is not', { steps: [a, { ...b, tools: [{ tool: 'saw', count: 1 }] }] }, 'steps › 2. (b) › tools'],
     ['a store line there is not', { steps: [a, { ...b, stores: ['screws'] }] }, 'steps › 2. (b) › stores'],

@@ -177,6 +177,11 @@ function stepAgrees(step: ProblemStep, where: string, problem: Problem, known: K
   }
   if (step.minutes === 0 && step.hands > 0)
     fault(`${where} › minutes`, `it takes 0 minutes of ${step.hands} hands`, 'at least 1 minute, or no hands');
+  const [low, high] = [step.minutes_low ?? step.minutes, step.minutes_high ?? step.minutes];
+  if (low > step.minutes)
+    fault(`${where} › minutes_low`, `${low} is more than the likely ${step.minutes}`, `at most ${step.minutes}`);
+  if (high < step.minutes)
+    fault(`${where} › minutes_high`, `${high} is less than the likely ${step.minutes}`, `at least ${step.minutes}`);
   if (step.keeper && step.hands === 0)
     fault(
       `${where} › keeper`,

@@ -77,6 +77,7 @@ const hour = z.strictObject({
   humidity_pct: number(1, 100),
   basis: z.enum(['typed', 'forecast', 'climate']),
   sheltered: z.boolean(),
+  rainOdds_pct: z.exactOptional(number(0, 100)),
 });
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
@@ -174,6 +175,8 @@ export const problemSchema: z.ZodMiniType<Problem> = z.strictObject({
       job: id,
       title: words,
       minutes,
+      minutes_low: z.exactOptional(minutes),
+      minutes_high: z.exactOptional(minutes),
       hands: count,
       keeper: z.boolean(),
       notAlone: z.boolean(),

@@ -48,6 +48,11 @@ export interface Problem {
 export interface PlanHour extends WeatherHour {
   /** the boat lies under a roof this hour, so rain does not reach it */
   readonly sheltered: boolean;
+  /**
+   * chance of rain in this hour, as a forecast gives it; only the odds read it. Missing: for weather typed or
+   * forecast, what forecasts of that age are worth (`odds/weather-draws.ts`). [%], 0–100
+   */
+  readonly rainOdds_pct?: number;
 }
 
 export type PlaceFeature = 'water' | 'mains' | 'level' | 'slope';
@@ -174,8 +179,14 @@ export interface ProblemStep {
   readonly id: string;
   readonly job: string;
   readonly title: string;
-  /** hands-on time. whole, ≥ 1 (0 only where hands is 0) */
+  /** hands-on time, the likely one. whole, ≥ 1 (0 only where hands is 0) */
   readonly minutes: number;
+  /**
+   * hands-on time when all goes well, and when it does not: one time in ten it lies outside the two. Only the odds
+   * read them. Missing: as `minutes`. low ≤ minutes ≤ high
+   */
+  readonly minutes_low?: number;
+  readonly minutes_high?: number;
   /** hands busy with it. ≥ 0 */
   readonly hands: number;
   /** the keeper must be one of them */
