@@ -14,7 +14,7 @@ const sizes = [
   ['mastHeight_m', 'Mast, foot to head', 1, 20],
   ['mastFromBow_m', 'Mast, from the stem', 0, 10],
   ['boom_m', 'Boom', 0.5, 8],
-  ['freeboard_m', 'Freeboard amidships', 0.2, 2.5],
+  ['freeboard_m', 'Freeboard', 0.2, 2.5],
   ['draft_m', 'Draft, board up', 0.05, 2],
   ['draftBoardDown_m', 'Draft, board down', 0.1, 3],
 ] as const;

@@ -104,8 +104,7 @@ export default function OutingSheet({
           />
           <NumberField
             label="Wind expected"
-            unit="knots"
-            note="Empty: not known."
+            unit="knots, if known"
             value={draft.wind}
             onChange={(text) => set('wind', text)}
             refused={faults.wind}

@@ -123,7 +123,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
             </button>
             <button
               type="button"
-              className="removes"
+              className="words removes"
               onClick={async () => {
                 const outcome = await run('dropJob', { id });
                 if (outcome.kind === 'done') goTo(address('work'));

@@ -32,9 +32,9 @@ export function JobWords(props: Props) {
   ].filter((fact) => fact !== undefined);
   const waiting = [
     ...waits.stores.map(({ name, expected }) =>
-      expected === null ? `${name} not in stores` : `${name} expected ${dateInWords(expected, today)}`,
+      expected === null ? `${name}, not in stores` : `${name}, expected ${dateInWords(expected, today)}`,
     ),
-    ...waits.jobs.map((title) => `after ‘${title}’`),
+    ...waits.jobs.map((title) => `‘${title}’`),
     ...waits.setUps,
     ...(waits.secondHand ? ['a second pair of hands'] : []),
   ];
@@ -43,7 +43,7 @@ export function JobWords(props: Props) {
       {facts.join(' · ')}
       {waiting.length > 0 && (
         <span className="work-waits">
-          {facts.length > 0 && <br />}needs: {waiting.join('; ')}
+          {facts.length > 0 && <br />}waits for: {waiting.join('; ')}
         </span>
       )}
     </>
