@@ -4,6 +4,7 @@ import type { Book, Id } from '#boat-book';
 import { bookClient } from '../../offline/book-client.ts';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
+import { capital } from '../../parts/in-words.ts';
 import type { Faults } from '../../parts/read-form.ts';
 import { ClockField, DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
@@ -186,7 +187,7 @@ export function JobDayForm({
             {setUps.map(([setUp, known]) => (
               <ChoiceField
                 key={setUp}
-                label={known.name}
+                label={capital(known.name)}
                 value={draft.endsIn[setUp] ?? ''}
                 onChange={(state) => set('endsIn', { ...draft.endsIn, [setUp]: state })}
                 options={known.states.map((state) => ({ value: state.id, name: state.name }))}

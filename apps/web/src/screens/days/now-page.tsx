@@ -44,7 +44,7 @@ export default function NowPage() {
   const late = moment.first ? now - moment.first.planned.start : 0;
   const open = moment.first?.kind === 'change' || moment.first?.step.progress.kind === 'open';
   return (
-    <div className="days days-now">
+    <div className="days days-now" data-plan-state={inHand.state}>
       <div className="days-now-main">
         <p className="small soft">{momentInWords(problem, now)}</p>
         {moment.first ? (

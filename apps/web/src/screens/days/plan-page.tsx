@@ -21,7 +21,7 @@ export function PlanPage() {
   const { problem, picture } = inHand;
   const [opened, setOpened] = useState<Block | null>(null);
   return (
-    <div className="days">
+    <div className="days" data-plan-state={inHand.state}>
       <header className="days-top">
         <h1>
           {problem && picture
@@ -93,6 +93,11 @@ function PlanState({ inHand }: { readonly inHand: PlanInHand }) {
     return (
       <div className="days-verdict">
         <p>{inHand.words}</p>
+        {inHand.noWork && (
+          <p>
+            <a href="#/work/put-in">Put in a job</a>
+          </p>
+        )}
       </div>
     );
   return (

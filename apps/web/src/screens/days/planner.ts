@@ -22,6 +22,8 @@ export interface PlanInHand {
   readonly notes: readonly PlanNote[];
   /** why there is nothing to plan, or what failed */
   readonly words: string | null;
+  /** true: there is nothing to plan because there is no work; false: because there are no days, or there is a plan */
+  readonly noWork: boolean;
 }
 
 const nothing: PlanInHand = {
@@ -31,6 +33,7 @@ const nothing: PlanInHand = {
   progress: null,
   notes: [],
   words: null,
+  noWork: false,
 };
 
 let inHand: PlanInHand = nothing;
@@ -73,7 +76,13 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
     if (mine !== round) return;
     switch (telling.kind) {
       case 'nothing to plan':
-        tellAll({ ...nothing, state: 'nothing to plan', words: telling.words, notes: telling.notes });
+        tellAll({
+          ...nothing,
+          state: 'nothing to plan',
+          words: telling.words,
+          noWork: telling.because === 'no open jobs',
+          notes: telling.notes,
+        });
         return;
       case 'problem':
         problem = telling.problem;

@@ -17,7 +17,7 @@ export default function SheetPage({ id }: { readonly id: Id }) {
   const inHand = usePlan(book);
   const day = inHand.problem?.days.find((d) => d.id === id);
   return (
-    <div className="days">
+    <div className="days" data-plan-state={inHand.state}>
       <div className="no-print">
         <BackToPlan />
         {day && (
