@@ -1,3 +1,4 @@
+import { checkBook } from '#boat-book';
 import { problemFrom } from '#reckoning';
 import { checkProblem, startSearch } from '#workplan';
 import { readArguments } from '../arguments.ts';
@@ -65,6 +66,11 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
   else {
     for (const line of planInLines(outcome, checked.problem, { book: file.book, notes: matter.notes })) out(line);
     for (const note of file.notes) out(`  ${note}`);
+    const faults = checkBook(file.book).length;
+    if (faults > 0)
+      out(
+        `fettle check finds ${faults} ${faults === 1 ? 'thing' : 'things'} wrong in this book; the plan is of the book as it is.`,
+      );
   }
   return exit.done;
 }
