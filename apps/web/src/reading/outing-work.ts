@@ -16,9 +16,17 @@ export type JobInTime =
   | { readonly kind: 'not in that plan' }
   | { readonly kind: 'no plan' };
 
+export interface RigBeyond {
+  readonly id: Id;
+  readonly rig: JuryRig;
+  readonly beyond: readonly string[];
+  /** when the job it stands in for is done by the plan; null: it stands in for none that is open */
+  readonly jobInTime: JobInTime | null;
+}
+
 export interface OutingWork {
   readonly jobs: readonly (NamedJob & { readonly inTime: JobInTime; readonly asked: boolean })[];
-  readonly rigs: readonly { readonly id: Id; readonly rig: JuryRig; readonly beyond: readonly string[] }[];
+  readonly rigs: readonly RigBeyond[];
   /** jury rigs that stay within their limits, as far as they are known */
   readonly within: readonly { readonly id: Id; readonly rig: JuryRig }[];
   readonly planMade: string | null;
@@ -42,7 +50,12 @@ export function outingWork(book: Book, id: Id, outing: Outing): OutingWork {
     .map((named) => ({ ...named, asked: named.job.outing === id, inTime: jobInTime(book, named.id, plan, starts) }))
     .sort((a, b) => Number(b.asked) - Number(a.asked));
   const standing = Object.entries(book.juryRigs).filter(([, rig]) => rig.state === 'standing');
-  const looked = standing.map(([rigId, rig]) => ({ id: rigId, rig, beyond: beyondTrust(rig, outing) }));
+  const looked = standing.map(([rigId, rig]) => ({
+    id: rigId,
+    rig,
+    beyond: beyondTrust(rig, outing),
+    jobInTime: rig.job !== null && book.jobs[rig.job]?.state === 'open' ? jobInTime(book, rig.job, plan, starts) : null,
+  }));
   return {
     jobs,
     rigs: looked.filter(({ beyond }) => beyond.length > 0),

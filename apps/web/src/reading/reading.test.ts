@@ -244,5 +244,12 @@ describe('what an outing needs', () => {
     // ready at 09:00 on the 20th is 33 h = 1980 min after the plan's start
     expect(kinds(kept(60, 1980))).toEqual(['in time', 'left out']);
     expect(kinds(kept(60, 1981))).toEqual(['too late', 'left out']);
+    // a rig past its trust by then matters only while its job is not done in time
+    const rigs = { r: rig({ job: 'j', trustedUntil: '2027-05-01' }), alone: rig({ trustedUntil: '2027-05-01' }) };
+    const work = outingWork({ ...kept(60, 1980), juryRigs: rigs }, 'o', outing);
+    expect(work.rigs.map(({ id, jobInTime }) => [id, jobInTime?.kind ?? null])).toEqual([
+      ['r', 'in time'],
+      ['alone', null],
+    ]);
   });
 });

@@ -6,7 +6,7 @@ import { bookClient } from '../offline/book-client.ts';
 export function NewVersion() {
   const taking = useRef(false);
   const [elsewhere, setElsewhere] = useState(false);
-  const [notKept, setNotKept] = useState<string | null>(null);
+  const [notKept, setNotKept] = useState(false);
   const {
     needRefresh: [ready, setReady],
     updateServiceWorker,
@@ -23,8 +23,8 @@ export function NewVersion() {
       // taken in another window: this one goes on as it is until its keeper says so
       else setElsewhere(true);
     },
-    onRegisterError(error: unknown) {
-      setNotKept(error instanceof Error ? error.message : String(error));
+    onRegisterError() {
+      setNotKept(true);
     },
   });
   const take = async () => {
@@ -33,13 +33,13 @@ export function NewVersion() {
     if (elsewhere) location.reload();
     else await updateServiceWorker(true);
   };
-  if (notKept !== null)
+  if (notKept)
     return (
       <div className="shell-line" role="status">
         <span>
           This device does not keep Fettle for use without a network: {notKept}. The boat book itself is kept.
         </span>
-        <button type="button" className="words" onClick={() => setNotKept(null)}>
+        <button type="button" className="words" onClick={() => setNotKept(false)}>
           Put away
         </button>
       </div>

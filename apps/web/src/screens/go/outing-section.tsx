@@ -23,7 +23,9 @@ export function OutingSection({
   const work = outingWork(book, id, outing);
   const ready = work.jobs.filter(({ inTime }) => inTime.kind === 'in time');
   const standing = work.jobs.filter(({ inTime }) => inTime.kind !== 'in time');
-  const against = standing.length + work.rigs.length;
+  const out = work.rigs.filter(({ jobInTime }) => jobInTime?.kind === 'in time');
+  const beyond = work.rigs.filter(({ jobInTime }) => jobInTime?.kind !== 'in time');
+  const against = standing.length + beyond.length;
   const sailsCounted = [...work.rigs, ...work.within].some(({ rig }) => rig.sails_max !== null);
   const made = work.planMade === null ? null : localAt(Date.parse(work.planMade), zoneOf(book));
   return (
@@ -43,23 +45,25 @@ export function OutingSection({
       <p className="go-sum">
         <b>
           {against === 0
-            ? 'Nothing looked at here stands against it.'
+            ? work.jobs.length + out.length === 0
+              ? 'Nothing looked at here stands against it.'
+              : 'Nothing looked at here stands against it, if the plan is kept.'
             : `${countInWords(against, 'thing')} ${against === 1 ? 'stands' : 'stand'} against it as things are.`}
         </b>
       </p>
       <div className="go-sides">
         <div>
-          {work.rigs.length > 0 && (
+          {beyond.length > 0 && (
             <>
               <h3>Jury rigs it goes beyond</h3>
               <ul>
-                {work.rigs.map(({ id: rigId, rig, beyond }) => (
+                {beyond.map(({ id: rigId, rig, beyond: why }) => (
                   <MarkedLine
                     key={rigId}
                     mark="danger"
                     said="not to be trusted for this"
                     title={rig.title}
-                    note={`${beyond.join('; ')}.`}
+                    note={`${why.join('; ')}.`}
                   >
                     {rig.job !== null && book.jobs[rig.job] && (
                       <a className="button words" href={address('work', 'job', rig.job)}>
@@ -112,6 +116,22 @@ export function OutingSection({
                     href={address('work', 'job', job)}
                     title={title}
                     note={`${asked ? 'needed for this outing · ' : ''}${inTimeInWords(inTime, today)}`}
+                  />
+                ))}
+              </ul>
+            </>
+          )}
+          {out.length > 0 && (
+            <>
+              <h3>Jury rigs it goes beyond, out by then if the plan is kept</h3>
+              <ul>
+                {out.map(({ id: rigId, rig, beyond: why, jobInTime }) => (
+                  <MarkedLine
+                    key={rigId}
+                    mark="jury rig"
+                    said="jury rig"
+                    title={rig.title}
+                    note={`${why.join('; ')} · its job is ${jobInTime ? inTimeInWords(jobInTime, today) : ''}`}
                   />
                 ))}
               </ul>
