@@ -37,7 +37,8 @@ export function NewVersion() {
     return (
       <div className="shell-line" role="status">
         <span>
-          This device does not keep Fettle for use without a network: {notKept}. The boat book itself is kept.
+          This browser does not keep Fettle for use without a network, as in a private window. The boat book itself is
+          kept.
         </span>
         <button type="button" className="words" onClick={() => setNotKept(false)}>
           Put away
