@@ -6,7 +6,7 @@ import { problemFrom } from './problem-from.ts';
 import { stepReasonsInWords } from './step-reasons-in-words.ts';
 import { job, jobDay, smallBook, soak, step, weather } from './testing/small-book.ts';
 import { effortInWords, verdictInWords } from './verdict-in-words.ts';
-import { hoursInWords, lengthInWords, listInWords, minuteInWords } from './when-in-words.ts';
+import { lengthInWords, listInWords, minuteInWords } from './when-in-words.ts';
 
 const book = smallBook({
   jobs: { paint: job('Paint the deck', { due: '2026-05-12' }), glue: job('Glue the sole') },
@@ -68,8 +68,8 @@ describe('obstacles in words', () => {
         bestDay: 'sat',
       }),
     ).toEqual({
-      why: "'Lay the paint' needs 5 hours in one go (dry, from 12 °C); Saturday has 3 hours at the most. What stands in the way is rain.",
-      gain: '5 hours without rain on a job day, or a roof over her, would let it in.',
+      why: "'Lay the paint' needs 5 h in one go (dry, from 12 °C); Saturday has 3 h at the most. What stands in the way is rain.",
+      gain: '5 h without rain on a job day, or a roof over her, would let it in.',
     });
     expect(
       said({
@@ -82,7 +82,7 @@ describe('obstacles in words', () => {
         bestDay: null,
       }).why,
     ).toBe(
-      "'Lay the paint' needs 5 hours in one go (dry, from 12 °C); no job day has such an hour. What stands in the way is cold air.",
+      "'Lay the paint' needs 5 h in one go (dry, from 12 °C); no job day has such an hour. What stands in the way is cold air.",
     );
   });
 
@@ -254,7 +254,6 @@ describe('lengths and times in words', () => {
       '2 days',
       '2.5 days',
     ]);
-    expect([0, 45, 60, 100, 300].map(hoursInWords)).toEqual(['none', '45 minutes', '1 hour', '2 hours', '5 hours']);
     expect(listInWords(['a', 'b', 'c'])).toBe('a, b and c');
     expect(minuteInWords(sunday9, problem)).toBe('Sunday 10 May 09:00');
     expect(minuteInWords(2880, problem)).toBe('the end of Saturday 9 May');

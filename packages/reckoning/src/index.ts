@@ -7,4 +7,4 @@ export type { PlanNote } from './plan-note.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
-export { dayInWords, hoursInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
+export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';

@@ -3,7 +3,6 @@ import { setUpInWords } from './change-in-words.ts';
 import { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 import {
   dayInWords,
-  hoursInWords,
   lengthInWords,
   listInWords,
   localMinute,
@@ -155,10 +154,10 @@ function weatherWords(
   const best =
     day === undefined || obstacle.best_min <= 0
       ? 'no job day has such an hour'
-      : `${dayCalled(day, problem)} has ${hoursInWords(obstacle.best_min)} at the most`;
+      : `${dayCalled(day, problem)} has ${lengthInWords(obstacle.best_min)} at the most`;
   return {
-    why: `${title} needs ${hoursInWords(obstacle.need_min)} in one go ${asksInWords(asks)}; ${best}. What stands in the way is ${standsInTheWay(obstacle.condition)}.`,
-    gain: weatherGain(obstacle.condition, hoursInWords(obstacle.need_min), needs.air_min_C),
+    why: `${title} needs ${lengthInWords(obstacle.need_min)} in one go ${asksInWords(asks)}; ${best}. What stands in the way is ${standsInTheWay(obstacle.condition)}.`,
+    gain: weatherGain(obstacle.condition, lengthInWords(obstacle.need_min), needs.air_min_C),
   };
 }
 

@@ -48,14 +48,6 @@ export function lengthInWords(minutes: number): string {
   return rest === 0 ? `${whole / 60} h` : `${Math.floor(whole / 60)} h ${String(rest).padStart(2, '0')}`;
 }
 
-/** `5 dry hours`-style figure: whole hours where it is one, else half hours up, else minutes. */
-export function hoursInWords(minutes: number): string {
-  if (minutes <= 0) return 'none';
-  if (minutes < 60) return `${minutes} minutes`;
-  const hours = Math.ceil(minutes / 30) / 2;
-  return hours === 1 ? '1 hour' : `${hours} hours`;
-}
-
 /** `a, b and c` */
 export function listInWords(names: readonly string[], joint: 'and' | 'or' = 'and'): string {
   if (names.length < 2) return names.join('');
