@@ -48,7 +48,7 @@ describe('a new version', () => {
     writeFileSync(shown, readFileSync(shown, 'utf8').replace('<title>Fettle</title>', '<title>Fettle, newer</title>'));
     const worker = join(folder, 'dist/sw.js');
     const before = readFileSync(worker, 'utf8');
-    const after = before.replace(/("url":\s*"index\.html",\s*"revision":\s*")[^"]*/, '$1newer');
+    const after = before.replace(/("?url"?:\s*"index\.html",\s*"?revision"?:\s*")[^"]*/, '$1newer');
     expect(after).not.toBe(before);
     writeFileSync(worker, after);
     await page.evaluate(async () => {
