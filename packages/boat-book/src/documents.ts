@@ -104,6 +104,10 @@ export function bookDocuments(
   }
   const docs: Readonly<Record<Part, Y.Doc>> = { boat: new Y.Doc(), work: new Y.Doc() };
   for (const part of parts) docs[part].clientID = session;
+  // before anything listens: a whole state is read much quicker than it is told change by change
+  for (const state of states) {
+    for (const part of parts) if (state[part] !== null) Y.applyUpdate(docs[part], state[part]);
+  }
   const writer = session.toString(36);
   const maps = new Map<CollectionName | 'book', Y.Map<Json>>();
   const kept = new Map<CollectionName, Map<Id, Kept>>();
@@ -144,7 +148,13 @@ export function bookDocuments(
     const part = collection === 'book' ? 'boat' : collections[collection].part;
     const map = docs[part].getMap<Json>(collection);
     maps.set(collection, map);
-    if (collection !== 'book') kept.set(collection, new Map());
+    if (collection === 'book') map.forEach((value, key) => void meta.set(key, value));
+    else {
+      kept.set(collection, new Map());
+      map.forEach((value, key) => {
+        read(collection, key, value);
+      });
+    }
     map.observe((event) => {
       for (const key of event.keysChanged) {
         const value = map.get(key);
@@ -215,7 +225,7 @@ export function bookDocuments(
     },
   };
 
-  const documents: BookDocuments = {
+  return {
     writer,
     kept: (collection) => kept.get(collection)!,
     meta: () => meta,
@@ -238,6 +248,4 @@ export function bookDocuments(
       listener = next;
     },
   };
-  for (const state of states) takeIn(state);
-  return documents;
 }

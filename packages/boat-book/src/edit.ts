@@ -14,6 +14,8 @@ import { recordSchemas } from './schemas.ts';
 export interface Records {
   record<C extends CollectionName>(collection: C, id: Id): RecordOf<C> | null;
   all<C extends CollectionName>(collection: C): Iterable<[Id, RecordOf<C>]>;
+  /** the highest order of the fixed records of a collection; 0 where there are none */
+  lastOrder(collection: CollectionName): number;
   /** the answers between which the keeper has to choose; none where there is no question */
   answersTo(collection: CollectionName, id: Id, field: string): readonly Json[];
 }
@@ -128,7 +130,7 @@ export class Edit {
 
   /** Keeps a record that never changes, under the hash of its content. The same content twice is one record. */
   fix<C extends 'weather' | 'plans' | 'log'>(collection: C, record: Omit<RecordOf<C>, 'order'>): Id {
-    const order = (this.#orders.get(collection) ?? this.#lastOrder(collection)) + 1;
+    const order = (this.#orders.get(collection) ?? this.#before.lastOrder(collection)) + 1;
     this.#orders.set(collection, order);
     const kept = { ...record, order } as unknown as Json;
     const id = contentId(kept);
@@ -162,23 +164,18 @@ export class Edit {
   }
 
   /** What names a record, in words for a sentence: `the step ‘Bed the plate’`. */
-  usersOf(collection: CollectionName, id: Id, besides: (collection: CollectionName, id: Id) => boolean = () => false) {
+  usersOf(collection: CollectionName, id: Id): string[] {
     const users: string[] = [];
     for (const by of Object.keys(collections) as CollectionName[]) {
+      if (collections[by].kept === 'fixed') continue;
       for (const [userId, record] of this.all(by)) {
-        if ((by === collection && userId === id) || besides(by, userId)) continue;
+        if (by === collection && userId === id) continue;
         if (referencesOf(by, record as never).some((ref) => ref.collection === collection && ref.id === id)) {
           users.push(`the ${collections[by].word} ${nameOf(record)}`);
         }
       }
     }
     return users;
-  }
-
-  #lastOrder(collection: CollectionName): number {
-    let last = 0;
-    for (const [, record] of this.all(collection)) last = Math.max(last, (record as { order?: number }).order ?? 0);
-    return last;
   }
 
   #keep(collection: CollectionName, id: Id, record: Json | null): void {

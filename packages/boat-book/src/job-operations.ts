@@ -126,7 +126,8 @@ export const jobOperations = {
         job.id,
       );
       putSteps(edit, made, steps, 0);
-      checkOrder(edit);
+      // a new job that names none before it, in plain order, can close no ring
+      if ((job.afterJobs ?? []).length > 0 || steps.some((step) => step.follows)) checkOrder(edit);
       return made;
     },
   },
@@ -212,7 +213,7 @@ export const jobOperations = {
       const whole = wholeStep(job, last === undefined ? 0 : last + 1, step);
       checkWaits(whole);
       const made = edit.put('steps', whole, step.id);
-      checkOrder(edit);
+      if (stepsOf(edit, job).some(([, one]) => one.follows !== null)) checkOrder(edit);
       return made;
     },
   },
@@ -269,7 +270,7 @@ export const jobOperations = {
           edit.set('steps', other, { order });
         });
       }
-      checkOrder(edit);
+      if (stepsOf(edit, job).some(([, one]) => one.follows !== null)) checkOrder(edit);
       return null;
     },
   },

@@ -10,17 +10,11 @@ import {
 } from './documents.ts';
 import { Edit, type EditClock, nameOf, RefusedEdit } from './edit.ts';
 import { applied, inverseOf, type TurnedChange } from './history.ts';
-import type {
-  CollectionName,
-  Json,
-  OpenQuestion,
-  OperationFields,
-  OperationName,
-  OperationOutcome,
-} from './operation-fields.ts';
+import type { Json, OpenQuestion, OperationFields, OperationName, OperationOutcome } from './operation-fields.ts';
 import { operations } from './operations.ts';
 import { faultsOf } from './plain-words.ts';
 import type { Book, Id, LogEntry } from './records.ts';
+import { referencesOf } from './references.ts';
 import { type RecordPatch, shownBook } from './shown-book.ts';
 
 /** What a book asks of the world: it has no clock and no dice of its own. */
@@ -182,18 +176,36 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
     tell(change);
   }
 
+  /** Every record that another names, as `remove collection id`, besides those named only by what is in `goes`. */
+  function namedBesides(goes: ReadonlySet<string>): Set<string> {
+    const named = new Set<string>();
+    for (const collection of collectionNames) {
+      if (collections[collection].kept === 'fixed') continue;
+      for (const [id, record] of records.all(collection)) {
+        if (goes.has(`${collection} ${id}`)) continue;
+        for (const ref of referencesOf(collection, record as never)) {
+          if (ref.collection !== collection || ref.id !== id) named.add(`remove ${ref.collection} ${ref.id}`);
+        }
+      }
+    }
+    return named;
+  }
+
   function turn(from: Done[], to: Done[], word: 'Taken back' | null): TurnedBack {
     const last = from.pop();
     if (last === undefined) return { title: null, left: [] };
     const back: TurnedChange[] = [];
     const left: string[] = [];
     const edit = new Edit(records, clock());
-    const goes = new Set(last.changes.map(({ change: { kind, collection, id } }) => `${kind} ${collection} ${id}`));
-    const goesToo = (collection: CollectionName, id: Id): boolean => goes.has(`remove ${collection} ${id}`);
+    const goes = new Set(
+      last.changes.flatMap(({ change: { kind, collection, id } }) =>
+        kind === 'remove' ? [`${collection} ${id}`] : [],
+      ),
+    );
+    const inUse = goes.size > 0 ? namedBesides(goes) : new Set<string>();
     const change = documents.write((keys) => {
       for (const { change, holds } of last.changes) {
-        const inUse = change.kind === 'remove' && edit.usersOf(change.collection, change.id, goesToo).length > 0;
-        if (inUse || !holds(documents, current)) {
+        if (inUse.has(`${change.kind} ${change.collection} ${change.id}`) || !holds(documents, current)) {
           left.push(`${collections[change.collection].word} ${nameOf(current(change.collection, change.id))}`);
           continue;
         }

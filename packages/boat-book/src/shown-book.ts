@@ -50,6 +50,7 @@ export function shownBook(documents: BookDocuments): ShownBook {
   const noted = new Map<CollectionName, Set<Id>>(collectionNames.map((name) => [name, new Set()]));
   const built = new Map<CollectionName, Readonly<Record<Id, unknown>>>();
   let view: Book | null = null;
+  const lastOrders = new Map<CollectionName, number>();
   let patches: RecordPatch[] = [];
 
   function current(collection: CollectionName, id: Id): Json | null {
@@ -68,6 +69,7 @@ export function shownBook(documents: BookDocuments): ShownBook {
         if (record !== null) yield [id, record as unknown as RecordOf<C>];
       }
     },
+    lastOrder: (collection) => lastOrders.get(collection) ?? 0,
     answersTo(collection, id, field) {
       return questionsOf(collection, id).find((question) => question.field === field)?.answers ?? [];
     },
@@ -84,6 +86,9 @@ export function shownBook(documents: BookDocuments): ShownBook {
   function touch(collection: CollectionName, id: Id): void {
     const next = shownRecord(collection, id, documents.kept(collection).get(id));
     const before = shown.get(collection)!.get(id);
+    if (collections[collection].kept === 'fixed' && next.record !== null) {
+      lastOrders.set(collection, Math.max(lastOrders.get(collection) ?? 0, orderOf(next.record)));
+    }
     if (next.questions.length > 0 || next.faults.length > 0) noted.get(collection)!.add(id);
     else noted.get(collection)!.delete(id);
     if (next.takenOut === null) takenOut.get(collection)!.delete(id);
@@ -239,9 +244,9 @@ export function shownBook(documents: BookDocuments): ShownBook {
   };
 }
 
+const orderOf = (record: unknown): number => (record as { readonly order?: number }).order ?? 0;
+
 /** Fixed records, oldest known first. */
 function inCausalOrder([idA, a]: [Id, unknown], [idB, b]: [Id, unknown]): number {
-  const orderA = (a as { order?: number }).order ?? 0;
-  const orderB = (b as { order?: number }).order ?? 0;
-  return orderA - orderB || (idA < idB ? -1 : idA > idB ? 1 : 0);
+  return orderOf(a) - orderOf(b) || (idA < idB ? -1 : idA > idB ? 1 : 0);
 }

@@ -3,7 +3,7 @@
  * that never changes under it, and asks for changes by the name of an operation.
  */
 import { type Remote, wrap } from 'comlink';
-import type { Boat, Book, OperationFields, OperationName, OperationOutcome } from '#boat-book';
+import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
 import type { KeptBooks } from './kept-books.ts';
@@ -56,6 +56,8 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
     readOnly: null,
     questions: [],
   };
+  /** changes that no screen has asked for yet: many are put in at once */
+  const waiting: RecordPatch[] = [];
   const listeners = new Set<() => void>();
   let toldAt = Number.NEGATIVE_INFINITY;
   let telling = false;
@@ -82,11 +84,12 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
 
   function heard(news: BookNews): void {
     const { book, patches, ...state } = news;
-    const before = book === undefined ? current.book : book;
+    if (book !== undefined) waiting.length = 0;
+    waiting.push(...patches);
     changed({
       ...state,
       state: asked > 0 && state.state === 'saved' ? 'saving' : state.state,
-      book: before === null || patches.length === 0 ? before : patchedBook(before, patches),
+      book: book === undefined ? current.book : book,
     });
   }
 
@@ -137,7 +140,13 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
       books();
       return () => listeners.delete(listener);
     },
-    snapshot: () => current,
+    snapshot() {
+      if (waiting.length > 0 && current.book !== null) {
+        current = { ...current, book: patchedBook(current.book, waiting) };
+        waiting.length = 0;
+      }
+      return current;
+    },
     run: (name, fields) => asking((there) => there.run(name as never, fields as never) as Promise<OperationOutcome>),
     undo: () => asking((there) => there.undo()),
     redo: () => asking((there) => there.redo()),

@@ -31,6 +31,7 @@ const books = keptBooks({
     const today = new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(new Date());
     return demoBook(today);
   },
+  compactAfter: 2_000,
   later: (then, wait_ms) => void setTimeout(then, wait_ms),
 });
 

@@ -7,6 +7,7 @@ import {
   type Book,
   type BookSurroundings,
   beginBook,
+  checkBook,
   emptyBook,
   type OpenBook,
   type OperationFields,
@@ -20,6 +21,7 @@ import {
 } from '#boat-book';
 import type { OpenedFile } from './book-client.ts';
 import type { KnownBook } from './book-database.ts';
+import { bookFromRows, bytesOf } from './book-from-rows.ts';
 import type { BookLog } from './book-log.ts';
 import type { BookNews } from './book-news.ts';
 import { inPlainWords, type Saving, saving } from './saving.ts';
@@ -33,6 +35,8 @@ export interface World {
   surroundings(): BookSurroundings;
   demoBook(): Promise<Book>;
   later(then: () => void, wait_ms: number): void;
+  /** a whole row is written after so many changes */
+  readonly compactAfter: number;
 }
 
 export interface KeptBooks {
@@ -63,10 +67,11 @@ interface Here {
   readonly troubles: string[];
   lastRead: number;
   sinceWhole: number;
+  bytesSinceWhole: number;
 }
 
-/** A whole row is written after so many changes. */
-const compactAfter = 2_000;
+/** A whole row is written after so many bytes of changes, however few they are. */
+const compactAfter_bytes = 4_000_000;
 /** How long the picture for the first paint may lag behind. [ms] */
 const firstPaintLag_ms = 400;
 
@@ -131,14 +136,16 @@ export function keptBooks(world: World): KeptBooks {
       troubles,
       lastRead: 0,
       sinceWhole: 0,
+      bytesSinceWhole: 0,
       saving: saving(
         async (changes) => {
           if (log === null) throw new Error(noStore ?? 'there is no store');
           const keys = await log.append(id, changes);
           for (const key of keys) made.seen.add(key);
           made.sinceWhole += changes.length;
+          made.bytesSinceWhole += changes.reduce((sum, one) => sum + bytesOf(one), 0);
           world.nudge(id);
-          if (made.sinceWhole >= compactAfter && made.saving.waiting().length <= changes.length) void compact(made);
+          if (longLog(made) && made.saving.waiting().length <= changes.length) void compact(made);
         },
         () => {
           if (here === made) news([], false);
@@ -155,9 +162,13 @@ export function keptBooks(world: World): KeptBooks {
     return made;
   }
 
+  const longLog = (one: Here): boolean =>
+    one.sinceWhole >= world.compactAfter || one.bytesSinceWhole >= compactAfter_bytes;
+
   async function compact(one: Here): Promise<void> {
     if (log === null || one.book === null) return;
     one.sinceWhole = 0;
+    one.bytesSinceWhole = 0;
     try {
       await catchUpWith(one);
       const key = await log.compact(one.id, { ...one.book.states(), keys: [] }, one.seen);
@@ -170,37 +181,18 @@ export function keptBooks(world: World): KeptBooks {
   async function load(known: KnownBook): Promise<void> {
     if (log === null) return;
     if (known.foreign) return loadForeign(known);
-    const { rows, damaged } = await log.read(known.id);
-    const troubles: string[] = [];
-    const bad = [...damaged];
-    const lastWhole = rows.findLastIndex((row) => row.kind === 'whole');
-    // with nothing damaged, what stands before the last whole row is in it
-    const used = damaged.length === 0 ? rows.slice(Math.max(0, lastWhole)) : rows;
-    const wholes = used.filter((row) => row.kind === 'whole');
-    let book: OpenBook | null = null;
-    for (const row of [...wholes].reverse()) {
-      try {
-        book = openBook([row.change], world.surroundings());
-        break;
-      } catch {
-        bad.push(row.key);
-      }
-    }
+    const read = await log.read(known.id);
+    const { book, bad, used, sinceWhole, bytesSinceWhole } = bookFromRows(read, world.surroundings());
     if (book === null) return loadPicture(known, bad);
-    for (const row of used) {
-      try {
-        if (!bad.includes(row.key)) book.takeIn(row.change);
-      } catch {
-        bad.push(row.key);
-      }
-    }
+    const troubles: string[] = [];
     const opened = shownFrom(known.id, book, troubles);
-    for (const { key } of rows) opened.seen.add(key);
-    opened.lastRead = Math.max(0, ...rows.map((row) => row.key));
-    opened.sinceWhole = rows.length - 1 - lastWhole;
+    for (const { key } of read.rows) opened.seen.add(key);
+    opened.lastRead = Math.max(0, ...read.rows.map((row) => row.key));
+    opened.sinceWhole = sinceWhole;
+    opened.bytesSinceWhole = bytesSinceWhole;
     if (bad.length > 0) {
       // first what can be done again is done again and stored; only then are the damaged rows moved
-      book.mend(used.filter((row) => !bad.includes(row.key)).map((row) => row.change));
+      book.mend(used.map((row) => row.change));
       await opened.saving.flush();
       troubles.push(damageInWords(bad.length));
       await log.setAside(known.id, bad, 'checksum or content').catch(() => {});
@@ -208,7 +200,7 @@ export function keptBooks(world: World): KeptBooks {
     here = opened;
     news([], true);
     picture();
-    if (opened.sinceWhole >= compactAfter) void compact(opened);
+    if (longLog(opened)) void compact(opened);
   }
 
   async function loadForeign(known: KnownBook): Promise<void> {
@@ -233,6 +225,7 @@ export function keptBooks(world: World): KeptBooks {
       troubles: [],
       lastRead: 0,
       sinceWhole: 0,
+      bytesSinceWhole: 0,
     };
   }
 
@@ -393,7 +386,12 @@ export function keptBooks(world: World): KeptBooks {
     startBook: (kind, boat) =>
       inTurn(async () => {
         const id = world.surroundings().newId();
-        if (kind === 'empty') return beginAs(emptyBook(id, boat as Boat), []);
+        if (kind === 'empty') {
+          const book = emptyBook(id, boat as Boat);
+          const [fault] = checkBook(book);
+          if (fault) throw new RangeError(`${fault.where}: ${fault.wrong}; right would be ${fault.right}`);
+          return beginAs(book, []);
+        }
         const demo = (await log?.books())?.find((known) => known.demo);
         if (demo !== undefined) {
           await log?.open(demo.id);
