@@ -43,7 +43,7 @@ export function PlanPage() {
       </header>
       <PlanState inHand={inHand} />
       {problem && picture && (
-        <div className="days-sheet-of-plan" data-beside={problem.days.length < 3}>
+        <div className="days-sheet-of-plan" data-days={Math.min(problem.days.length, 3)}>
           <PlanDrawing
             problem={problem}
             plan={picture.outcome.plan}

@@ -1,7 +1,15 @@
 /** The planner in a Worker of its own: the book becomes a problem, the search runs in slices and can be stopped. */
 import { expose } from 'comlink';
 import { obstacleInWords, problemFrom, verdictInWords } from '#reckoning';
-import { compareWorth, type Problem, type Progress, type Search, startSearch, type Worth } from '#workplan';
+import {
+  compareWorth,
+  type Problem,
+  type Progress,
+  type Search,
+  startSearch,
+  type Verdict,
+  type Worth,
+} from '#workplan';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 
 /** between two slices the Worker hears a stop. [ms] */
@@ -54,7 +62,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       at - began > request.spend_ms ||
       (settledEnough(progress) && at - betterAt > patience_ms);
     if (over) {
-      tell({ kind: 'settled', picture: pictureOf(search, problem), progress: told, stopped });
+      tell({ kind: 'settled', picture: pictureOf(search, problem, stopped), progress: told, stopped });
       return;
     }
     if (best !== null && best !== shown && (shown === null || at - shownAt > showEvery_ms)) {
@@ -84,8 +92,9 @@ function searchProgress({ iterations, worth, bound }: Progress, elapsed_ms: numb
   return { iterations, elapsed_ms, weight: worth?.weight ?? null, bound };
 }
 
-function pictureOf(search: Search, problem: Problem): PlanPicture {
-  const outcome = search.outcome();
+function pictureOf(search: Search, problem: Problem, cutShort = false): PlanPicture {
+  const found = search.outcome();
+  const outcome = cutShort ? { ...found, verdict: cutShortVerdict(found.verdict) } : found;
   const leftOut = outcome.plan.leftOut.map((job): LeftOutJob => {
     const reasons = outcome.obstacles
       .filter((obstacle) => obstacle.job === job)
@@ -93,6 +102,14 @@ function pictureOf(search: Search, problem: Problem): PlanPicture {
     return { job, title: problem.jobs.find((j) => j.id === job)?.title ?? job, reasons };
   });
   return { outcome, verdict: verdictInWords(outcome, problem), leftOut };
+}
+
+/** The verdict on a plan whose search the keeper ended: what was not proved by then might have been bettered. */
+function cutShortVerdict(verdict: Verdict): Verdict {
+  if (verdict.kind === 'good, gap known') return { kind: 'stopped early', bound: verdict.bound, gap: verdict.gap };
+  if (verdict.kind === 'impossible, because' && verdict.rest === 'good, gap known')
+    return { ...verdict, rest: 'stopped early' };
+  return verdict;
 }
 
 /** Lets messages in: a stop, or a newer request. */

@@ -8,7 +8,7 @@ import { bookClient } from '../../offline/book-client.ts';
 import type { PlanPicture, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 
 /** the longest a search runs on this device. [ms] */
-const longest_ms = 4000;
+const longest_ms = 8000;
 /** a plan older than this is made again when a screen that shows it is opened. [ms] */
 const stale_ms = 10 * 60_000;
 /** the same book gives the same plan */

@@ -190,6 +190,7 @@ function BlockButton({
       data-kind={block.what.kind}
       data-consequence={block.consequence ?? 'none'}
       data-state={block.state}
+      data-beside={block.beside}
       aria-label={spoken}
       style={{ left: block.left, top: block.top, width: block.width, height: block.height }}
       onClick={() => onOpen(block)}

@@ -50,6 +50,8 @@ export interface Block extends Box {
   readonly name: string;
   /** time, minutes and the job, in the lines there is room for */
   readonly note: string;
+  /** the note stands on the line of the name, for want of one of its own */
+  readonly beside: boolean;
   readonly consequence: Consequence | null;
   readonly state: 'open' | 'under way' | 'done';
 }
@@ -144,7 +146,7 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
 
   const setUps = setUpStretches(problem, plan).filter((s) => !s.resting && s.from < to && s.to > from);
   const aspects = [...new Set(setUps.map((s) => s.aspect))];
-  const lanesLeft = hoursLeft + 38 + aspects.length * setUpPitch;
+  const lanesLeft = hoursLeft + 42 + aspects.length * setUpPitch;
 
   // the lanes' width hangs on the waits beside them, whose names hang on the height: take the plain height first
   const pxPerMinute = plainScale(all);
@@ -246,13 +248,17 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
     const lines = Math.floor((height - padding - d.nameLines * nameLine) / noteLine);
     const full = d.job ? `${time} · ${d.job}` : time;
     const fits = (text: string) => lineCount(text, noteSize, d.width - insets, measure) <= lines;
+    const marks = (d.consequence === 'danger' ? 16 : 0) + (d.state === 'done' ? 16 : 0);
+    const oneLine = measure(d.name, nameSize) + measure(time, noteSize) + marks + 12 + insets <= d.width;
+    const beside = !fits(time) && oneLine;
     return {
       key: d.key,
       from: d.from,
       to: d.to,
       what: d.what,
       name: d.name,
-      note: fits(full) ? full : fits(time) ? time : '',
+      note: fits(full) ? full : fits(time) || beside ? time : '',
+      beside,
       consequence: d.consequence,
       state: d.state,
       left: d.left,
