@@ -165,3 +165,9 @@ export const bookClient: BookClient = clientOf(() => {
   void navigator.storage?.persist?.().catch(() => false);
   return new Worker(new URL('./book-worker.ts', import.meta.url), { type: 'module', name: 'boat book' });
 }, firstPicture);
+
+declare global {
+  /** the book's client in the browser's console: the same operations as the buttons, for mending by hand */
+  var fettleBook: BookClient | undefined;
+}
+globalThis.fettleBook = bookClient;
