@@ -121,11 +121,13 @@ export function SkyPanel({ problem, book, now, rain, onClose }: PanelProps & { r
   const { run, refusal } = useRun();
   const thisHour = Math.floor(now / 60);
   const today = dayAt(problem, now);
-  // whole hours ahead, to the end of the day
+  // whole hours ahead to an hour past the job day, and the end of the day
   const ends: number[] = [];
+  const jobDay = problem.days.find((day) => day.to > now && dayAt(problem, day.from) === today);
   for (let hour = thisHour + 1; hour <= thisHour + 24; hour++) {
-    ends.push(hour * 60);
-    if (dayAt(problem, hour * 60) !== today) break;
+    const over = dayAt(problem, hour * 60) !== today;
+    if (over || jobDay === undefined || hour * 60 <= jobDay.to + 60) ends.push(hour * 60);
+    if (over) break;
   }
   const place = placeOf({ problem, book, now });
   const keep = async (until: number) => {

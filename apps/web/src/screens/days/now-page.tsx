@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import type { Book } from '#boat-book';
 import type { Problem } from '#workplan';
 import { RefusalLine } from '../../parts/form.tsx';
-import { capital, minutesInWords } from '../../parts/in-words.ts';
+import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { momentOf } from './in-hand.ts';
@@ -84,7 +84,7 @@ export default function NowPage() {
                     {wait.tooCold ? '; too cold for part of it, it may never reach its strength' : ''}
                   </span>
                 </span>
-                <b>{minutesInWords(wait.finish - now)}</b>
+                <b>{leftInWords(wait.finish - now)}</b>
               </li>
             ))}
           </ul>
@@ -109,6 +109,11 @@ export default function NowPage() {
       </div>
     </div>
   );
+}
+
+/** `2 h 50`; whole days from two on */
+function leftInWords(minutes: number): string {
+  return minutes < 2 * 1440 ? minutesInWords(minutes) : countInWords(Math.round(minutes / 1440), 'day');
 }
 
 function stepTitle(problem: Problem, id: string): string {

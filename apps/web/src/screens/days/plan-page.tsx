@@ -102,7 +102,7 @@ function PlanState({ inHand }: { readonly inHand: PlanInHand }) {
     );
   return (
     <>
-      {inHand.picture && <VerdictLine picture={inHand.picture} />}
+      {inHand.picture && <VerdictLine picture={inHand.picture} settled={inHand.state !== 'planning'} />}
       <PlanProgress inHand={inHand} />
     </>
   );

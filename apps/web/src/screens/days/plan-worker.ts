@@ -68,7 +68,8 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
     if (best !== null && best !== shown && (shown === null || at - shownAt > showEvery_ms)) {
       shown = best;
       shownAt = at;
-      tell({ kind: 'plan', picture: pictureOf(search, problem), progress: told });
+      const picture = pictureOf(search, problem);
+      tell({ kind: 'plan', picture: { ...picture, verdict: soFar(picture.verdict) }, progress: told });
     } else if (at - saidAt > sayEvery_ms) {
       saidAt = at;
       tell({ kind: 'progress', progress: told });
@@ -102,6 +103,11 @@ function pictureOf(search: Search, problem: Problem, cutShort = false): PlanPict
     return { job, title: problem.jobs.find((j) => j.id === job)?.title ?? job, reasons };
   });
   return { outcome, verdict: verdictInWords(outcome, problem), leftOut };
+}
+
+/** Only what is in the plan by now: how good it is can be said when the search is over. */
+function soFar(verdict: string): string {
+  return `${verdict.split('. ')[0]!.replace(/\.$/, '')}, so far.`;
 }
 
 /** The verdict on a plan whose search the keeper ended: what was not proved by then might have been bettered. */

@@ -101,7 +101,8 @@ function whenAndHowLong({ item, book, problem, now }: InHandProps): string {
     : `Planned ${whenInWords(problem, item.planned.start, now)} to ${clockAt(problem, item.planned.finish)}`;
   const planned = item.planned.finish - item.planned.start;
   const record = item.kind === 'step' ? book.steps[item.step.id] : undefined;
-  return `${when}, ${record ? estimate(record.minutes, planned) : minutesInWords(planned)}`;
+  // what a step under way has grown to says nothing that its end does not
+  return `${when}, ${record ? estimate(record.minutes, isUnderWay(item) ? record.minutes.likely : planned) : minutesInWords(planned)}`;
 }
 
 function cautionsOf(item: Item, book: Book): readonly string[] {

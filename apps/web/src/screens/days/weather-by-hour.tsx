@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import type { Book, JobDay } from '#boat-book';
 import { Refused } from '../../parts/field.tsx';
-import { type KnownHour, knownHours, sameWeather, type WeatherEntries } from './weather-known.ts';
+import { hoursOfDay, type KnownHour, knownHours, sameWeather, type WeatherEntries } from './weather-known.ts';
 import { type PartDraft, readPart } from './weather-part.tsx';
 
 const empty: PartDraft = { sky: '', wind: '', air: '', humidity: '' };
@@ -32,6 +32,9 @@ export function WeatherByHour({
     ),
   );
   const [refused, setRefused] = useState<string | null>(null);
+  const [all, setAll] = useState(false);
+  const hours = hoursOfDay(day);
+  const shown = { from: Math.min(6, hours.from), to: Math.max(20, hours.to) };
   const set = (hour: number, what: Partial<PartDraft>) => {
     onTouch();
     setRows(rows.map((row, i) => (i === hour ? { ...row, ...what } : row)));
@@ -74,6 +77,7 @@ export function WeatherByHour({
         </thead>
         <tbody>
           {rows.map((row, hour) => {
+            if (!all && (hour < shown.from || hour >= shown.to)) return null;
             const name = `${two(hour)}:00`;
             return (
               // biome-ignore lint/suspicious/noArrayIndexKey: the index is the hour of the day
@@ -106,6 +110,13 @@ export function WeatherByHour({
           })}
         </tbody>
       </table>
+      {!all && (
+        <p>
+          <button type="button" className="words" onClick={() => setAll(true)}>
+            The hours of the night too
+          </button>
+        </p>
+      )}
       <Refused text={refused} />
       <button type="submit" className="main">
         Enter the weather

@@ -12,7 +12,10 @@ import { type PartDraft, PartFields, readPart } from './weather-part.tsx';
 import { type DayPart, partsOf } from './weather-parts.ts';
 
 export function WeatherEditor({ book, day }: { readonly book: Book; readonly day: JobDay }) {
-  const [by, setBy] = useState<'parts' | 'hours'>('parts');
+  // what was entered hour by hour is shown so
+  const [by, setBy] = useState<'parts' | 'hours'>(() =>
+    partsOf(day).every((part) => alike(knownOf(part, book, day))) ? 'parts' : 'hours',
+  );
   const { run, refusal } = useRun();
   const [kept, setKept] = useState(false);
   const enter = async (entries: WeatherEntries) => {

@@ -155,7 +155,7 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
   const roomForWaits = Math.max(0, width - lanesLeft - 140 - 60 * handsHere);
   const reserved = waitsWidth({ ...waitRequest, scale: plain(from, to, pxPerMinute), room: roomForWaits });
   const lanesWidth = width - lanesLeft - reserved;
-  const spans = laneSpans(problem, day, steps, lanesWidth, lanesLeft);
+  const spans = laneSpans(problem, day, steps, lanesWidth, lanesLeft, measure);
 
   const drafts: Draft[] = [];
   for (const planned of steps) {
@@ -244,7 +244,7 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
   const blocks = drafts.map((d): Block => {
     const top = scale.y(d.from);
     const height = scale.y(Math.max(d.to, d.from + 1)) - top - 1;
-    const time = `${clockAt(problem, d.from)}, ${minutesInWords(d.to - d.from)}`;
+    const time = `${clockAt(problem, d.from)}, ${minutesInWords(d.to - d.from).replaceAll(' ', '\u00a0')}`;
     const lines = Math.floor((height - padding - d.nameLines * nameLine) / noteLine);
     const full = d.job ? `${time} · ${d.job}` : time;
     const fits = (text: string) => lineCount(text, noteSize, d.width - insets, measure) <= lines;
@@ -328,13 +328,17 @@ function plain(from: Minute, to: Minute, pxPerMinute: number): DayScale {
 
 type LaneSpan = Omit<Lane, 'present'>;
 
-/** The keeper's lane takes the free width; each hand who is there that day has one, and what needs nobody another. */
+/**
+ * The keeper's lane takes the free width; each hand who is there that day has one, and what needs nobody another. A
+ * lane is wide enough for the longest word in it, up to its half.
+ */
 function laneSpans(
   problem: Problem,
   day: ProblemDay,
   steps: readonly PlannedStep[],
   width: number,
   left: number,
+  measure: Measure,
 ): LaneSpan[] {
   const [keeper, ...others] = problem.hands;
   const here = others.filter((h) => h.present.some((p) => p.from < day.to && p.to > day.from));
@@ -344,7 +348,12 @@ function laneSpans(
     ...(byItself ? [{ id: 'none', name: 'nobody' }] : []),
   ];
   const gap = 4;
-  const each = beside.length === 0 ? 0 : Math.max(56, Math.floor((width * 0.42) / beside.length));
+  const words = steps
+    .filter((s) => !s.hands.includes(keeper?.id ?? ''))
+    .flatMap((s) => (problem.steps.find((step) => step.id === s.step)?.title ?? '').split(' '));
+  const longest = Math.max(0, ...words.map((word) => measure(word, nameSize))) + insets + 1;
+  const share = Math.max(56, Math.floor((width * 0.42) / Math.max(1, beside.length)), Math.ceil(longest));
+  const each = beside.length === 0 ? 0 : Math.min(share, Math.floor((width * 0.5) / beside.length));
   const keeperWidth = width - beside.length * (each + gap);
   return [
     { id: keeper?.id ?? 'keeper', name: keeper?.name ?? 'keeper', left, width: keeperWidth },

@@ -5,8 +5,9 @@ import type { DayScale } from './day-scale.ts';
 import type { Measure } from './text-size.ts';
 
 const barWidth = 13;
+const tightBar = 12;
 const pitch = 33;
-const tightPitch = 19;
+const tightPitch = 17;
 const textSize = 13;
 
 export interface WaitBar {
@@ -78,7 +79,7 @@ function placed({ problem, plan, from, to, scale, measure }: Request, withNames:
       left: lane * (withNames ? pitch : tightPitch),
       top,
       bottom: Math.max(bottom, top + 3),
-      width: barWidth,
+      width: withNames ? barWidth : tightBar,
       comesIn: w.start < from,
       goesOn,
       tooCold: w.tooCold,
