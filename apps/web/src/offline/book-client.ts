@@ -6,7 +6,7 @@ import { type Remote, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
-import type { KeptBooks } from './kept-books.ts';
+import type { KeptBooks } from './book-world.ts';
 
 export interface BookSnapshot extends BookState {
   /** null while opening, and when there is no book on this device yet */
@@ -171,3 +171,10 @@ declare global {
   var fettleBook: BookClient | undefined;
 }
 globalThis.fettleBook = bookClient;
+
+// a page that holds what the device would not take is not closed by a slip; a test has no page
+if (typeof document !== 'undefined') {
+  globalThis.addEventListener('beforeunload', (event) => {
+    if (bookClient.snapshot().state === 'not saved') event.preventDefault();
+  });
+}

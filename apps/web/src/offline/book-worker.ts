@@ -2,7 +2,8 @@
 import { expose } from 'comlink';
 import type { BookSurroundings } from '#boat-book';
 import { bookLog } from './book-log.ts';
-import { type KeptBooks, keptBooks } from './kept-books.ts';
+import type { KeptBooks } from './book-world.ts';
+import { keptBooks } from './kept-books.ts';
 
 /** Ids of 120 random bits, in letters and figures that ids may have. */
 function newId(): string {

@@ -5,7 +5,8 @@ import { type Book, emptyBook } from '#boat-book';
 import { openDatabase } from './book-database.ts';
 import { type BookLog, bookLog } from './book-log.ts';
 import { type BookNews, patchedBook } from './book-news.ts';
-import { type KeptBooks, keptBooks, type World } from './kept-books.ts';
+import type { KeptBooks, World } from './book-world.ts';
+import { keptBooks } from './kept-books.ts';
 
 const boat = {
   name: 'Dabchick',

@@ -1,0 +1,36 @@
+/** What the books of a device need of the world, and what they give. */
+import type { Boat, Book, BookSurroundings, OperationFields, OperationName, OperationOutcome } from '#boat-book';
+import type { OpenedFile } from './book-client.ts';
+import type { BookLog } from './book-log.ts';
+import type { BookNews } from './book-news.ts';
+
+export interface World {
+  /** opens the device's store. @throws when the device allows none */
+  openLog(): Promise<BookLog>;
+  tell(news: BookNews): void;
+  /** tells the other tabs that there are new rows for a book */
+  nudge(book: string): void;
+  surroundings(): BookSurroundings;
+  demoBook(): Promise<Book>;
+  later(then: () => void, wait_ms: number): void;
+  /** a whole row is written after so many changes */
+  readonly compactAfter: number;
+}
+
+export interface KeptBooks {
+  /** Opens the book that was open last, if any. */
+  start(): Promise<void>;
+  run<N extends OperationName>(name: N, fields: OperationFields<N>): Promise<OperationOutcome>;
+  undo(): Promise<void>;
+  redo(): Promise<void>;
+  flush(): Promise<void>;
+  boatFile(): Promise<Uint8Array>;
+  openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile>;
+  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>): Promise<void>;
+  books(): Promise<readonly { readonly id: string; readonly name: string; readonly current: boolean }[]>;
+  openBook(id: string): Promise<void>;
+  /** Tells what there is to show besides the book once more. */
+  tellAgain(): void;
+  /** Takes in what other tabs wrote to the book that is open here. */
+  catchUp(book: string): Promise<void>;
+}
