@@ -5,6 +5,7 @@
 import type { Obstacle, Outcome, Plan, Verdict, Worth } from './plan.ts';
 import type { Problem } from './problem.ts';
 import { type Alone, boundsAlone } from './search/alone.ts';
+import { Bounds } from './search/bounds.ts';
 import { type Compiled, compile } from './search/compiled.ts';
 import { Dice } from './search/dice.ts';
 import { ListSearch } from './search/list-search.ts';
@@ -12,7 +13,6 @@ import { obstaclesToUnit, waitsForLeftOut } from './search/obstacles.ts';
 import { Placing } from './search/placing.ts';
 import { plainCase } from './search/plain/plain-case.ts';
 import { startPlainSearch } from './search/plain/plain-search.ts';
-import { leastSetUpMinutes } from './search/set-up-bound.ts';
 import { violations } from './violations.ts';
 
 export interface Progress {
@@ -50,33 +50,34 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
   const alone = boundsAlone(compiled, reasoning);
   const possible = compiled.units.flatMap((_, unit) => (alone.possible[unit] ? [unit] : []));
   const list = new ListSearch(compiled, possible, new Dice(seed), plan);
-  const bounds = boundsOf(compiled, alone);
+  const bounds = new Bounds(compiled, alone, possible);
 
   const finished = () => {
-    const worth = list.best?.worth;
-    return (
-      worth !== undefined &&
-      isProved(worth, bounds) &&
-      worth.lastFinish <= bounds.lastFinish &&
-      (worth.moved === 0 || problem.previous.length === 0)
-    );
+    const best = list.best?.worth;
+    return best !== undefined && bounds.isProved(best) && bounds.isSoonest(best) && best.moved === 0;
   };
   const advance = (iterations: number): Progress => {
-    for (let n = 0; n < iterations && !finished(); n++) list.step();
-    return { iterations: list.iterations, worth: list.best?.worth ?? null, bound: bounds.weight, finished: finished() };
+    for (let n = 0; n < iterations && !finished(); n++) {
+      list.step();
+      // the closer look at the bound waits until the plan has settled
+      if (list.sinceBetter === 100) bounds.lookCloser(list.best!.worth, 2000);
+    }
+    const worth = list.best?.worth ?? null;
+    return { iterations: list.iterations, worth, bound: bounds.weightFor(worth), finished: finished() };
   };
   return {
     advance,
     outcome() {
       if (list.best === null) advance(1);
-      const best = list.best!;
-      const breaches = violations(best.plan, problem);
+      const { plan: made, worth } = list.best!;
+      const breaches = violations(made, problem);
       if (breaches.length > 0) throw new RangeError(`the plan breaks a rule: ${breaches[0]!.what}`);
-      const obstacles = obstaclesOf(compiled, reasoning, alone, best.plan);
+      const obstacles = obstaclesOf(compiled, reasoning, alone, made);
+      if (!bounds.isProved(worth)) bounds.lookCloser(worth, 6000);
       return {
-        plan: best.plan,
-        worth: best.worth,
-        verdict: verdictOf(best.worth, bounds, obstacles, compiled),
+        plan: made,
+        worth,
+        verdict: verdictOf(worth, bounds, obstacles, compiled, list.iterations),
         obstacles,
         effort: { seed, iterations: list.iterations },
       };
@@ -84,49 +85,26 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
   };
 }
 
-interface Bounds {
-  readonly missed: number;
-  readonly weight: number;
-  /** holds for plans that do the weight of the bound and miss no more */
-  readonly setUp_min: number;
-  readonly lastFinish: number;
-}
+/** fewer tries than this say little about how good a plan can get */
+const fewTries = 20;
 
-function boundsOf(compiled: Compiled, alone: Alone): Bounds {
-  let missed = 0;
-  let weight = 0;
-  let lastFinish = 0;
-  // in the order of the jobs, as `worthOf` adds, so that equal sets of jobs have equal sums
-  for (const job of compiled.jobs) {
-    if (job.unit < 0 || alone.possible[job.unit]) weight += job.weight;
-    else if (job.needed) missed += job.weight;
-  }
-  compiled.units.forEach((unit, index) => {
-    if (!alone.possible[index]) return;
-    for (const step of unit.open) {
-      const { minutes, mixing } = compiled.steps[step]!;
-      lastFinish = Math.max(lastFinish, alone.earliest[step]! + minutes - mixing);
-    }
-  });
-  const all = compiled.units.flatMap((_, index) => (alone.possible[index] ? [index] : []));
-  return { missed, weight, setUp_min: leastSetUpMinutes(compiled, all), lastFinish };
-}
-
-function isProved(worth: Worth, bounds: Bounds): boolean {
-  return worth.missed === bounds.missed && worth.weight === bounds.weight && worth.setUp_min <= bounds.setUp_min;
-}
-
-function verdictOf(worth: Worth, bounds: Bounds, obstacles: readonly Obstacle[], compiled: Compiled): Verdict {
-  const bound = bounds.weight;
-  const gap = bound > 0 ? (bound - worth.weight) / bound : 0;
-  const proved = isProved(worth, bounds);
+function verdictOf(
+  worth: Worth,
+  bounds: Bounds,
+  obstacles: readonly Obstacle[],
+  compiled: Compiled,
+  iterations: number,
+): Verdict {
+  const bound = bounds.weightFor(worth);
+  const gap = bound > 0 ? Math.max(0, (bound - worth.weight) / bound) : 0;
+  const proved = bounds.isProved(worth);
+  const rest = proved ? 'proved best' : iterations < fewTries ? 'stopped early' : 'good, gap known';
   const needed = new Set(compiled.jobs.filter((job) => job.needed).map((job) => compiled.problem.jobs[job.index]!.id));
   const because =
     bounds.missed > 0 ? obstacles.filter(({ job, kind }) => needed.has(job) && kind !== 'no room left') : [];
-  if (because.length > 0)
-    return { kind: 'impossible, because', because, rest: proved ? 'proved best' : 'good, gap known', bound, gap };
-  if (proved) return { kind: 'proved best', finishToo: worth.lastFinish <= bounds.lastFinish };
-  return { kind: 'good, gap known', bound, gap };
+  if (because.length > 0) return { kind: 'impossible, because', because, rest, bound, gap };
+  if (proved) return { kind: 'proved best', finishToo: bounds.isSoonest(worth) };
+  return { kind: iterations < fewTries ? 'stopped early' : 'good, gap known', bound, gap };
 }
 
 function obstaclesOf(compiled: Compiled, placing: Placing, alone: Alone, plan: Plan): Obstacle[] {

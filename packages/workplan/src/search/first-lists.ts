@@ -34,7 +34,8 @@ export function firstLists(compiled: Compiled, possible: readonly number[], plan
       unitOf,
     ),
     notBefore: new Int32Array(compiled.steps.length),
-    soon: new Uint8Array(compiled.units.length).fill(soon ? 1 : 0),
+    extra: new Float64Array(compiled.units.length).fill(soon ? Number.POSITIVE_INFINITY : 0),
+    skips: new Uint8Array(compiled.units.length),
     backLate: true,
   });
   const lists = [

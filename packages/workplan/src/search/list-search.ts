@@ -23,7 +23,11 @@ export class ListSearch {
   private bestList: StepList | null = null;
   private inHand: StepList | null = null;
   private inHandWorth: Worth | null = null;
-  private sinceBetter = 0;
+  /** tries since the best was found */
+  sinceBetter = 0;
+  /** starts and finishes of the list in hand */
+  private readonly start: Int32Array;
+  private readonly finish: Int32Array;
 
   /**
    * @param possible  units that are not known to be impossible
@@ -36,6 +40,8 @@ export class ListSearch {
     this.placing = new Placing(compiled);
     this.lists = new ListPlacing(compiled, this.placing);
     this.unitOf = Int32Array.from(compiled.steps, (step) => compiled.jobs[step.job]!.unit);
+    this.start = new Int32Array(compiled.steps.length).fill(-1);
+    this.finish = new Int32Array(compiled.steps.length).fill(-1);
     this.firsts = firstLists(compiled, possible, plan);
     if (plan !== null && violations(plan, compiled.problem).length === 0) {
       this.best = { worth: worthOf(plan, compiled.problem), plan };
@@ -50,42 +56,56 @@ export class ListSearch {
 
   /** Tries one more list. Returns true where it is the best so far. */
   step(): boolean {
-    const list = this.firsts.shift() ?? this.changed();
+    const { dice } = this;
+    const first = this.firsts.shift();
+    const list = first ?? this.changed();
     this.iterations++;
-    this.lists.place(list);
-    const worth = worthPlaced(this.placing.taken, this.compiled);
-    const better = this.best === null || compareWorth(worth, this.best.worth) < 0;
+    const than = this.inHandWorth;
+    // now and then something a little worse is taken, to get away from where all small changes are for the worse
+    const give = than !== null && first === undefined && dice.chance(0.05) ? 0.96 : 1;
+    const free = first !== undefined || than === null;
+    const whole = this.lists.place(
+      list,
+      free ? Number.NEGATIVE_INFINITY : than.weight * give,
+      free ? Number.POSITIVE_INFINITY : than.missed,
+    );
+    const worth = whole ? worthPlaced(this.placing.taken, this.compiled) : null;
+    const better = worth !== null && (this.best === null || compareWorth(worth, this.best.worth) < 0);
     if (better) {
       this.best = { worth, plan: writtenPlan(this.placing.taken) };
-      this.bestList = list;
       this.sinceBetter = 0;
     } else this.sinceBetter++;
-    if (better || this.inHandWorth === null || this.isTaken(worth)) {
-      this.inHand = list;
+    if (worth !== null && (better || than === null || give < 1 || compareWorth(worth, than) <= 0)) {
+      this.inHand = this.asPlaced(list);
       this.inHandWorth = worth;
     }
-    if (this.sinceBetter > 0 && this.sinceBetter % 250 === 0) {
+    if (better) this.bestList = this.inHand;
+    if (this.sinceBetter > 0 && this.sinceBetter % 1000 === 0 && this.bestList !== null) {
       this.inHand = this.bestList;
       this.inHandWorth = this.best!.worth;
     }
     return better;
   }
 
-  private isTaken(worth: Worth): boolean {
-    const than = this.inHandWorth!;
-    if (compareWorth(worth, than) <= 0) return true;
-    // now and then something a little worse, to get away from where all small changes are for the worse
-    if (!this.dice.chance(0.02)) return false;
-    return worth.missed <= than.missed && worth.weight >= than.weight * 0.97;
+  /** The list with what its placing taught: the set-up minutes its units came to need, and which found no place. */
+  private asPlaced(list: StepList): StepList {
+    const { lists, placing } = this;
+    const { start, finish } = placing.taken;
+    this.start.set(start);
+    this.finish.set(finish);
+    const extra = this.dice.chance(0.5) ? Float64Array.from(lists.extra) : list.extra;
+    return { ...list, extra, skips: Uint8Array.from(lists.out) };
   }
 
   /** The list in hand with one or a few things changed. */
   private changed(): StepList {
-    const { dice, compiled, lists, possible, unitOf } = this;
+    const { dice, compiled, possible, start } = this;
     const from = this.inHand!;
     let order = [...from.order];
     const notBefore = Int32Array.from(from.notBefore);
-    const soon = Uint8Array.from(from.soon);
+    const extra = Float64Array.from(from.extra);
+
+    const skips = new Uint8Array(from.skips.length);
     let { backLate } = from;
     if (order.length === 0) return from;
     const times = 1 + (dice.chance(0.35) ? 1 + dice.below(2) : 0);
@@ -93,11 +113,12 @@ export class ListSearch {
       const unit = possible[dice.below(possible.length)]!;
       const pick = dice.share();
       if (pick < 0.22) {
-        const out = possible.filter((other) => lists.out[other] === 1);
+        const out = possible.filter((other) => from.skips[other] === 1);
         const chosen = out.length > 0 ? out[dice.below(out.length)]! : unit;
         order = this.withUnitAt(order, chosen, dice.below(order.length));
+        skips[chosen] = 0;
         for (const step of compiled.units[chosen]!.open) notBefore[step] = 0;
-        soon[chosen] = dice.chance(0.3) ? 1 : 0;
+        extra[chosen] = dice.chance(0.3) ? Number.POSITIVE_INFINITY : 0;
       } else if (pick < 0.4) {
         order = this.withUnitAt(order, unit, dice.below(order.length));
       } else if (pick < 0.55) {
@@ -115,19 +136,19 @@ export class ListSearch {
         if (dice.chance(0.5)) for (const step of open) notBefore[step] = when;
         else notBefore[open[dice.below(open.length)]!] = when;
       } else if (pick < 0.86) {
-        soon[unit] = 1 - soon[unit]!;
-      } else if (pick < 0.91) {
+        extra[unit] = extra[unit]! > 0 ? 0 : Number.POSITIVE_INFINITY;
+      } else if (pick < 0.89) {
         backLate = !backLate;
+      } else if (pick < 0.92) {
+        for (const other of possible) if (dice.chance(0.5)) extra[other] = 0;
       } else if (pick < 0.97) {
-        const { start } = this.placing.taken;
         const when = (step: number) => (start[step]! < 0 ? compiled.horizon : start[step]!);
         order.sort((a, b) => when(a) - when(b));
       } else {
         for (const step of order) if (dice.chance(0.5)) notBefore[step] = 0;
-        for (const other of possible) if (dice.chance(0.5)) soon[other] = 0;
       }
     }
-    return { order: inOrder(compiled, order, unitOf), notBefore, soon, backLate };
+    return { order: inOrder(compiled, order, this.unitOf), notBefore, extra, skips, backLate };
   }
 
   private withUnitAt(order: readonly number[], unit: number, at: number): number[] {
@@ -159,7 +180,7 @@ export class ListSearch {
     const { from, to } = stretches[dice.below(stretches.length)]!;
     if (dice.chance(0.5)) return from;
     // when some step now finishes, or any minute
-    const { finish } = this.placing.taken;
+    const { finish } = this;
     const step = dice.below(finish.length);
     return dice.chance(0.6) && finish[step]! > 0 ? finish[step]! : from + dice.below(to - from);
   }

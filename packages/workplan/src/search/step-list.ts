@@ -7,8 +7,10 @@ export interface StepList {
   readonly order: Int32Array;
   /** by step: not before this minute */
   readonly notBefore: Int32Array;
-  /** by unit: 1 to take the first time that fits even where a later one would save changing a set-up */
-  readonly soon: Uint8Array;
+  /** by unit: minutes more of set-up changes that each of its steps may cost at first; they are raised where needed */
+  readonly extra: Float64Array;
+  /** by unit: 1 to leave it out without trying */
+  readonly skips: Uint8Array;
   /** where a set-up can be changed back at any time in a gap: as late as it can, or as soon */
   readonly backLate: boolean;
 }
@@ -24,7 +26,8 @@ export class ListPlacing {
   private readonly position: Int32Array;
   private readonly notBefore: Int32Array;
   private readonly first: Int32Array;
-  private readonly extra: Float64Array;
+  /** by unit: the extra minutes that the last list came to allow it */
+  readonly extra: Float64Array;
   private readonly refused: Float64Array;
   private readonly tries: Uint8Array;
   private readonly unitOf: Int32Array;
@@ -46,7 +49,11 @@ export class ListPlacing {
     this.unitOf = Int32Array.from(compiled.steps, (step) => compiled.jobs[step.job]!.unit);
   }
 
-  place(list: StepList): void {
+  /**
+   * Places a list. Gives up, and returns false, once so much is left out that the plan would do less weight, or miss
+   * more, than asked for.
+   */
+  place(list: StepList, leastWeight: number, mostMissed: number): boolean {
     const { compiled, placing, marks, position, notBefore, first, extra, refused, tries, unitOf, out } = this;
     const { taken } = placing;
     const { order } = list;
@@ -61,9 +68,17 @@ export class ListPlacing {
       const unit = unitOf[order[at]!]!;
       position[order[at]!] = at;
       first[unit] = at;
-      out[unit] = 0;
-      extra[unit] = list.soon[unit] === 1 ? Number.POSITIVE_INFINITY : 0;
+      out[unit] = list.skips[unit]!;
+      extra[unit] = list.extra[unit]!;
     }
+    let [weight, missed] = [0, 0];
+    for (const job of compiled.jobs) {
+      if (job.unit < 0 || out[job.unit] === 0) weight += job.weight;
+      else if (job.needed) missed += job.weight;
+    }
+    // sums in another order may differ in the last digits
+    const [least, most] = [leastWeight - 1e-9 * weight, mostMissed + 1e-9 * weight];
+    if (weight < least || missed > most) return false;
     let pushes = 0;
     // every return to an earlier step either pushes a step back or takes a unit a level on, and both are bounded
     const mostPushes = 24 + order.length;
@@ -94,10 +109,16 @@ export class ListPlacing {
         extra[unit] = tries[unit]! < 2 ? refused[unit]! : Number.POSITIVE_INFINITY;
         tries[unit]!++;
         refused[unit] = Number.POSITIVE_INFINITY;
-      } else out[unit] = 1;
+      } else {
+        out[unit] = 1;
+        weight -= compiled.units[unit]!.weight;
+        missed += compiled.units[unit]!.missedWeight;
+        if (weight < least || missed > most) return false;
+      }
       taken.takeBack(marks[first[unit]!]!);
       at = first[unit]! - 1;
     }
+    return true;
   }
 
   /**
