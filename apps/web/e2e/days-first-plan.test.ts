@@ -86,7 +86,7 @@ describe.each([
 
     await page.locator('.days-block').first().waitFor();
     await settled(page);
-    expect(await page.locator('.days-verdict').innerText()).toMatch(/3 of 3 jobs in the plan.*Proved best/s);
+    expect(await page.locator('.days-verdict').textContent()).toMatch(/3 of 3 jobs in the plan.*Proved best/s);
     // the paint asks for dry hours and it rains from 15:00: it is over by then
     const paint = await page.getByRole('button', { name: /touch up the topsides/i }).getAttribute('aria-label');
     const ends = /to (\d\d:\d\d)/.exec(paint ?? '')?.[1];

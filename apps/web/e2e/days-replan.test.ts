@@ -8,7 +8,7 @@ import { addDays, instantAt, localAt } from '#units';
 import { type Problem, violations } from '#workplan';
 import { demoBook } from '../../../examples/demo-book.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
-import { seriousFaults } from './page-checks.ts';
+import { pagesOf, seriousFaults } from './page-checks.ts';
 
 const zone = 'Pacific/Auckland';
 const pictures = 'screenshots/days';
@@ -39,7 +39,7 @@ describe.each([
     await page.goto(`${inject('address')}#/days`);
     await page.getByRole('heading', { level: 1, name: 'Fill the holes with thick epoxy' }).waitFor();
     await settled(page);
-    expect(await page.locator('.days-cure').innerText()).toMatch(/Sealant cures before she floats/);
+    expect(await page.locator('.days-cure').textContent()).toMatch(/Sealant cures before she floats/);
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/now-${width}.png`, fullPage: true });
 
@@ -58,6 +58,23 @@ describe.each([
     await page.locator('.days-block').first().waitFor();
     await settled(page);
     await page.screenshot({ path: `${pictures}/plan-replanned-${width}.png`, fullPage: true });
+
+    // read aloud or stepped through with the keyboard, the work comes in order of time
+    for (const column of await page.locator('.days-column').all()) {
+      const labels = await column.locator('.days-block').evaluateAll((blocks) => blocks.map((b) => b.ariaLabel ?? ''));
+      const times = labels.map((label) => label.slice(0, 5));
+      expect(times).toEqual([...times].sort());
+    }
+    expect(await seriousFaults(page)).toEqual([]);
+
+    await page.goto(`${inject('address')}#/days/sheet/day-1`);
+    await page.locator('.days-print').waitFor();
+    await settled(page);
+    const rows = await page.locator('.days-print tbody tr').count();
+    for (const format of ['A4', 'Letter'] as const) {
+      const pdf = await page.pdf({ format, path: `${pictures}/sheet-day-1-${format}.pdf` });
+      if (rows <= 25) expect(pagesOf(pdf), `${rows} rows on ${format}`).toBe(1);
+    }
 
     const after = await bookOf(page);
     const { problem, plan } = lastPlan(after);
@@ -89,7 +106,7 @@ describe('a long search', () => {
     await page.screenshot({ path: `${pictures}/searching-1280.png` });
     await stop.click();
     await page.locator('[data-plan-state="stopped"]').waitFor({ state: 'attached', timeout: 2000 });
-    expect(await page.locator('.days-verdict').innerText()).toMatch(/stopped early/i);
+    expect(await page.locator('.days-verdict').textContent()).toMatch(/stopped early/i);
     expect(await page.locator('.days-block').count()).toBeGreaterThan(10);
     expect(await stop.count()).toBe(0);
     expect(Object.keys((await bookOf(page)).plans)).toHaveLength(1);
@@ -122,7 +139,7 @@ function morningBook(): Book {
     ...book,
     id: 'a-morning',
     boat: { ...book.boat, name: 'Whimbrel' },
-    setUps: { ...book.setUps, cover: { ...book.setUps['cover']!, now: 'off' } },
+    setUps: { ...book.setUps, cover: { ...book.setUps.cover!, now: 'off' } },
     steps: Object.fromEntries(
       Object.entries(book.steps).map(([id, step]) => [id, { ...step, progress: progress[id] ?? step.progress }]),
     ),

@@ -4,6 +4,7 @@ import type { Minute, Plan, Problem, ProblemDay } from '#workplan';
 import { dayInWords, minutesInWords } from '../../../parts/in-words.ts';
 import { clockAt, dayAt } from '../place-time.ts';
 import { dayWeatherInWords } from '../weather-words.ts';
+import { insetsOf } from './block-size.ts';
 import { type Block, type DayColumn, dayColumn } from './day-column.ts';
 import { DayGround } from './day-ground.tsx';
 import type { Measure } from './text-size.ts';
@@ -191,6 +192,7 @@ function BlockButton({
       data-consequence={block.consequence ?? 'none'}
       data-state={block.state}
       data-beside={block.beside}
+      data-narrow={insetsOf(block.width) < 20}
       aria-label={spoken}
       style={{ left: block.left, top: block.top, width: block.width, height: block.height }}
       onClick={() => onOpen(block)}

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobs, plan, problem } from '../testing/three-days.ts';
-import { type DayColumn, dayColumn, nameLine, nameSize } from './day-column.ts';
+import { insetsOf, nameLine, nameSize } from './block-size.ts';
+import { type DayColumn, dayColumn } from './day-column.ts';
 import { lineCount, roughMeasure } from './text-size.ts';
 import { endedSince, overnightInWords } from './wait-bars.ts';
 
@@ -25,8 +26,9 @@ describe('a day of the drawing', () => {
         expect(a.left).toBeGreaterThan(0);
         expect(a.left + a.width).toBeLessThanOrEqual(width);
         expect(a.top + a.height).toBeLessThanOrEqual(scale.height + 1);
-        // 21 px of edge and padding beside the words
-        expect(a.height).toBeGreaterThanOrEqual(lineCount(a.name, nameSize, a.width - 21, roughMeasure) * nameLine);
+        expect(a.height).toBeGreaterThanOrEqual(
+          lineCount(a.name, nameSize, a.width - insetsOf(a.width), roughMeasure) * nameLine,
+        );
         for (const b of blocks) {
           if (a === b) continue;
           const beside = a.left + a.width <= b.left || b.left + b.width <= a.left;

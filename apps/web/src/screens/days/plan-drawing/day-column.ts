@@ -4,38 +4,23 @@ import { changeInWords } from '#reckoning';
 import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemDay, ProblemStep } from '#workplan';
 import { capital, minutesInWords } from '../../../parts/in-words.ts';
 import { clockAt, minuteOf } from '../place-time.ts';
+import { insetsOf, nameLine, nameSize, noteLine, noteSize, padding } from './block-size.ts';
+import { boxOf, handsOf, type Lane, laneSpans, needsNobody, presence } from './day-lanes.ts';
 import { type DayScale, dayScale } from './day-scale.ts';
+import { type HourMark, hourBands, hourMarks, hourMinutes, nightBands } from './day-sky.ts';
 import { type SetUpStretch, setUpStretches } from './set-up-lines.ts';
 import { lineCount, type Measure } from './text-size.ts';
 import { placeWaits, type WaitBar, waitsWidth } from './wait-bars.ts';
 
-export const nameSize = 14;
-export const noteSize = 13;
-export const nameLine = 17;
-export const noteLine = 16;
-/** top and bottom padding of a block together */
-const padding = 5;
-/** what a block's edge and padding take of its width */
-const insets = 21;
 const stripWidth = 16;
 const hoursLeft = 20;
-const setUpPitch = 21;
+const setUpPitch = 19;
 
 export interface Box {
   readonly left: number;
   readonly top: number;
   readonly width: number;
   readonly height: number;
-}
-
-export interface Lane {
-  /** a hand's id, or `none` for steps that need nobody */
-  readonly id: string;
-  readonly name: string;
-  readonly left: number;
-  readonly width: number;
-  /** where the hand is there on this day */
-  readonly present: readonly { readonly top: number; readonly height: number }[];
 }
 
 export interface Block extends Box {
@@ -69,15 +54,6 @@ export interface SetUpLine {
   readonly ring: boolean;
   readonly arrow: boolean;
   readonly nameTop: number;
-}
-
-export interface HourMark {
-  readonly y: number;
-  readonly clock: string;
-  /** `14°`, where it differs from the hour before */
-  readonly air: string | null;
-  readonly wind: string | null;
-  readonly known: boolean;
 }
 
 export interface DayColumn {
@@ -176,7 +152,7 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       consequence,
       state: step.progress.kind,
       ...box,
-      nameLines: lineCount(step.title, nameSize, box.width - insets - marked - ticked, measure),
+      nameLines: lineCount(step.title, nameSize, box.width - insetsOf(box.width) - marked - ticked, measure),
     });
   }
   for (const planned of changes) {
@@ -192,7 +168,7 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       consequence: null,
       state: 'open',
       ...box,
-      nameLines: lineCount(name, nameSize, box.width - insets, measure),
+      nameLines: lineCount(name, nameSize, box.width - insetsOf(box.width), measure),
     });
   }
   for (const { id, start, finish } of past) {
@@ -212,7 +188,7 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       nameLines: lineCount(
         step.title,
         nameSize,
-        box.width - insets - 16 - (job?.consequence === 'danger' ? 16 : 0),
+        box.width - insetsOf(box.width) - 16 - (job?.consequence === 'danger' ? 16 : 0),
         measure,
       ),
     });
@@ -247,9 +223,9 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
     const time = `${clockAt(problem, d.from)}, ${minutesInWords(d.to - d.from).replaceAll(' ', '\u00a0')}`;
     const lines = Math.floor((height - padding - d.nameLines * nameLine) / noteLine);
     const full = d.job ? `${time} · ${d.job}` : time;
-    const fits = (text: string) => lineCount(text, noteSize, d.width - insets, measure) <= lines;
+    const fits = (text: string) => lineCount(text, noteSize, d.width - insetsOf(d.width), measure) <= lines;
     const marks = (d.consequence === 'danger' ? 16 : 0) + (d.state === 'done' ? 16 : 0);
-    const oneLine = measure(d.name, nameSize) + measure(time, noteSize) + marks + 12 + insets <= d.width;
+    const oneLine = measure(d.name, nameSize) + measure(time, noteSize) + marks + 12 + insetsOf(d.width) <= d.width;
     const beside = !fits(time) && oneLine;
     return {
       key: d.key,
@@ -326,73 +302,6 @@ function plain(from: Minute, to: Minute, pxPerMinute: number): DayScale {
   return dayScale({ from, to, pxPerMinute, marks: [], stretches: [] });
 }
 
-type LaneSpan = Omit<Lane, 'present'>;
-
-/**
- * The keeper's lane takes the free width; each hand who is there that day has one, and what needs nobody another. A
- * lane is wide enough for the longest word in it, up to its half.
- */
-function laneSpans(
-  problem: Problem,
-  day: ProblemDay,
-  steps: readonly PlannedStep[],
-  width: number,
-  left: number,
-  measure: Measure,
-): LaneSpan[] {
-  const [keeper, ...others] = problem.hands;
-  const here = others.filter((h) => h.present.some((p) => p.from < day.to && p.to > day.from));
-  const byItself = steps.some((s) => needsNobody(problem, s));
-  const beside = [
-    ...here.map((h) => ({ id: h.id, name: h.name })),
-    ...(byItself ? [{ id: 'none', name: 'nobody' }] : []),
-  ];
-  const gap = 4;
-  const words = steps
-    .filter((s) => !s.hands.includes(keeper?.id ?? ''))
-    .flatMap((s) => (problem.steps.find((step) => step.id === s.step)?.title ?? '').split(' '));
-  const longest = Math.max(0, ...words.map((word) => measure(word, nameSize))) + insets + 1;
-  const share = Math.max(56, Math.floor((width * 0.42) / Math.max(1, beside.length)), Math.ceil(longest));
-  const each = beside.length === 0 ? 0 : Math.min(share, Math.floor((width * 0.5) / beside.length));
-  const keeperWidth = width - beside.length * (each + gap);
-  return [
-    { id: keeper?.id ?? 'keeper', name: keeper?.name ?? 'keeper', left, width: keeperWidth },
-    ...beside.map((b, i) => ({ ...b, left: left + keeperWidth + gap + i * (each + gap), width: each })),
-  ];
-}
-
-function needsNobody(problem: Problem, planned: PlannedStep): boolean {
-  return problem.steps.find((s) => s.id === planned.step)?.hands === 0;
-}
-
-/** Whose lane it is drawn in: who is busy with it; for what is done already, the keeper where the keeper was needed. */
-function handsOf(problem: Problem, planned: PlannedStep): readonly string[] {
-  if (planned.hands.length > 0) return planned.hands;
-  const step = problem.steps.find((s) => s.id === planned.step);
-  const [keeper, ...others] = problem.hands.map((h) => h.id);
-  return step?.keeper === false && others.length > 0 ? others : keeper === undefined ? [] : [keeper];
-}
-
-/** From the first lane of those busy to the last: two hands at one step are one block across both lanes. */
-function boxOf(
-  spans: readonly LaneSpan[],
-  hands: readonly string[],
-  byItself: boolean,
-): { left: number; width: number } {
-  const mine = byItself ? spans.filter((s) => s.id === 'none') : spans.filter((s) => hands.includes(s.id));
-  const first = mine[0] ?? spans[0]!;
-  const last = mine.at(-1) ?? first;
-  return { left: first.left, width: last.left + last.width - first.left };
-}
-
-function presence(problem: Problem, hand: string, from: Minute, to: Minute) {
-  const found = problem.hands.find((h) => h.id === hand);
-  if (!found || found === problem.hands[0]) return [];
-  return found.present
-    .filter((p) => p.from < to && p.to > from)
-    .map((p) => ({ from: Math.max(p.from, from), to: Math.min(p.to, to) }));
-}
-
 function setUpLine(
   stretch: SetUpStretch,
   lane: number,
@@ -416,73 +325,6 @@ function setUpLine(
     arrow: stretch.to > to,
     nameTop: Math.max(0, Math.min(wanted, scale.height - length - 4)),
   };
-}
-
-function hourMinutes(problem: Problem, from: Minute, to: Minute): Minute[] {
-  // the plan starts on a whole hour of UTC; zones off the hour by 30 or 45 minutes have their own
-  const offset = Number(clockAt(problem, 0).slice(3));
-  const first = Math.ceil((from + offset) / 60) * 60 - offset;
-  const marks: Minute[] = [];
-  for (let minute = first; minute <= to; minute += 60) marks.push(minute);
-  return marks;
-}
-
-function hourMarks(problem: Problem, minutes: readonly Minute[], scale: DayScale): HourMark[] {
-  let shownAir = '';
-  let shownWind = '';
-  return minutes.map((minute, i) => {
-    const hour = problem.hours[Math.floor(minute / 60)];
-    const last = i === minutes.length - 1 && scale.y(minute) > scale.height - 30;
-    const air = hour && !last ? `${Math.round(hour.air_C)}°` : null;
-    const wind = hour && !last ? `${Math.round(hour.wind_kn)} kn` : null;
-    const mark = {
-      y: scale.y(minute),
-      clock: clockAt(problem, minute).slice(0, clockAt(problem, minute).endsWith(':00') ? 2 : 5),
-      air: air !== shownAir ? air : null,
-      wind: wind !== shownWind ? wind : null,
-      known: hour?.basis !== 'climate',
-    };
-    if (air) shownAir = air;
-    if (wind) shownWind = wind;
-    return mark;
-  });
-}
-
-function hourBands(
-  problem: Problem,
-  from: Minute,
-  to: Minute,
-  scale: DayScale,
-  is: (hour: Problem['hours'][number]) => boolean,
-) {
-  const bands: { from: Minute; to: Minute }[] = [];
-  for (let i = Math.floor(from / 60); i * 60 < to; i++) {
-    const hour = problem.hours[i];
-    if (!hour || !is(hour)) continue;
-    const last = bands.at(-1);
-    if (last && last.to === i * 60) last.to = i * 60 + 60;
-    else bands.push({ from: i * 60, to: i * 60 + 60 });
-  }
-  return bands.map((b) => ({ top: scale.y(b.from), height: scale.y(b.to) - scale.y(b.from) }));
-}
-
-function nightBands(problem: Problem, from: Minute, to: Minute, scale: DayScale) {
-  const bands: { top: number; height: number; name: string | null }[] = [];
-  const light = problem.daylight.filter((d) => d.from < to && d.to > from);
-  let at = from;
-  for (const span of [...light, { from: to, to }]) {
-    if (span.from > at) {
-      const sunset = problem.daylight.find((d) => d.to === at);
-      const sunrise = problem.daylight.find((d) => d.from === span.from);
-      bands.push({
-        top: scale.y(at),
-        height: scale.y(span.from) - scale.y(at),
-        name: sunset ? `sunset ${clockAt(problem, at)}` : sunrise ? `sunrise ${clockAt(problem, span.from)}` : null,
-      });
-    }
-    at = Math.max(at, span.to);
-  }
-  return bands;
 }
 
 export { hoursLeft, stripWidth };
