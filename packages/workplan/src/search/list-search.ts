@@ -18,8 +18,11 @@ export class ListSearch {
   private readonly lists: ListPlacing;
   private readonly dice: Dice;
   private readonly possible: readonly number[];
-  private readonly firsts: StepList[];
+  /** lists to try before the search proper, each with how often its missed jobs may yet be put ahead */
+  private readonly firsts: { readonly list: StepList; readonly repairs: number }[];
   private readonly unitOf: Int32Array;
+  /** by unit: hand-minutes it takes, at least 1 */
+  private readonly minutes: Float64Array;
   private bestList: StepList | null = null;
   private inHand: StepList | null = null;
   private inHandWorth: Worth | null = null;
@@ -40,12 +43,15 @@ export class ListSearch {
     this.placing = new Placing(compiled);
     this.lists = new ListPlacing(compiled, this.placing);
     this.unitOf = Int32Array.from(compiled.steps, (step) => compiled.jobs[step.job]!.unit);
+    this.minutes = Float64Array.from(compiled.units, ({ open }) =>
+      open.reduce((sum, step) => sum + compiled.steps[step]!.minutes * compiled.steps[step]!.hands, 1),
+    );
     this.start = new Int32Array(compiled.steps.length).fill(-1);
     this.finish = new Int32Array(compiled.steps.length).fill(-1);
-    this.firsts = firstLists(compiled, possible, plan);
+    this.firsts = firstLists(compiled, possible, plan).map((list) => ({ list, repairs: 3 }));
     if (plan !== null && violations(plan, compiled.problem).length === 0) {
       this.best = { worth: worthOf(plan, compiled.problem), plan };
-      this.bestList = this.firsts[0]!;
+      this.bestList = this.firsts[0]!.list;
     }
   }
 
@@ -58,7 +64,7 @@ export class ListSearch {
   step(): boolean {
     const { dice } = this;
     const first = this.firsts.shift();
-    const list = first ?? this.changed();
+    const list = first?.list ?? this.changed();
     this.iterations++;
     const than = this.inHandWorth;
     // now and then something a little worse is taken, to get away from where all small changes are for the worse
@@ -69,6 +75,7 @@ export class ListSearch {
       free ? Number.NEGATIVE_INFINITY : than.weight * give,
       free ? Number.POSITIVE_INFINITY : than.missed,
     );
+    if (first !== undefined && first.repairs > 0) this.putMissedAhead(first.list, first.repairs - 1);
     const worth = whole ? worthPlaced(this.placing.taken, this.compiled) : null;
     const better = worth !== null && (this.best === null || compareWorth(worth, this.best.worth) < 0);
     if (better) {
@@ -85,6 +92,22 @@ export class ListSearch {
       this.inHandWorth = this.best!.worth;
     }
     return better;
+  }
+
+  /** Adds a list like the one just placed with the needed units that found no place before all others. */
+  private putMissedAhead(list: StepList, repairs: number): void {
+    const { compiled, lists, possible, unitOf } = this;
+    const missed = new Set<number>();
+    const add = (unit: number) => {
+      missed.add(unit);
+      for (const other of compiled.units[unit]!.waitsFor) if (!missed.has(other)) add(other);
+    };
+    for (const unit of possible) if (lists.out[unit] === 1 && compiled.units[unit]!.missedWeight > 0) add(unit);
+    if (missed.size === 0) return;
+    const order = [...list.order];
+    const ahead = order.filter((step) => missed.has(unitOf[step]!));
+    const rest = order.filter((step) => !missed.has(unitOf[step]!));
+    this.firsts.push({ list: { ...list, order: inOrder(compiled, [...ahead, ...rest], unitOf) }, repairs });
   }
 
   /** The list with what its placing taught: the set-up minutes its units came to need, and which found no place. */
@@ -112,7 +135,9 @@ export class ListSearch {
     for (let n = 0; n < times; n++) {
       const unit = possible[dice.below(possible.length)]!;
       const pick = dice.share();
-      if (pick < 0.22) {
+      if (pick < 0.12 && from.skips.includes(1)) {
+        order = this.swapped(order, from.skips);
+      } else if (pick < 0.22) {
         const out = possible.filter((other) => from.skips[other] === 1);
         const chosen = out.length > 0 ? out[dice.below(out.length)]! : unit;
         order = this.withUnitAt(order, chosen, dice.below(order.length));
@@ -149,6 +174,38 @@ export class ListSearch {
       }
     }
     return { order: inOrder(compiled, order, this.unitOf), notBefore, extra, skips, backLate };
+  }
+
+  /** A unit left out goes ahead of all, and lesser ones that take as much time go to the end. */
+  private swapped(order: readonly number[], skips: Uint8Array): number[] {
+    const { dice, compiled, possible, unitOf } = this;
+    const out = possible.filter((unit) => skips[unit] === 1);
+    if (out.length === 0) return [...order];
+    let chosen = out[dice.below(out.length)]!;
+    const other = out[dice.below(out.length)]!;
+    if (this.density(other) > this.density(chosen)) chosen = other;
+    const lesser = possible.filter(
+      (unit) =>
+        skips[unit] === 0 && compiled.units[unit]!.missedWeight === 0 && this.density(unit) < this.density(chosen),
+    );
+    const { minutes } = this;
+    const last = new Set<number>();
+    let freed = 0;
+    while (freed < minutes[chosen]! && lesser.length > 0) {
+      const [unit] = lesser.splice(dice.below(lesser.length), 1);
+      last.add(unit!);
+      freed += minutes[unit!]!;
+    }
+    const at = dice.below(3) === 0 ? 0 : dice.below(order.length);
+    const ordered = this.withUnitAt(order, chosen, at);
+    return [
+      ...ordered.filter((step) => !last.has(unitOf[step]!)),
+      ...ordered.filter((step) => last.has(unitOf[step]!)),
+    ];
+  }
+
+  private density(unit: number): number {
+    return this.compiled.units[unit]!.weight / this.minutes[unit]!;
   }
 
   private withUnitAt(order: readonly number[], unit: number, at: number): number[] {
