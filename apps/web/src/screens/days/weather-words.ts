@@ -1,5 +1,4 @@
 /** Weather of a stretch of hours in a sentence, with what is not known said so. */
-import type { Conditions } from '#sky';
 import type { Minute, Problem } from '#workplan';
 import { clockAt } from './place-time.ts';
 
@@ -37,18 +36,4 @@ function range(values: readonly number[]): string {
   const low = Math.round(Math.min(...values));
   const high = Math.round(Math.max(...values));
   return low === high ? `${low}` : `${low}–${high}`;
-}
-
-/** What a step asks of the hours it is done in: `dry, wind up to 12 kn, from 10 °C`; null where it asks nothing. */
-export function conditionsInWords(needs: Conditions): string | null {
-  const words: string[] = [];
-  if (needs.dry) words.push('dry');
-  if (needs.daylight) words.push('daylight');
-  if (needs.wind_max_kn !== undefined) words.push(`wind up to ${needs.wind_max_kn} kn`);
-  if (needs.air_min_C !== undefined) words.push(`air from ${needs.air_min_C} °C`);
-  if (needs.air_max_C !== undefined) words.push(`air up to ${needs.air_max_C} °C`);
-  if (needs.surface_min_C !== undefined) words.push(`surface from ${needs.surface_min_C} °C`);
-  if (needs.humidity_max_pct !== undefined) words.push(`humidity up to ${needs.humidity_max_pct} %`);
-  if (needs.dewMargin_min_C !== undefined) words.push(`surface ${needs.dewMargin_min_C} °C over the dew point`);
-  return words.length === 0 ? null : words.join(', ');
 }
