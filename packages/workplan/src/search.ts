@@ -8,6 +8,7 @@ import { type Alone, boundsAlone } from './search/alone.ts';
 import { Bounds } from './search/bounds.ts';
 import { type Compiled, compile } from './search/compiled.ts';
 import { Dice } from './search/dice.ts';
+import { obstacleAlone } from './search/fits-alone.ts';
 import { ListSearch } from './search/list-search.ts';
 import { obstaclesToUnit, waitsForLeftOut } from './search/obstacles.ts';
 import { Placing } from './search/placing.ts';
@@ -77,7 +78,7 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
       return {
         plan: made,
         worth,
-        verdict: verdictOf(worth, bounds, obstacles, compiled, list.iterations),
+        verdict: verdictOf(worth, bounds, obstacles, compiled, alone, list.iterations),
         obstacles,
         effort: { seed, iterations: list.iterations },
       };
@@ -93,15 +94,20 @@ function verdictOf(
   bounds: Bounds,
   obstacles: readonly Obstacle[],
   compiled: Compiled,
+  alone: Alone,
   iterations: number,
 ): Verdict {
   const bound = bounds.weightFor(worth);
   const gap = bound > 0 ? Math.max(0, (bound - worth.weight) / bound) : 0;
   const proved = bounds.isProved(worth);
   const rest = proved ? 'proved best' : iterations < fewTries ? 'stopped early' : 'good, gap known';
-  const needed = new Set(compiled.jobs.filter((job) => job.needed).map((job) => compiled.problem.jobs[job.index]!.id));
-  const because =
-    bounds.missed > 0 ? obstacles.filter(({ job, kind }) => needed.has(job) && kind !== 'no room left') : [];
+  // needed jobs that are in no plan, not those that only this plan leaves out
+  const impossible = new Set(
+    compiled.jobs
+      .filter((job) => job.needed && job.unit >= 0 && !alone.possible[job.unit])
+      .map((job) => compiled.problem.jobs[job.index]!.id),
+  );
+  const because = obstacles.filter(({ job }) => impossible.has(job));
   if (because.length > 0) return { kind: 'impossible, because', because, rest, bound, gap };
   if (proved) return { kind: 'proved best', finishToo: bounds.isSoonest(worth) };
   return { kind: iterations < fewTries ? 'stopped early' : 'good, gap known', bound, gap };
@@ -119,12 +125,13 @@ function obstaclesOf(compiled: Compiled, placing: Placing, alone: Alone, plan: P
       return;
     }
     const other = unit.waitsFor.find(isOut);
-    for (const job of unit.jobs)
-      obstacles.push(
-        other === undefined
-          ? { kind: 'no room left', job: problem.jobs[job]!.id, ...roomFor(compiled, job, plan) }
-          : waitsForLeftOut(compiled, job, unit.open, other),
-      );
+    const byItself = other === undefined ? obstacleAlone(compiled, index) : null;
+    for (const job of unit.jobs) {
+      const { id } = problem.jobs[job]!;
+      if (other !== undefined) obstacles.push(waitsForLeftOut(compiled, job, unit.open, other));
+      else if (byItself !== null) obstacles.push({ ...byItself, job: id } as Obstacle);
+      else obstacles.push({ kind: 'no room left', job: id, ...roomFor(compiled, job, plan) });
+    }
   });
   const order = new Map(problem.jobs.map((job, index) => [job.id, index]));
   return obstacles.sort((a, b) => order.get(a.job)! - order.get(b.job)!);

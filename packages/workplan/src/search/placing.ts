@@ -193,7 +193,7 @@ export class Placing {
         let moves = false;
         if (hands === null) {
           const blockedUntil = lines.blockedUntil;
-          if (!takes || moved >= 12 || !lines.changesIn(start, finish)) {
+          if (!takes || moved >= 5 || !lines.changesIn(start, finish)) {
             start = blockedUntil;
             continue;
           }
