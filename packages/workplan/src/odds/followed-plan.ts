@@ -1,0 +1,423 @@
+import type { Plan } from '../plan.ts';
+import type { Minute, PlanHour } from '../problem.ts';
+import type { Compiled, CompiledStep } from '../search/compiled.ts';
+import { AllowedMinutes } from './allowed-minutes.ts';
+import { DayChain } from './day-chain.ts';
+import { isDone, isOpen, RunState } from './run-state.ts';
+import { type Move, meets, SetUpMoves } from './set-up-moves.ts';
+
+/** Why a step cannot start now. */
+const reason = { started: 0, notNow: 1, later: 2, setUps: 3 } as const;
+
+/** The keeper waits this long, rather than change a set-up, for work planned before it. Our assumption. [min] */
+const assumedPatience_min = 30;
+
+/**
+ * A plan as it is followed when steps take longer or shorter and the sky is other than said.
+ *
+ * The keeper goes by the plan's order: whatever comes first and can be done, is done, with the set-up changes the plan
+ * has, each by the latest minute at which it and those after it can still be made that day. What slips comes in again
+ * where there is time: in other hours, on other days, with changes of its own there and back. How long a step takes
+ * and the sky over it are seen when it begins; the sky over a wait is not: what rain reaches is to be done again. A
+ * job that can no longer be in time is given up. Nothing the plan leaves out is taken in. What is executed keeps the
+ * rules of `violations`, with the times and the sky of the run; a test holds it to that.
+ */
+export class FollowedPlan {
+  readonly compiled: Compiled;
+  readonly state: RunState;
+  /** days with work in them that did not end in the set-ups they must: nothing could be done about it */
+  readonly openDays: number[] = [];
+  private readonly allowed: AllowedMinutes;
+  private readonly moves: SetUpMoves;
+  private readonly chain: DayChain;
+  private readonly planned: Int32Array;
+  private readonly plannedHands: readonly (readonly number[])[];
+  private readonly plannedBatch: Int32Array;
+  private readonly order: readonly number[];
+  private readonly kinds: readonly number[];
+  private readonly plannedMoves: readonly (readonly { readonly move: Move; readonly start: Minute }[])[];
+  private readonly shelteredAsPlanned: Uint8Array;
+  private readonly edges: readonly Minute[];
+  /** nothing is begun before its planned minute */
+  private readonly byTheClock: boolean;
+  private minutesOf: (step: number, day: number) => Minute = () => 0;
+  private until: Minute = 0;
+  private worked = false;
+
+  constructor(compiled: Compiled, plan: Plan, byTheClock: boolean) {
+    const { problem, horizon } = compiled;
+    this.compiled = compiled;
+    this.byTheClock = byTheClock;
+    this.allowed = new AllowedMinutes(compiled);
+    this.moves = new SetUpMoves(compiled, this.allowed);
+    this.state = new RunState(compiled);
+    this.chain = new DayChain(this.state, this.allowed, compiled);
+    const inside = new Set(problem.zones.filter((zone) => zone.inside).map(({ id }) => id));
+    this.kinds = problem.steps.map(({ needs, zone }) =>
+      this.allowed.kindOf({ needs, inside: zone !== null && inside.has(zone) }),
+    );
+    const index = new Map(problem.steps.map(({ id }, at) => [id, at]));
+    const handIndex = new Map(problem.hands.map(({ id }, at) => [id, at]));
+    const starts = new Int32Array(compiled.steps.length).fill(-1);
+    const hands: number[][] = compiled.steps.map(() => []);
+    this.plannedBatch = new Int32Array(compiled.steps.length).fill(-1);
+    for (const step of plan.steps) {
+      const at = index.get(step.step)!;
+      if (compiled.steps[at]!.fixed !== null) continue;
+      starts[at] = step.start;
+      hands[at] = step.hands.map((hand) => handIndex.get(hand)!);
+      if (step.batchOf !== null) this.plannedBatch[at] = index.get(step.batchOf)!;
+    }
+    this.planned = starts;
+    this.plannedHands = hands;
+    this.order = [...starts.keys()].filter((at) => starts[at]! >= 0).sort((a, b) => starts[a]! - starts[b]! || a - b);
+    this.plannedMoves = problem.days.map((day) =>
+      plan.changes
+        .filter((change) => change.day === day.id)
+        .sort((a, b) => a.start - b.start)
+        .map(({ aspect, from, to, start }) => {
+          const at = problem.aspects.findIndex(({ id }) => id === aspect);
+          const state = (name: string) => problem.aspects[at]!.states.findIndex(({ id }) => id === name);
+          return { move: this.moves.between(at, state(from), state(to))!, start };
+        }),
+    );
+    this.shelteredAsPlanned = shelteredHours(compiled, plan);
+    const edges = new Set<Minute>();
+    for (let minute = 0; minute <= horizon; minute += 60) edges.add(minute);
+    for (const { present } of problem.hands) for (const { from, to } of present) edges.add(from).add(to);
+    for (const { capacity } of problem.tools) for (const { from, to } of capacity) edges.add(from).add(to);
+    for (const { from, to } of problem.daylight) edges.add(from).add(to);
+    for (const { earliest } of compiled.steps) edges.add(earliest);
+    if (byTheClock) for (const start of starts) edges.add(start);
+    if (byTheClock) for (const { start } of plan.changes) edges.add(start);
+    this.edges = [...edges].filter((edge) => edge >= 0 && edge <= horizon).sort((a, b) => a - b);
+  }
+
+  /**
+   * Follows the plan through one run.
+   *
+   * @param hours      the weather of the run
+   * @param minutesOf  how long a step takes when it is done on a day (by index), mixing in it. whole, ≥ 1
+   */
+  follow(hours: readonly PlanHour[], minutesOf: (step: number, day: number) => Minute): void {
+    const { state, compiled, chain } = this;
+    this.allowed.under(hours);
+    this.minutesOf = minutesOf;
+    this.openDays.length = 0;
+    state.begin(hours);
+    let today = -1;
+    let usable = false;
+    for (const stretch of compiled.stretches) {
+      state.runTo(stretch.from);
+      if (stretch.day !== today) {
+        this.closeDay(today);
+        today = stretch.day;
+        this.worked = false;
+        const { endsIn } = compiled.days[today]!;
+        const planned = this.plannedMoves[today]!;
+        const moves = this.moves.sound(
+          state.standing,
+          planned.map(({ move }) => move),
+          endsIn,
+        );
+        const usual = moves ?? this.moves.route(state.standing, endsIn);
+        usable = usual !== null && chain.open(today, usual, planned);
+      }
+      if (usable) this.workThrough(stretch.from, stretch.to);
+    }
+    this.closeDay(today);
+    state.runTo(compiled.horizon);
+  }
+
+  private closeDay(day: number): void {
+    if (day < 0 || !this.worked) return;
+    this.state.runTo(Math.max(this.state.cursor, Math.min(this.compiled.horizon, this.compiled.days[day]!.to)));
+    if (!this.compiled.days[day]!.endsIn.every((need) => meets(this.state.standing, need))) this.openDays.push(day);
+  }
+
+  private workThrough(from: Minute, to: Minute): void {
+    const { state } = this;
+    let now = from;
+    let edge = this.edges.findIndex((minute) => minute > now);
+    while (now < to) {
+      state.runTo(now);
+      this.dispatch(now);
+      let next = to;
+      while (this.edges[edge]! <= now) edge++;
+      next = Math.min(next, this.edges[edge] ?? to);
+      for (const index of state.running) next = Math.min(next, Math.max(now + 1, state.finish[index]!));
+      if (state.changing !== null) next = Math.min(next, state.changing.finish);
+      for (const { end } of state.waits) if (end > now && end < next) next = end;
+      const latest = this.chain.latest;
+      if (latest > now && latest < next) next = latest;
+      if (this.until > now && this.until < next) next = this.until;
+      now = next;
+    }
+    state.runTo(now);
+  }
+
+  /** Starts whatever is to be started at a minute. */
+  private dispatch(now: Minute): void {
+    for (let again = true; again; ) {
+      again = false;
+      if (this.coverUp(now)) return;
+      let guard = Number.POSITIVE_INFINITY;
+      let patient = Number.POSITIVE_INFINITY;
+      let next = Number.POSITIVE_INFINITY;
+      const wishes: number[] = [];
+      for (const index of this.order) {
+        if (this.state.status[index] !== isOpen) continue;
+        const step = this.compiled.steps[index]!;
+        if (this.state.jobLost[step.job] === 1) continue;
+        const why = this.tryStart(step, now, guard);
+        if (why === reason.started) again = true;
+        else if (why === reason.setUps) wishes.push(index);
+        else if (why === reason.later) {
+          if (this.until > now) next = Math.min(next, this.until);
+          // what comes first keeps its hands free, and the set-ups it needs
+          if (step.hands > 0 && this.planned[index]! <= now + 240) guard = Math.min(guard, this.until);
+          if (wishes.length === 0 && step.setUps.length > 0) patient = Math.min(patient, this.until);
+        }
+      }
+      this.until = next;
+      if (this.state.changing !== null || this.state.busyTo[0]! > now) return;
+      if (again) continue;
+      if (this.chain.latest <= now) {
+        again = this.close(now);
+        continue;
+      }
+      if (wishes.length > 0 && patient > now + assumedPatience_min) again = this.changeFor(wishes, now, guard);
+      else if (wishes.length === 0 && next === Number.POSITIVE_INFINITY) again = this.close(now);
+    }
+  }
+
+  /** Makes the next change that must still be made today, leaving out what would go there and back for nothing. */
+  private close(now: Minute): boolean {
+    this.chain.shorten();
+    const move = this.chain.next();
+    if (move === null) return false;
+    if (this.byTheClock && this.chain.plannedStart() > now) return false;
+    return this.make(move, now);
+  }
+
+  private make(move: Move, now: Minute): boolean {
+    const { state, chain } = this;
+    const hands = this.handsFree(move.hands, true, now, now + move.minutes, []);
+    if (hands === null || state.changing !== null || !chain.canMake(move, now)) return false;
+    state.change({ move, start: now, finish: now + move.minutes, hands, day: chain.day });
+    chain.made(move);
+    this.worked = true;
+    return true;
+  }
+
+  /** Makes the first change on the way to what one of the steps needs, if there is time for it all. */
+  private changeFor(wishes: readonly number[], now: Minute, guard: Minute): boolean {
+    const { state, chain } = this;
+    for (const index of wishes.slice(0, 4)) {
+      const step = this.compiled.steps[index]!;
+      const needs = this.setUpNeeds(step);
+      const lasts = this.minutesOf(index, chain.day);
+      if (this.planned[index]! > now && now + lasts > guard) continue;
+      const way = chain.wayTo(needs, lasts, now) ?? chain.wayAndBack(needs, lasts, now, this.moves);
+      if (way === null) continue;
+      const move = way[0]!;
+      if (this.byTheClock && chain.next() === move && chain.plannedStart() > now) continue;
+      if (!chain.canMake(move, now) || this.handsFree(move.hands, true, now, now + move.minutes, []) === null) continue;
+      chain.take(way);
+      if (this.make(move, now)) return true;
+    }
+    return state.changing !== null;
+  }
+
+  private setUpNeeds(step: CompiledStep) {
+    return [...step.setUps, ...step.waits.flatMap(({ setUps }) => setUps)];
+  }
+
+  /** Covers what must stay dry when rain is coming within the hour. */
+  private coverUp(now: Minute): boolean {
+    const { state, compiled } = this;
+    if (state.waits.length === 0 || state.changing !== null || state.busyTo[0]! > now) return false;
+    if (state.sheltered() || !state.rainOnWaits(now, (Math.floor(now / 60) + 2) * 60)) return false;
+    for (const { index, sheltering, states } of compiled.aspects)
+      for (let state_ = 0; state_ < states; state_++) {
+        if ((sheltering & (1 << state_)) === 0) continue;
+        const move = this.moves.between(index, state.standing[index]!, state_);
+        if (move === null || !this.chain.canMake(move, now)) continue;
+        const back = this.chain.wayRound(move, this.moves, now);
+        if (back === null) continue;
+        this.chain.take(back);
+        if (this.make(move, now)) return true;
+      }
+    return false;
+  }
+
+  /** Starts a step if it can be started at a minute; `until`: when to look again, where it says later. */
+  private tryStart(step: CompiledStep, now: Minute, guard: Minute): number {
+    const { state, compiled, allowed, chain } = this;
+    const { index } = step;
+    const early = this.planned[index]! > now;
+    const later = (minute: Minute) => {
+      this.until = minute;
+      return reason.later;
+    };
+    if (this.byTheClock && early) return later(this.planned[index]!);
+    let ready = step.earliest;
+    let abrade = 0;
+    for (const tie of step.before) {
+      const end = state.endOf(tie);
+      if (end === Number.POSITIVE_INFINITY) return reason.notNow;
+      ready = Math.max(ready, end + tie.least);
+      if (tie.greatest < 0 || Math.max(now, ready) <= end + tie.greatest) continue;
+      if (tie.abrade < 0) {
+        state.jobLost[step.job] = 1;
+        return reason.notNow;
+      }
+      abrade = Math.max(abrade, tie.abrade);
+    }
+    const stretchTo = allowed.stretchTo[now]!;
+    if (ready > now) return ready < compiled.days[chain.day]!.to ? later(ready) : reason.notNow;
+    let lasts = this.minutesOf(index, chain.day) + abrade;
+    let batchOf = -1;
+    if (step.mix >= 0)
+      for (const { step: other, mixed } of state.batches[step.mix]!) {
+        if (other === index) continue;
+        if (mixed > now) {
+          if (other === this.plannedBatch[index]) return later(mixed);
+          continue;
+        }
+        if (now + lasts - step.mixing > mixed + step.potLife) continue;
+        batchOf = other;
+        lasts -= step.mixing;
+        break;
+      }
+    const finish = now + lasts;
+    const { deadline } = compiled.jobs[step.job]!;
+    if (finish > Math.min(deadline, step.latestFinish)) {
+      state.jobLost[step.job] = 1;
+      return reason.notNow;
+    }
+    const dayTo = compiled.days[chain.day]!.to;
+    if (finish > stretchTo) {
+      const then = compiled.stretches.find(({ from, day }) => from > now && day === chain.day);
+      return then === undefined || lasts > then.to - then.from ? reason.notNow : later(then.from);
+    }
+    if (step.hands > 0 && finish > chain.latest) return reason.notNow;
+    if (early && finish > guard) return reason.notNow;
+    for (const feature of step.source.features)
+      if (!compiled.problem.days[chain.day]!.features.includes(feature)) return reason.notNow;
+    const kind = this.kinds[index]!;
+    const bad = allowed.lastUnsuited(kind, now, finish);
+    if (bad >= 0) return (bad + 1) * 60 + lasts <= dayTo ? later(Math.max(now + 60, (bad + 1) * 60)) : reason.notNow;
+    if (!allowed.light(kind, now, finish)) return reason.notNow;
+    if (step.notAlone && allowed.twoTo[now]! < finish) return reason.notNow;
+    const things = this.thingsInTheWay(step, now, finish, now + (step.source.dusty ? lasts : abrade));
+    if (things > 0) return later(things);
+    for (let wait = 0; wait < step.waits.length; wait++) {
+      const why = this.waitInTheWay(step, wait, finish, deadline);
+      if (why !== reason.started) return why === reason.later ? later(now + 60) : why;
+    }
+    const hands = this.handsFree(step.hands, step.keeper, now, finish, this.plannedHands[index]!);
+    if (hands === null) {
+      let free = Number.POSITIVE_INFINITY;
+      for (const busy of state.busyTo) if (busy > now) free = Math.min(free, busy);
+      return free < dayTo ? later(free) : reason.notNow;
+    }
+    if (!this.setUpNeeds(step).every((need) => meets(state.standing, need))) return reason.setUps;
+    state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade });
+    this.worked = true;
+    return reason.started;
+  }
+
+  /** When the tools, the room or clean air a step needs may be free; 0: they are. */
+  private thingsInTheWay(step: CompiledStep, now: Minute, finish: Minute, dustTo: Minute): Minute {
+    const { state, compiled, allowed } = this;
+    let free = 0;
+    for (const { tool, count } of step.tools)
+      if (!allowed.toolsThere(tool, now, finish, count + state.toolsUsed[tool]!)) free = now + 30;
+    if (step.zone < 0) return free;
+    if (step.hands > 0 && state.roomUsed[step.zone]! + step.hands > compiled.problem.zones[step.zone]!.room)
+      free = now + 30;
+    const near = compiled.near[step.zone]!;
+    const reaches = (air: { step: number; zone: number; from: Minute; to: Minute }, from: Minute, to: Minute) =>
+      air.step !== step.index && Math.max(air.from, from) < Math.min(air.to, to) && near.includes(air.zone);
+    if (dustTo > now) for (const wet of state.wet) if (reaches(wet, now, dustTo)) free = Math.max(free, wet.to);
+    for (const dust of state.dust) {
+      if (step.source.wet && reaches(dust, now, finish)) free = Math.max(free, dust.to);
+      else if (dust.to > finish && step.waits.some(({ wet }) => wet) && reaches(dust, finish, dust.to))
+        free = Math.max(free, dust.to);
+    }
+    return free;
+  }
+
+  /** Whether a wait would keep its needs, as far as one can tell when its step begins. */
+  private waitInTheWay(step: CompiledStep, number: number, finish: Minute, deadline: Minute): number {
+    const { state, compiled } = this;
+    const wait = step.waits[number]!;
+    const end = state.cureEnd(step, number, finish);
+    if (end < 0 || end > deadline) {
+      if (end > deadline) state.jobLost[step.job] = 1;
+      return reason.notNow;
+    }
+    if (end <= finish) return reason.started;
+    if (!this.chain.leavesBe(wait, end)) return reason.notNow;
+    const least_C = step.source.waits[number]!.needs.air_min_C ?? -60;
+    const last = Math.ceil(end / 60) - 1;
+    for (let hour = Math.floor(finish / 60); hour <= last; hour++) {
+      // the hour at hand and the next are seen, later ones are as said
+      const seen = hour * 60 < finish + 60 ? state.hours[hour]! : compiled.problem.hours[hour]!;
+      if (seen.air_C < least_C) return reason.notNow;
+      if (wait.dry && seen.rain && !seen.sheltered && this.shelteredAsPlanned[hour] === 0 && !state.sheltered())
+        return reason.later;
+    }
+    return reason.started;
+  }
+
+  /** Hands that are there and free, those planned first; the keeper is spared where he is not asked for. */
+  private handsFree(
+    count: number,
+    keeper: boolean,
+    from: Minute,
+    to: Minute,
+    planned: readonly number[],
+  ): readonly number[] | null {
+    if (count === 0) return [];
+    const free = (hand: number) => this.state.busyTo[hand]! <= from && this.allowed.presentTo[hand]![from]! >= to;
+    if (keeper && !free(0)) return null;
+    const hands = keeper ? [0] : [];
+    for (const hand of planned) if (hands.length < count && !hands.includes(hand) && free(hand)) hands.push(hand);
+    for (let hand = this.state.busyTo.length - 1; hand >= 0 && hands.length < count; hand--)
+      if (!hands.includes(hand) && free(hand)) hands.push(hand);
+    return hands.length === count ? hands : null;
+  }
+
+  /** Whether all open steps of a job, and all its waits, were over by its deadline. */
+  jobInTime(job: number): boolean {
+    const { state, compiled } = this;
+    if (state.jobLost[job] === 1) return false;
+    const { deadline } = compiled.jobs[job]!;
+    for (const step of compiled.steps) {
+      if (step.job !== job) continue;
+      if (state.status[step.index] !== isDone || state.finish[step.index]! > deadline) return false;
+      for (const end of state.waitEnd[step.index]!)
+        if (end > deadline || (end < 0 && state.finish[step.index]! >= 0)) return false;
+    }
+    return true;
+  }
+}
+
+/** Hours over which something shelters throughout, as the plan has it. */
+function shelteredHours({ problem, aspects, horizon }: Compiled, plan: Plan): Uint8Array {
+  const minutes = new Uint8Array(horizon);
+  problem.aspects.forEach((aspect, index) => {
+    const { sheltering } = aspects[index]!;
+    const shelters = (state: string) => (sheltering & (1 << aspect.states.findIndex(({ id }) => id === state))) !== 0;
+    let [from, state] = [0, aspect.initial];
+    for (const change of plan.changes.filter((each) => each.aspect === aspect.id).sort((a, b) => a.start - b.start)) {
+      if (shelters(state)) minutes.fill(1, from, change.start);
+      from = change.finish;
+      state = change.to;
+    }
+    if (shelters(state)) minutes.fill(1, from, horizon);
+  });
+  return Uint8Array.from(problem.hours, (_, hour) => (minutes.subarray(hour * 60, hour * 60 + 60).includes(0) ? 0 : 1));
+}

@@ -1,0 +1,166 @@
+import type { Plan } from '../plan.ts';
+import type { Minute, Problem, ProblemStep } from '../problem.ts';
+import { compile } from '../search/compiled.ts';
+import { Dice } from '../search/dice.ts';
+import { type Chance, chanceOf } from './chance.ts';
+import { FollowedPlan } from './followed-plan.ts';
+import { isDone } from './run-state.ts';
+import { normalShare } from './normal-share.ts';
+import { type StepTimes, stepTimes, timeAt } from './step-times.ts';
+import { normal, WeatherDraws } from './weather-draws.ts';
+
+/**
+ * Share of a step's spread that it has in common with the other steps of the day: a keeper who is slow is slow at
+ * everything. Correlation of the normal quantities behind the times. Our assumption.
+ */
+export const assumedSameDay = 0.3;
+
+export interface Odds {
+  readonly runs: number;
+  /** every job: all its steps and waits over by its deadline, or by the horizon where it has none */
+  readonly jobs: readonly { readonly job: string; readonly deadline: Minute | null; readonly inTime: Chance }[];
+  /** every job day: all that the plan lays on it done by its end */
+  readonly days: readonly { readonly day: string; readonly allDone: Chance }[];
+  /** every deadline: all jobs that have it in time */
+  readonly deadlines: readonly {
+    readonly deadline: Minute;
+    readonly jobs: readonly string[];
+    readonly allInTime: Chance;
+  }[];
+}
+
+export interface OddsRun {
+  /** Follows the plan so many times more. whole, ≥ 0 */
+  advance(runs: number): Odds;
+}
+
+/**
+ * Starts to work out the chances of a plan: it is followed many times, each time with other times for the steps
+ * (`step-times.ts`) and another sky (`weather-draws.ts`), as it would be followed (`followed-plan.ts`). The same
+ * seed gives the same runs, in however many goes.
+ *
+ * A job left out has no chance; a job with nothing left to do is certain.
+ *
+ * Not counted: set-up changes take their minutes, parts come on their day, hands stay as long as said, nobody falls
+ * ill, no new work is found. A better plan made on the way is worth more than what the cheap replanning here finds.
+ *
+ * @param problem  one that `checkProblem` finds sound
+ * @param plan     a plan of it in which `violations` finds nothing
+ * @param seed     whole
+ */
+export function startOdds(problem: Problem, plan: Plan, { seed }: { readonly seed: number }): OddsRun {
+  const runs = followedRuns(problem, plan, seed);
+  const { followed, compiled } = runs;
+  const left = new Set(plan.leftOut);
+  const planned = new Map(plan.steps.map((step) => [step.step, step]));
+  const hasOpen = problem.jobs.map(({ id }) =>
+    problem.steps.some(({ job, progress }) => job === id && progress.kind === 'open'),
+  );
+  const inTime = new Int32Array(problem.jobs.length);
+  const days = problem.days.map(({ id }, index) => ({
+    index,
+    steps: problem.steps.flatMap((step, at) => (planned.get(step.id)?.day === id ? [at] : [])),
+  }));
+  const dayDone = new Int32Array(days.length);
+  const deadlines = [...new Set(problem.jobs.flatMap(({ deadline }) => (deadline === null ? [] : [deadline])))]
+    .sort((a, b) => a - b)
+    .map((deadline) => ({
+      deadline,
+      jobs: [...problem.jobs.keys()].filter((job) => problem.jobs[job]!.deadline === deadline),
+    }));
+  const setDone = new Int32Array(deadlines.length);
+  const good = new Uint8Array(problem.jobs.length);
+  let count = 0;
+  return {
+    advance(more) {
+      for (let n = 0; n < more; n++) {
+        runs.next();
+        count++;
+        for (let job = 0; job < good.length; job++) {
+          const out = left.has(problem.jobs[job]!.id);
+          good[job] = !out && (!hasOpen[job] || followed.jobInTime(job)) ? 1 : 0;
+          inTime[job]! += good[job]!;
+        }
+        const { status, day } = followed.state;
+        for (const { index, steps } of days)
+          if (steps.every((step) => status[step] === isDone && day[step]! <= index)) dayDone[index]!++;
+        deadlines.forEach(({ jobs }, at) => {
+          if (jobs.every((job) => good[job] === 1)) setDone[at]!++;
+        });
+      }
+      const chance = (times: number) => chanceOf(times, Math.max(1, count));
+      return {
+        runs: count,
+        jobs: problem.jobs.map(({ id, deadline }, job) => ({ job: id, deadline, inTime: chance(inTime[job]!) })),
+        days: compiled.problem.days.map(({ id }, index) => ({ day: id, allDone: chance(dayDone[index]!) })),
+        deadlines: deadlines.map(({ deadline, jobs }, at) => ({
+          deadline,
+          jobs: jobs.map((job) => problem.jobs[job]!.id),
+          allInTime: chance(setDone[at]!),
+        })),
+      };
+    },
+  };
+}
+
+/** The runs themselves, one after another: what `startOdds` counts, and what tests look into. */
+export function followedRuns(problem: Problem, plan: Plan, seed: number) {
+  const compiled = compile(problem);
+  const weather = new WeatherDraws(problem);
+  const times = timesOfSteps(problem);
+  const least = compiled.steps.map(({ mixing, hands }) => Math.max(hands > 0 ? 1 : 0, mixing));
+  const dice = new Dice(seed);
+  const ofStep = new Float64Array(times.length);
+  const ofDay = new Float64Array(problem.days.length);
+  const [common, own] = [Math.sqrt(assumedSameDay), Math.sqrt(1 - assumedSameDay)];
+  const likely = (step: number) => problem.steps[step]!.minutes;
+  const drawn = (step: number, day: number) => {
+    const of = times[step];
+    if (of === null || of === undefined) return likely(step);
+    const share = normalShare(common * ofDay[day]! + own * ofStep[step]!);
+    return Math.max(least[step]!, Math.round(timeAt(of, share)));
+  };
+  const followed = rehearsed();
+  return {
+    compiled,
+    followed,
+    weather,
+    next() {
+      for (let step = 0; step < ofStep.length; step++) ofStep[step] = normal(dice);
+      for (let day = 0; day < ofDay.length; day++) ofDay[day] = normal(dice);
+      weather.draw(dice);
+      followed.follow(weather.hours, drawn);
+    },
+  };
+
+  /** Where beginning early would upset the plan although all goes as said, nothing is begun before its minute. */
+  function rehearsed(): FollowedPlan {
+    weather.asSaid();
+    const done = (followed_: FollowedPlan) => {
+      followed_.follow(weather.hours, likely);
+      return compiled.jobs.filter(({ index, unit }) => unit >= 0 && followed_.jobInTime(index)).length;
+    };
+    const eager = new FollowedPlan(compiled, plan, false);
+    const left = new Set(plan.leftOut);
+    const all = compiled.jobs.filter(({ index, unit }) => unit >= 0 && !left.has(problem.jobs[index]!.id)).length;
+    const early = done(eager);
+    if (early === all) return eager;
+    const clocked = new FollowedPlan(compiled, plan, true);
+    return done(clocked) > early ? clocked : eager;
+  }
+}
+
+function timesOfSteps(problem: Problem): readonly (StepTimes | null)[] {
+  const known = new Map<string, StepTimes>();
+  return problem.steps.map(({ minutes, minutes_low, minutes_high }: ProblemStep) => {
+    const [low, high] = [Math.max(1, minutes_low ?? minutes), minutes_high ?? minutes];
+    if (minutes < 1 || (low >= minutes && high <= minutes)) return null;
+    const key = `${low} ${minutes} ${high}`;
+    let times = known.get(key);
+    if (times === undefined) {
+      times = stepTimes(Math.min(low, minutes), minutes, high);
+      known.set(key, times);
+    }
+    return times;
+  });
+}
