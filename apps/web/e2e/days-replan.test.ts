@@ -95,6 +95,49 @@ describe.each([
   });
 });
 
+describe('the drawing on a phone', () => {
+  it('shows one day at a time, turned by tab, key and finger, with every word whole', async () => {
+    const context = await browser.newContext({ viewport: phone, hasTouch: true, locale: 'en-GB', timezoneId: zone });
+    const page = await context.newPage();
+    await page.goto(`${inject('address')}#/days/plan`);
+    await page.locator('.days-block').first().waitFor();
+    await settled(page);
+    const tabs = page.getByRole('tab');
+    const shown = () => page.locator('.days-column h3').allTextContents();
+    expect(await tabs.count()).toBe(3);
+    const first = await shown();
+    expect(first).toHaveLength(1);
+    await tabs.nth(1).click();
+    const second = await shown();
+    expect(second).not.toEqual(first);
+    await page.keyboard.press('ArrowRight');
+    const third = await shown();
+    expect(third).not.toEqual(second);
+    const box = (await page.locator('#days-columns').boundingBox())!;
+    const touch = await context.newCDPSession(page);
+    const at = (x: number) => [{ x, y: box.y + 300 }];
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(80) });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(200) });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(300) });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await page.locator('.days-column h3', { hasText: second[0]! }).waitFor();
+
+    for (let i = 0; i < 3; i++) {
+      await tabs.nth(i).click();
+      const cut = await page
+        .locator('.days-block')
+        .evaluateAll((blocks) =>
+          blocks
+            .filter((b) => b.scrollHeight > b.clientHeight + 1 || b.scrollWidth > b.clientWidth + 1)
+            .map((b) => b.textContent),
+        );
+      expect(cut).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
+    }
+    await context.close();
+  });
+});
+
 describe('a long search', () => {
   it('says how far it is after a second, and stops with what it has when it is told to', async () => {
     const context = await browser.newContext({ viewport: laptop, locale: 'en-GB', timezoneId: zone });

@@ -1,5 +1,5 @@
 /** The plan in hand, for every screen that shows it: asked for once for a state of the book, told as it gets better. */
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Book, KeptPlan } from '#boat-book';
 import type { PlanNote } from '#reckoning';
@@ -11,6 +11,8 @@ import type { PlanPicture, PlanTelling, PlanWorker, SearchProgress } from './pla
 const longest_ms = 8000;
 /** a plan older than this is made again when a screen that shows it is opened. [ms] */
 const stale_ms = 10 * 60_000;
+/** what the benchmark of the app reads */
+const marks = { asked: 'plan asked', firstPlan: 'first plan' };
 /** the same book gives the same plan */
 const seed = 1;
 
@@ -40,7 +42,8 @@ let inHand: PlanInHand = nothing;
 let asked: string | null = null;
 let askedAt = 0;
 let round = 0;
-let worker: Remote<PlanWorker> | null = null;
+// started with this module, so that it is up by the time the screen asks
+const worker = wrap<PlanWorker>(new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }));
 const listeners = new Set<() => void>();
 
 function tellAll(next: PlanInHand): void {
@@ -68,12 +71,17 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
   askedAt = Date.now();
   round++;
   const mine = round;
-  worker ??= wrap<PlanWorker>(new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }));
   tellAll({ ...inHand, state: 'planning', progress: null, words: null });
+  performance.mark(marks.asked);
   let problem: Problem | null = null;
   let notes: readonly PlanNote[] = [];
+  let first = true;
   const hear = (telling: PlanTelling) => {
     if (mine !== round) return;
+    if (first && (telling.kind === 'plan' || telling.kind === 'settled')) {
+      first = false;
+      performance.measure(marks.firstPlan, marks.asked);
+    }
     switch (telling.kind) {
       case 'nothing to plan':
         tellAll({
@@ -115,7 +123,7 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
 
 /** Ends the search; what it has by then is the plan and is kept. */
 export function stopPlanning(): void {
-  void worker?.stop();
+  void worker.stop();
 }
 
 /** Writes the plan to the book, unless the one kept last says the same. */
