@@ -87,9 +87,11 @@ export class ListSearch {
       this.inHandWorth = worth;
     }
     if (better) this.bestList = this.inHand;
-    if (this.sinceBetter > 0 && this.sinceBetter % 1000 === 0 && this.bestList !== null) {
-      this.inHand = this.bestList;
-      this.inHandWorth = this.best!.worth;
+    if (this.sinceBetter > 0 && this.sinceBetter % 400 === 0 && this.bestList !== null) {
+      // back to the best; every other time much of its order is thrown first
+      const isThrown = this.sinceBetter % 800 === 0;
+      this.inHand = isThrown ? this.thrown(this.bestList) : this.bestList;
+      this.inHandWorth = isThrown ? null : this.best!.worth;
     }
     return better;
   }
@@ -118,6 +120,15 @@ export class ListSearch {
     this.finish.set(finish);
     const extra = this.dice.chance(0.5) ? Float64Array.from(lists.extra) : list.extra;
     return { ...list, extra, skips: Uint8Array.from(lists.out) };
+  }
+
+  private thrown(list: StepList): StepList {
+    const { dice, possible } = this;
+    let order = [...list.order];
+    for (const unit of possible)
+      if (dice.chance(0.35)) order = this.withUnitAt(order, unit, dice.below(order.length));
+    const cleared = new Int32Array(list.notBefore.length);
+    return { ...list, order: inOrder(this.compiled, order, this.unitOf), notBefore: cleared };
   }
 
   /** The list in hand with one or a few things changed. */
