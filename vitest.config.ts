@@ -14,6 +14,7 @@ export default defineConfig({
             'checks/**/*.test.ts',
             'scripts/**/*.test.ts',
             'bench/**/*.test.ts',
+            'examples/**/*.test.ts',
           ],
           exclude: ['**/e2e/**', '**/node_modules/**', '**/dist/**'],
           testTimeout: 30_000,

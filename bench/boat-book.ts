@@ -1,6 +1,6 @@
 /**
- * What a large book costs: 500 jobs, 2,000 steps, 5,000 log entries. Run: npx tsx bench/boat-book.ts
- * Budgets: an operation answered in 20 ms; the document loads in 100 ms (design §9 gives 300 ms to the first row).
+ * What a large book costs: 500 jobs, 2,000 steps, 5,000 log entries. An operation is to be answered in 20 ms; the
+ * document loads off the main thread, the first list being shown from a stored picture.
  */
 import { type Book, beginBook, emptyBook, type OpenBook, openBook, readBoatFile, writeBoatFile } from '#boat-book';
 
@@ -61,71 +61,71 @@ function largeBook(): Book {
   return book.view();
 }
 
-/** Median and worst of how long each call took. [ms] */
-function timed(name: string, times: number, budget_ms: number, call: (n: number) => void) {
-  const took: number[] = [];
-  for (let n = 0; n < times; n++) {
-    const start = performance.now();
-    call(n);
-    took.push(performance.now() - start);
-  }
-  took.sort((a, b) => a - b);
-  const median = took[took.length >> 1]!;
-  console.log(
-    `${name.padEnd(52)} ${median.toFixed(2).padStart(9)} ${took.at(-1)!.toFixed(2).padStart(9)} ${String(budget_ms).padStart(8)} ${median <= budget_ms ? 'kept' : 'MISSED'}`,
-  );
-}
+export const bookTimeHead = ['| what | median | worst | budget | kept |', '| --- | --- | --- | --- | --- |'];
 
-const start = performance.now();
-const large = largeBook();
-console.log(`made in ${Math.round(performance.now() - start)} ms`);
-console.log(`${''.padEnd(52)} ${'median ms'.padStart(9)} ${'worst ms'.padStart(9)} ${'budget'.padStart(8)}`);
+/** A row for each thing a book is asked to do: median and worst of how long it took. [ms] */
+export function bookTimes(): string[] {
+  const rows: string[] = [];
+  const timed = (name: string, times: number, budget_ms: number, call: (n: number) => void) => {
+    const took: number[] = [];
+    for (let n = 0; n < times; n++) {
+      const start = performance.now();
+      call(n);
+      took.push(performance.now() - start);
+    }
+    took.sort((a, b) => a - b);
+    const median = took[took.length >> 1]!;
+    rows.push(
+      `| ${name} | ${median.toFixed(2)} ms | ${took.at(-1)!.toFixed(2)} ms | ${budget_ms} ms | ${median <= budget_ms ? 'yes' : 'NO'} |`,
+    );
+  };
 
-const begun = beginBook(large, 'birth', surroundings());
-const states = begun.states();
-console.log(`states: boat ${states.boat.length} B, work ${states.work.length} B`);
-timed('load from its states', 7, 200, () => openBook([states], surroundings()).view());
+  const large = largeBook();
+  const begun = beginBook(large, 'birth', surroundings());
+  const states = begun.states();
+  timed('load from its states', 7, 200, () => openBook([states], surroundings()).view());
 
-let book: OpenBook = openBook([states], surroundings());
-book.view();
-const view = () => book.view();
-timed('change a job, and the view after', 100, 20, (n) => {
-  book.run('changeJob', { id: `job${n}`, note: `Note ${n}` });
-  view();
-});
-timed('tick a step (writes the log), and the view after', 100, 20, (n) => {
-  book.run('tickStep', { id: `step${n}-0`, spent_min: 30 });
-  view();
-});
-timed('put in a job of four steps, and the view after', 50, 20, (n) => {
-  book.run('addJob', {
-    title: `New ${n}`,
-    consequence: 'comfort',
-    steps: [0, 1, 2, 3].map((s) => ({ title: `Step ${s}`, minutes: { low: 1, likely: 2, high: 3 }, hands: 1 })),
+  let book: OpenBook = openBook([states], surroundings());
+  book.view();
+  const view = () => book.view();
+  timed('change a job, and the view after', 100, 20, (n) => {
+    book.run('changeJob', { id: `job${n}`, note: `Note ${n}` });
+    view();
   });
-  view();
-});
-timed('undo, and the view after', 50, 20, () => {
-  book.undo();
-  view();
-});
-book.run('addZone', { id: 'z', name: 'Foredeck', words: [], room: 1, inside: false, near: [], along: 0, up: 1 });
-book.run('removeZone', { id: 'z' });
-timed('change a job in a book with something taken out', 100, 20, (n) => {
-  book.run('changeJob', { id: `job${n}`, note: `Again ${n}` });
-  view();
-});
-const other = openBook([book.states()], surroundings());
-other.run('changeJob', { id: 'job7', note: 'from elsewhere' });
-const theirs = other.states();
-timed('take in the whole state of another device', 7, 300, () => {
-  book = openBook([states], surroundings());
-  book.takeIn(theirs);
-  view();
-});
-let file: Uint8Array = new Uint8Array();
-timed('write the boat file', 3, 2_000, () => {
-  file = writeBoatFile({ book: large, states });
-});
-timed('read the boat file', 3, 2_000, () => void readBoatFile(file));
-console.log(`boat file: ${file.length} B`);
+  timed('tick a step (writes the log), and the view after', 100, 20, (n) => {
+    book.run('tickStep', { id: `step${n}-0`, spent_min: 30 });
+    view();
+  });
+  timed('put in a job of four steps, and the view after', 50, 20, (n) => {
+    book.run('addJob', {
+      title: `New ${n}`,
+      consequence: 'comfort',
+      steps: [0, 1, 2, 3].map((s) => ({ title: `Step ${s}`, minutes: { low: 1, likely: 2, high: 3 }, hands: 1 })),
+    });
+    view();
+  });
+  timed('undo, and the view after', 50, 20, () => {
+    book.undo();
+    view();
+  });
+  book.run('addZone', { id: 'z', name: 'Foredeck', words: [], room: 1, inside: false, near: [], along: 0, up: 1 });
+  book.run('removeZone', { id: 'z' });
+  timed('change a job in a book with something taken out', 100, 20, (n) => {
+    book.run('changeJob', { id: `job${n}`, note: `Again ${n}` });
+    view();
+  });
+  const other = openBook([book.states()], surroundings());
+  other.run('changeJob', { id: 'job7', note: 'from elsewhere' });
+  const theirs = other.states();
+  timed('take in the whole state of another device', 7, 300, () => {
+    book = openBook([states], surroundings());
+    book.takeIn(theirs);
+    view();
+  });
+  let file: Uint8Array = new Uint8Array();
+  timed('write the boat file', 3, 2_000, () => {
+    file = writeBoatFile({ book: large, states });
+  });
+  timed('read the boat file', 3, 2_000, () => void readBoatFile(file));
+  return rows;
+}

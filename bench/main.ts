@@ -1,12 +1,15 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
- * `npm run bench -- plan [--seconds S]` times the demo's plan and invented keeper's problems. Each prints its table
- * and writes it into `bench/latest.md` under its own heading.
+ * `npm run bench -- plan [--seconds S]` times the demo's plan and invented keeper's problems; `npm run bench -- book`
+ * a large boat book; `npm run bench -- app` the built app in a real browser. Each prints its table and writes it into
+ * `bench/latest.md` under its own heading.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { appTimeHead, appTimes } from './app.ts';
+import { bookTimeHead, bookTimes } from './boat-book.ts';
 import { planTimeHead, planTimeRow, planTimes } from './plan-times.ts';
 import { psplibHead, psplibRow, runPsplib } from './psplib.ts';
 
@@ -14,9 +17,11 @@ const usage = [
   'npm run bench -- psplib --set FOLDER --seconds S [--take N]',
   '    FOLDER holds .sm files, with references.csv in it or beside it; a .tar.gz of such a folder will do',
   'npm run bench -- plan [--seconds S]',
+  'npm run bench -- book',
+  'npm run bench -- app',
 ].join('\n');
 
-function main(): number {
+async function main(): Promise<number> {
   const { values, positionals } = parseArgs({
     allowPositionals: true,
     options: { set: { type: 'string' }, seconds: { type: 'string' }, take: { type: 'string' } },
@@ -42,6 +47,12 @@ function main(): number {
     console.log(rows.join('\n'));
     keep(`Plans, ${seconds} s`, rows);
     return times.some((row) => row.violations > 0) ? 1 : 0;
+  }
+  if (what === 'book' || what === 'app') {
+    const rows = aligned(what === 'book' ? [...bookTimeHead, ...bookTimes()] : [...appTimeHead, ...(await appTimes())]);
+    console.log(rows.join('\n'));
+    keep(what === 'book' ? 'A book of 500 jobs' : 'The app in a browser', rows);
+    return 0;
   }
   throw new RangeError(what === undefined ? 'what to time is missing' : `there is nothing to time called '${what}'`);
 }
@@ -83,7 +94,7 @@ function keep(heading: string, rows: readonly string[]): void {
 }
 
 try {
-  process.exitCode = main();
+  process.exitCode = await main();
 } catch (error) {
   if (!(error instanceof RangeError || (error instanceof Error && 'code' in error))) throw error;
   console.error(`${error.message}\n\n${usage}`);

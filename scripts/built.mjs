@@ -17,6 +17,7 @@ export function ensureBuilt() {
   const run = spawnSync(process.execPath, [vite, 'build', '-c', 'apps/web/vite.config.ts', '--logLevel', 'warn'], {
     cwd: root,
     stdio: 'inherit',
+    env: { ...process.env, NODE_ENV: 'production' },
   });
   if (run.status !== 0) fail('The build did not succeed; see above.');
   writeFileSync(mark, wanted);

@@ -320,6 +320,7 @@ type Loose<T> = T extends readonly (infer E)[]
 type Holds<S extends z.core.SomeType, T> = Same<Loose<z.output<S>>, Loose<T>>;
 
 type AllTrue<T extends readonly true[]> = T;
+/** @public read by nobody: it is the place where the types are held together */
 export type SchemasHoldRecords = AllTrue<
   [
     Holds<typeof conditionsSchema, Conditions>,

@@ -1,0 +1,120 @@
+/** The built app in headless Chromium: what comes over the network first, how soon a list and a plan are there. */
+import { gzipSync } from 'node:zlib';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { preview } from 'vite';
+import { launchBrowser, phone } from '../apps/web/e2e/browser.ts';
+import { ensureBuilt } from '../scripts/built.mjs';
+
+export const appTimeHead = ['| what | median | worst | budget | kept |', '| --- | --- | --- | --- | --- |'];
+
+const firstRow = '.work-group a.line-row';
+
+/** A row for each: script before the first place is usable, the first row, the first plan; also at a 4× slower CPU. */
+export async function appTimes(): Promise<string[]> {
+  ensureBuilt();
+  const server = await preview({
+    root: 'apps/web',
+    configFile: 'apps/web/vite.config.ts',
+    logLevel: 'error',
+    preview: { host: '127.0.0.1', port: 4640, strictPort: false },
+  });
+  const browser = await launchBrowser();
+  try {
+    const at = server.httpServer.address();
+    if (at === null || typeof at === 'string') throw new Error('the served app has no port');
+    const address = `http://127.0.0.1:${at.port}/`;
+    return [
+      await scriptRow(browser, address),
+      await timesRow(browser, 'first row can be tapped, warm', 300, (page) => rowShown(page, address), address, 1),
+      await timesRow(browser, 'the same at 4× slower', 1200, (page) => rowShown(page, address), address, 4),
+      await timesRow(browser, 'demo plan complete in its Worker', 300, (page) => firstPlan(page, address), address, 1),
+    ];
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+async function scriptRow(browser: Browser, address: string): Promise<string> {
+  const context = await browser.newContext({ viewport: phone, serviceWorkers: 'block' });
+  const scripts = new Set<string>();
+  context.on('request', (request) => {
+    if (/\.m?js(\?|$)/.test(request.url())) scripts.add(request.url());
+  });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.locator(firstRow).first().waitFor();
+  const loaded = [...scripts];
+  await context.close();
+  const sizes = await Promise.all(
+    loaded.map(async (url) => gzipSync(Buffer.from(await (await fetch(url)).arrayBuffer())).byteLength),
+  );
+  const sum_kB = sizes.reduce((sum, size) => sum + size, 0) / 1000;
+  return row('script before the first place is usable, gz', sum_kB, sum_kB, 200, 'kB');
+}
+
+/** Seven times in one context that has the app in its cache and the demo in its store. */
+async function timesRow(
+  browser: Browser,
+  what: string,
+  budget_ms: number,
+  take_ms: (page: Page) => Promise<number>,
+  address: string,
+  slower: number,
+): Promise<string> {
+  const context = await warmContext(browser, address);
+  const took: number[] = [];
+  for (let n = 0; n < 7; n++) {
+    const page = await context.newPage();
+    if (slower > 1) {
+      const devtools = await context.newCDPSession(page);
+      await devtools.send('Emulation.setCPUThrottlingRate', { rate: slower });
+    }
+    took.push(await take_ms(page));
+    await page.close();
+  }
+  await context.close();
+  took.sort((a, b) => a - b);
+  return row(what, took[3]!, took[6]!, budget_ms, 'ms');
+}
+
+async function warmContext(browser: Browser, address: string): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: phone });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.locator(firstRow).first().waitFor();
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await page.reload();
+  await page.locator(firstRow).first().waitFor();
+  await page.waitForTimeout(1000);
+  await page.close();
+  return context;
+}
+
+/** From the start of the navigation until the first row of the list is in the page and painted. [ms] */
+async function rowShown(page: Page, address: string): Promise<number> {
+  // as text: a compiled function would lean on what the compiler put beside it
+  await page.addInitScript(`
+    const look = () => {
+      if (document.querySelector('${firstRow}')) requestAnimationFrame(() => performance.mark('first row'));
+      else requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  `);
+  await page.goto(address);
+  return page
+    .waitForFunction(() => performance.getEntriesByName('first row')[0]?.startTime)
+    .then((handle) => handle.jsonValue() as Promise<number>);
+}
+
+/** From asking until the first complete plan is back from the Worker, its start included. [ms] */
+async function firstPlan(page: Page, address: string): Promise<number> {
+  await page.goto(`${address}#/days`);
+  return page
+    .waitForFunction(() => performance.getEntriesByName('first plan')[0]?.duration)
+    .then((handle) => handle.jsonValue() as Promise<number>);
+}
+
+function row(what: string, median: number, worst: number, budget: number, unit: string): string {
+  return `| ${what} | ${median.toFixed(0)} ${unit} | ${worst.toFixed(0)} ${unit} | ${budget} ${unit} | ${median <= budget ? 'yes' : 'NO'} |`;
+}
