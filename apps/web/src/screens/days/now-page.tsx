@@ -1,6 +1,6 @@
 /** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
 import { useEffect, useState } from 'react';
-import type { Book } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import type { Problem } from '#workplan';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -67,7 +67,7 @@ export default function NowPage() {
         {moment.beside.map((item) => (
           <StepInHand key={item.key} item={item} book={book} problem={problem} now={now} leading={false} />
         ))}
-        <JobsWithNothingLeft book={book} />
+        <JobsWithNothingLeft book={book} waiting={moment.curing.map((wait) => wait.step)} />
       </div>
       <div className="days-now-beside">
         <section>
@@ -120,12 +120,25 @@ function stepTitle(problem: Problem, id: string): string {
   return problem.steps.find((step) => step.id === id)?.title ?? '';
 }
 
-/** A job whose last step is ticked is done when the keeper says so: its proof may still be owed. */
-function JobsWithNothingLeft({ book }: { readonly book: Book }) {
+/** A job whose last step is ticked and whose waits are over is done when the keeper says so: its proof may still be owed. */
+function JobsWithNothingLeft({
+  book,
+  waiting,
+}: {
+  readonly book: Book;
+  /** steps with a wait that is not over */
+  readonly waiting: readonly Id[];
+}) {
+  const notOver = new Set(waiting.map((step) => book.steps[step]?.job));
   const { run, refusal } = useRun();
   const done = Object.entries(book.jobs).filter(([id, job]) => {
     const steps = Object.values(book.steps).filter((step) => step.job === id);
-    return job.state === 'open' && steps.length > 0 && steps.every((step) => step.progress.kind === 'done');
+    return (
+      job.state === 'open' &&
+      !notOver.has(id) &&
+      steps.length > 0 &&
+      steps.every((step) => step.progress.kind === 'done')
+    );
   });
   if (done.length === 0) return null;
   return (
