@@ -49,6 +49,12 @@ export class DayChain {
     return this.chain[0] ?? null;
   }
 
+  /** The next change, where it must be made today; null where it only goes there and back, or there is none. */
+  mustMake(): Move | null {
+    const next = this.chain[0];
+    return next !== undefined && this.closing[0] === next ? next : null;
+  }
+
   /** When the plan has the next change; 0: it is not in the plan. */
   plannedStart(): Minute {
     return this.planned.find(({ move }) => move === this.chain[0])?.start ?? 0;
@@ -139,6 +145,20 @@ export class DayChain {
       return this.fits(standing, this.chain.slice(at + 1), now + spent + lasts) ? this.chain : null;
     }
     return null;
+  }
+
+  /** Minutes of changes along the chain until the needs are met; −1: they are, or are not on that way. */
+  minutesTo(needs: readonly AspectNeed[]): Minute {
+    if (this.chain.length === 0) return -1;
+    const standing = [...this.state.standing];
+    if (needs.every((need) => meets(standing, need))) return -1;
+    let spent = 0;
+    for (const move of this.chain) {
+      standing[move.aspect] = move.to;
+      spent += move.minutes;
+      if (needs.every((need) => meets(standing, need))) return spent;
+    }
+    return -1;
   }
 
   /** The chain with changes to the needs, and back to where it goes on, put before it. */

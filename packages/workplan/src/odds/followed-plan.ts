@@ -1,6 +1,6 @@
 import type { Plan } from '../plan.ts';
 import type { Minute, PlanHour } from '../problem.ts';
-import type { Compiled, CompiledStep } from '../search/compiled.ts';
+import type { AspectNeed, Compiled, CompiledStep } from '../search/compiled.ts';
 import { AllowedMinutes } from './allowed-minutes.ts';
 import { DayChain } from './day-chain.ts';
 import { isDone, isOpen, RunState } from './run-state.ts';
@@ -42,6 +42,9 @@ export class FollowedPlan {
   private readonly byTheClock: boolean;
   private minutesOf: (step: number, day: number) => Minute = () => 0;
   private until: Minute = 0;
+  /** steps that can soon be started as the set-ups stand */
+  private readonly patient: number[] = [];
+  private readonly needs: readonly (readonly AspectNeed[])[];
   private worked = false;
 
   constructor(compiled: Compiled, plan: Plan, byTheClock: boolean) {
@@ -56,6 +59,7 @@ export class FollowedPlan {
     this.kinds = problem.steps.map(({ needs, zone }) =>
       this.allowed.kindOf({ needs, inside: zone !== null && inside.has(zone) }),
     );
+    this.needs = compiled.steps.map((step) => [...step.setUps, ...step.waits.flatMap(({ setUps }) => setUps)]);
     const index = new Map(problem.steps.map(({ id }, at) => [id, at]));
     const handIndex = new Map(problem.hands.map(({ id }, at) => [id, at]));
     const starts = new Int32Array(compiled.steps.length).fill(-1);
@@ -160,35 +164,56 @@ export class FollowedPlan {
   private dispatch(now: Minute): void {
     for (let again = true; again; ) {
       again = false;
-      if (this.coverUp(now)) return;
+      if (this.coverUp(now) || this.changeDue(now)) return;
       let guard = Number.POSITIVE_INFINITY;
-      let patient = Number.POSITIVE_INFINITY;
       let next = Number.POSITIVE_INFINITY;
-      const wishes: number[] = [];
+      let wished = false;
+      this.patient.length = 0;
       for (const index of this.order) {
         if (this.state.status[index] !== isOpen) continue;
         const step = this.compiled.steps[index]!;
         if (this.state.jobLost[step.job] === 1) continue;
-        const why = this.tryStart(step, now, guard);
+        const before = guard;
+        let why = this.tryStart(step, now, guard);
         if (why === reason.started) again = true;
-        else if (why === reason.setUps) wishes.push(index);
         else if (why === reason.later) {
           if (this.until > now) next = Math.min(next, this.until);
           // what comes first keeps its hands free, and the set-ups it needs
           if (step.hands > 0 && this.planned[index]! <= now + 240) guard = Math.min(guard, this.until);
-          if (wishes.length === 0 && step.setUps.length > 0) patient = Math.min(patient, this.until);
+          if (this.until <= now + assumedPatience_min && this.hasSetUps(step)) this.patient.push(index);
+          const way_min = this.chain.minutesTo(step.setUps);
+          const due = this.chain.plannedStart();
+          if (this.until <= now + way_min || (way_min >= 0 && due > 0 && due <= now)) why = reason.setUps;
         }
+        if (why !== reason.setUps) continue;
+        wished = true;
+        if (this.state.changing === null && this.state.busyTo[0]! <= now && this.changeFor(index, now, before)) again = true;
       }
       this.until = next;
-      if (this.state.changing !== null || this.state.busyTo[0]! > now) return;
       if (again) continue;
-      if (this.chain.latest <= now) {
-        again = this.close(now);
-        continue;
-      }
-      if (wishes.length > 0 && patient > now + assumedPatience_min) again = this.changeFor(wishes, now, guard);
-      else if (wishes.length === 0 && next === Number.POSITIVE_INFINITY) again = this.close(now);
+      if (this.state.changing !== null || this.state.busyTo[0]! > now) return;
+      if (this.chain.latest <= now || (!wished && next === Number.POSITIVE_INFINITY)) again = this.close(now);
     }
+  }
+
+  /** Makes the change that the plan has now and that must be made today, where no step before it still waits. */
+  private changeDue(now: Minute): boolean {
+    const { chain, state } = this;
+    const due = chain.plannedStart();
+    const move = chain.mustMake();
+    if (move === null || due <= 0 || due > now || state.changing !== null || state.busyTo[0]! > now) return false;
+    const stands = this.order.some((index) => {
+      if (this.planned[index]! >= due || state.status[index] !== isOpen) return false;
+      if (state.jobLost[this.compiled.steps[index]!.job] === 1) return false;
+      return this.needs[index]!.some(
+        ({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0,
+      );
+    });
+    return !stands && this.make(move, now);
+  }
+
+  private hasSetUps(step: CompiledStep): boolean {
+    return step.setUps.every((need) => meets(this.state.standing, need));
   }
 
   /** Makes the next change that must still be made today, leaving out what would go there and back for nothing. */
@@ -210,27 +235,26 @@ export class FollowedPlan {
     return true;
   }
 
-  /** Makes the first change on the way to what one of the steps needs, if there is time for it all. */
-  private changeFor(wishes: readonly number[], now: Minute, guard: Minute): boolean {
-    const { state, chain } = this;
-    for (const index of wishes.slice(0, 4)) {
-      const step = this.compiled.steps[index]!;
-      const needs = this.setUpNeeds(step);
-      const lasts = this.minutesOf(index, chain.day);
-      if (this.planned[index]! > now && now + lasts > guard) continue;
-      const way = chain.wayTo(needs, lasts, now) ?? chain.wayAndBack(needs, lasts, now, this.moves);
-      if (way === null) continue;
-      const move = way[0]!;
-      if (this.byTheClock && chain.next() === move && chain.plannedStart() > now) continue;
-      if (!chain.canMake(move, now) || this.handsFree(move.hands, true, now, now + move.minutes, []) === null) continue;
-      chain.take(way);
-      if (this.make(move, now)) return true;
-    }
-    return state.changing !== null;
-  }
-
-  private setUpNeeds(step: CompiledStep) {
-    return [...step.setUps, ...step.waits.flatMap(({ setUps }) => setUps)];
+  /** Makes the first change on the way to what a step needs, if there is time for it all. */
+  private changeFor(index: number, now: Minute, guard: Minute): boolean {
+    const { chain } = this;
+    const step = this.compiled.steps[index]!;
+    const needs = this.needs[index]!;
+    const lasts = this.minutesOf(index, chain.day);
+    if (!this.byTheClock && this.planned[index]! > now && now + lasts > guard) return false;
+    const way = chain.wayTo(needs, lasts, now) ?? chain.wayAndBack(needs, lasts, now, this.moves);
+    const move = way?.[0];
+    if (way === null || move === undefined) return false;
+    if (this.byTheClock && chain.next() === move && chain.plannedStart() > now) return false;
+    if (!chain.canMake(move, now) || this.handsFree(move.hands, true, now, now + move.minutes, []) === null) return false;
+    const waited = (other: number) =>
+      this.planned[other]! <= this.planned[index]! &&
+      this.compiled.steps[other]!.setUps.some(
+        ({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0,
+      );
+    if (this.patient.some((other) => other !== index && waited(other)) && step.hands > 0) return false;
+    chain.take(way);
+    return this.make(move, now);
   }
 
   /** Covers what must stay dry when rain is coming within the hour. */
@@ -322,7 +346,7 @@ export class FollowedPlan {
       for (const busy of state.busyTo) if (busy > now) free = Math.min(free, busy);
       return free < dayTo ? later(free) : reason.notNow;
     }
-    if (!this.setUpNeeds(step).every((need) => meets(state.standing, need))) return reason.setUps;
+    if (!this.needs[index]!.every((need) => meets(state.standing, need))) return reason.setUps;
     state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade });
     this.worked = true;
     return reason.started;
