@@ -352,7 +352,7 @@ export class Placing {
     if (step.mix >= 0 && way.batchOf < 0)
       taken.addBatch(step.mix, { step: step.index, mixed: start + way.abrade + step.mixing });
     taken.placeStep(step.index, { start, finish, day, batchOf: way.batchOf, abrade: way.abrade, hands });
-    for (const { aspect, mask } of step.setUps) if (!lines.hold(aspect, start, finish, mask)) return false;
+    if (!lines.holdAll(step.setUps, start, finish)) return false;
     for (const wait of step.waits) {
       const over = wait.cure.finish(finish);
       for (const { aspect, mask } of wait.setUps) if (!lines.hold(aspect, finish, over, mask)) return false;

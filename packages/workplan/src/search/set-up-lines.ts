@@ -1,5 +1,5 @@
 import type { Minute } from '../problem.ts';
-import type { CompiledChange } from './compiled.ts';
+import type { AspectNeed, CompiledChange } from './compiled.ts';
 import type { MadeChange, Spell, Taken } from './taken.ts';
 
 /** A stretch over which an aspect stands in one state. */
@@ -216,7 +216,16 @@ export class SetUpLines {
     if (taken.worked[day] === 1) return true;
     taken.workDay(day);
     const { to, endsIn } = taken.compiled.days[day]!;
-    return endsIn.every(({ aspect, mask }) => this.hold(aspect, to, to + 1, mask));
+    return this.holdAll(endsIn, to, to + 1);
+  }
+
+  /** Holds several aspects over one span; in the order given, or where that fails in the other. */
+  holdAll(needs: readonly AspectNeed[], from: Minute, to: Minute): boolean {
+    const mark = this.taken.mark();
+    if (needs.every(({ aspect, mask }) => this.hold(aspect, from, to, mask))) return true;
+    if (needs.length < 2) return false;
+    this.taken.takeBack(mark);
+    return [...needs].reverse().every(({ aspect, mask }) => this.hold(aspect, from, to, mask));
   }
 
   /** True where some change of set-up is made in a span. */
@@ -342,8 +351,9 @@ export class SetUpLines {
       taken.takeBack(mark);
       gap.was = was;
       gap.next = next;
-      if (++tries > (this.depth > 1 ? 3 : 8)) return null;
-      const stride = tries < 3 ? 1 : 10 * tries;
+      // ever longer steps away from where it did not do
+      if (++tries > (this.depth > 1 ? 5 : 9)) return null;
+      const stride = 2 ** (tries - 1);
       start += late ? -stride : stride;
     }
     return null;
