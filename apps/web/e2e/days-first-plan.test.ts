@@ -139,7 +139,6 @@ async function startOwnBook(page: Page): Promise<void> {
   await sheet.waitFor({ state: 'hidden' });
   // the set-ups are the last things written into the new book
   await page.getByText('cover', { exact: true }).waitFor();
-  await page.waitForTimeout(500);
 }
 
 async function putIn(page: Page, line: string, how: string): Promise<void> {

@@ -6,7 +6,7 @@ import { type Remote, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
-import type { KeptBooks } from './book-world.ts';
+import type { KeptBooks, StartsWith } from './book-world.ts';
 
 export interface BookSnapshot extends BookState {
   /** null while opening, and when there is no book on this device yet */
@@ -28,7 +28,7 @@ export interface BookClient {
   boatFile(): Promise<Uint8Array>;
   /** `asCopy`: as a new book of its own, even where this device has the same one */
   openFile(bytes: Uint8Array, how?: { readonly asCopy: boolean }): Promise<OpenedFile>;
-  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>): Promise<void>;
+  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>, standing?: StartsWith): Promise<void>;
   /** the books on this device */
   books(): Promise<readonly { readonly id: string; readonly name: string; readonly current: boolean }[]>;
   openBook(id: string): Promise<void>;
@@ -155,7 +155,7 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
     },
     boatFile: () => books().boatFile(),
     openFile: (bytes, how) => asking((there) => there.openFile(bytes, how?.asCopy === true) as Promise<OpenedFile>),
-    startBook: (kind, boat) => asking((there) => there.startBook(kind, boat)),
+    startBook: (kind, boat, standing) => asking((there) => there.startBook(kind, boat, standing)),
     books: () => books().books(),
     openBook: (id) => asking((there) => there.openBook(id)),
   };

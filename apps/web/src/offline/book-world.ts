@@ -17,6 +17,9 @@ export interface World {
   readonly compactAfter: number;
 }
 
+/** The zones and set-ups a new book has from its first moment. */
+export type StartsWith = Pick<Book, 'zones' | 'setUps'>;
+
 export interface KeptBooks {
   /** Opens the book that was open last, if any. */
   start(): Promise<void>;
@@ -26,7 +29,8 @@ export interface KeptBooks {
   flush(): Promise<void>;
   boatFile(): Promise<Uint8Array>;
   openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile>;
-  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>): Promise<void>;
+  /** `standing`: what an empty book starts with besides the boat, so that it is never seen half made */
+  startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>, standing?: StartsWith): Promise<void>;
   books(): Promise<readonly { readonly id: string; readonly name: string; readonly current: boolean }[]>;
   openBook(id: string): Promise<void>;
   /** Tells what there is to show besides the book once more. */

@@ -349,11 +349,11 @@ export function keptBooks(world: World): KeptBooks {
       return writeBoatFile({ book: here.book.view(), states: here.book.states() });
     },
     openFile: (bytes, asCopy) => inTurn(() => openFile(bytes, asCopy)),
-    startBook: (kind, boat) =>
+    startBook: (kind, boat, standing) =>
       inTurn(async () => {
         const id = world.surroundings().newId();
         if (kind === 'empty') {
-          const book = emptyBook(id, boat as Boat);
+          const book = { ...emptyBook(id, boat as Boat), ...standing };
           const [fault] = checkBook(book);
           if (fault) throw new RangeError(`${fault.where}: ${fault.wrong}; right would be ${fault.right}`);
           return beginAs(book, []);

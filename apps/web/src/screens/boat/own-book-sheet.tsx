@@ -8,7 +8,7 @@ import type { Faults } from '../../parts/read-form.ts';
 import { Sheet } from '../../parts/sheet.tsx';
 import { TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
-import { type Refusal, useRun } from '../../parts/use-run.ts';
+import type { Refusal } from '../../parts/use-run.ts';
 import { address, goTo } from '../../shell/route.ts';
 import { boardName, readSizes, type SizeFault, SizeFields, sizeDraft } from './sizes-sheet.tsx';
 import { startingSetUps, startingZones } from './starting-zones.ts';
@@ -22,7 +22,6 @@ export default function OwnBookSheet({ onClose }: { readonly onClose: () => void
   });
   const [faults, setFaults] = useState<Faults<SizeFault | 'board'>>({});
   const [failed, setFailed] = useState<Refusal | null>(null);
-  const { run, refusal } = useRun();
   const start = async () => {
     const read = readSizes(draft);
     const found: Faults<SizeFault | 'board'> =
@@ -37,18 +36,13 @@ export default function OwnBookSheet({ onClose }: { readonly onClose: () => void
       demo: false,
     };
     try {
-      await bookClient.startBook('empty', boat);
+      await bookClient.startBook('empty', boat, {
+        zones: startingZones(draft.cabin),
+        setUps: startingSetUps(),
+      });
     } catch (error) {
       setFailed({ where: 'the new book', wrong: String(error), right: 'to try once more' });
       return;
-    }
-    for (const zone of startingZones(draft.cabin)) {
-      const outcome = await run('addZone', zone);
-      if (outcome.kind === 'refused') return;
-    }
-    for (const setUp of startingSetUps()) {
-      const outcome = await run('addSetUp', setUp);
-      if (outcome.kind === 'refused') return;
     }
     onClose();
     goTo(address('boat'));
@@ -59,7 +53,7 @@ export default function OwnBookSheet({ onClose }: { readonly onClose: () => void
         The invented boat's book stays on this device; you find it again at the foot of Boat. Every size can be changed
         later.
       </p>
-      <Form keep="Start her book" onKeep={start} faults={faults} refusal={failed ?? refusal}>
+      <Form keep="Start her book" onKeep={start} faults={faults} refusal={failed}>
         <TextField label="Her name" value={draft.name} onChange={(text) => set('name', text)} refused={faults.name} />
         <TextField label="Who keeps her" value={draft.keeper} onChange={(text) => set('keeper', text)} />
         <SizeFields draft={draft} faults={faults} onChange={set} />

@@ -2,10 +2,7 @@
  * The zones and set-ups that a new book starts with: those of most small trailerable boats, the keeper's to change.
  * Minutes and hands of changing a set-up are not given: they are hers, and the planner asks for them.
  */
-import type { OperationFields } from '#boat-book';
-
-type NewZone = OperationFields<'addZone'>;
-type NewSetUp = OperationFields<'addSetUp'>;
+import type { Book, Id, SetUp, Zone } from '#boat-book';
 
 const zone = (
   id: string,
@@ -16,10 +13,10 @@ const zone = (
   near: readonly string[],
   along: number,
   up: number,
-): NewZone => ({ id, name, words, room, inside, near, along, up });
+): readonly [Id, Zone] => [id, { name, words, room, inside, near, along, up }];
 
-export function startingZones(cabin: boolean): readonly NewZone[] {
-  return [
+export function startingZones(cabin: boolean): Book['zones'] {
+  return Object.fromEntries([
     zone('bow', 'Bow', ['stem', 'anchor', 'bow roller'], 1, false, [], 0.03, 1.1),
     zone('foredeck', 'Foredeck', ['fore deck', 'forehatch'], 2, false, ['bow'], 0.2, 1.15),
     zone(
@@ -40,14 +37,14 @@ export function startingZones(cabin: boolean): readonly NewZone[] {
     zone('topsides', 'Topsides', ['hull side', 'rubbing strake'], 2, false, ['side-decks'], 0.3, 0.5),
     zone('bottom', 'Bottom', ['keel', 'antifouling', 'underwater'], 2, false, [], 0.68, -0.2),
     zone('trailer', 'Trailer', ['axle', 'wheel', 'winch post', 'lights'], 2, false, [], 0.55, -0.9),
-  ];
+  ]);
 }
 
-export function startingSetUps(): readonly NewSetUp[] {
+export function startingSetUps(): Readonly<Record<Id, SetUp>> {
   const state = (id: string, name: string, shelters = false) => ({ id, name, shelters });
-  return [
-    { id: 'mast', name: 'mast', states: [state('up', 'up'), state('down', 'down')], now: 'down', changes: [] },
-    { id: 'board', name: 'board', states: [state('up', 'up'), state('down', 'down')], now: 'up', changes: [] },
-    { id: 'cover', name: 'cover', states: [state('on', 'on', true), state('off', 'off')], now: 'on', changes: [] },
-  ];
+  return {
+    mast: { name: 'mast', states: [state('up', 'up'), state('down', 'down')], now: 'down', changes: [] },
+    board: { name: 'board', states: [state('up', 'up'), state('down', 'down')], now: 'up', changes: [] },
+    cover: { name: 'cover', states: [state('on', 'on', true), state('off', 'off')], now: 'on', changes: [] },
+  };
 }
