@@ -125,8 +125,7 @@ export class ListSearch {
   private thrown(list: StepList): StepList {
     const { dice, possible } = this;
     let order = [...list.order];
-    for (const unit of possible)
-      if (dice.chance(0.35)) order = this.withUnitAt(order, unit, dice.below(order.length));
+    for (const unit of possible) if (dice.chance(0.35)) order = this.withUnitAt(order, unit, dice.below(order.length));
     const cleared = new Int32Array(list.notBefore.length);
     return { ...list, order: inOrder(this.compiled, order, this.unitOf), notBefore: cleared };
   }
