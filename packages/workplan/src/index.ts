@@ -1,4 +1,6 @@
 export { type CheckedProblem, checkProblem } from './check-problem.ts';
+export { type Chance, chanceOf } from './odds/chance.ts';
+export { type Odds, type OddsRun, startOdds } from './odds/odds.ts';
 export type {
   Obstacle,
   Outcome,

@@ -3,7 +3,7 @@ import type { Minute, PlanHour } from '../problem.ts';
 import type { AspectNeed, Compiled, CompiledStep } from '../search/compiled.ts';
 import { AllowedMinutes } from './allowed-minutes.ts';
 import { DayChain } from './day-chain.ts';
-import { isDone, isOpen, RunState } from './run-state.ts';
+import { type Airborne, isDone, isOpen, RunState } from './run-state.ts';
 import { type Move, meets, SetUpMoves } from './set-up-moves.ts';
 
 /** Why a step cannot start now. */
@@ -59,7 +59,10 @@ export class FollowedPlan {
     this.kinds = problem.steps.map(({ needs, zone }) =>
       this.allowed.kindOf({ needs, inside: zone !== null && inside.has(zone) }),
     );
-    this.needs = compiled.steps.map((step) => [...step.setUps, ...step.waits.flatMap(({ setUps }) => setUps)]);
+    this.needs = compiled.steps.map(({ setUps, waits, source }) => [
+      ...setUps,
+      ...waits.flatMap((wait, at) => (source.waits[at]!.law.kind === 'never cures' ? [] : wait.setUps)),
+    ]);
     const index = new Map(problem.steps.map(({ id }, at) => [id, at]));
     const handIndex = new Map(problem.hands.map(({ id }, at) => [id, at]));
     const starts = new Int32Array(compiled.steps.length).fill(-1);
@@ -187,7 +190,8 @@ export class FollowedPlan {
         }
         if (why !== reason.setUps) continue;
         wished = true;
-        if (this.state.changing === null && this.state.busyTo[0]! <= now && this.changeFor(index, now, before)) again = true;
+        if (this.state.changing === null && this.state.busyTo[0]! <= now && this.changeFor(index, now, before))
+          again = true;
       }
       this.until = next;
       if (again) continue;
@@ -205,9 +209,7 @@ export class FollowedPlan {
     const stands = this.order.some((index) => {
       if (this.planned[index]! >= due || state.status[index] !== isOpen) return false;
       if (state.jobLost[this.compiled.steps[index]!.job] === 1) return false;
-      return this.needs[index]!.some(
-        ({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0,
-      );
+      return this.needs[index]!.some(({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0);
     });
     return !stands && this.make(move, now);
   }
@@ -246,7 +248,8 @@ export class FollowedPlan {
     const move = way?.[0];
     if (way === null || move === undefined) return false;
     if (this.byTheClock && chain.next() === move && chain.plannedStart() > now) return false;
-    if (!chain.canMake(move, now) || this.handsFree(move.hands, true, now, now + move.minutes, []) === null) return false;
+    if (!chain.canMake(move, now) || this.handsFree(move.hands, true, now, now + move.minutes, []) === null)
+      return false;
     const waited = (other: number) =>
       this.planned[other]! <= this.planned[index]! &&
       this.compiled.steps[other]!.setUps.some(
@@ -280,11 +283,7 @@ export class FollowedPlan {
     const { state, compiled, allowed, chain } = this;
     const { index } = step;
     const early = this.planned[index]! > now;
-    const later = (minute: Minute) => {
-      this.until = minute;
-      return reason.later;
-    };
-    if (this.byTheClock && early) return later(this.planned[index]!);
+    if (this.byTheClock && early) return this.later(this.planned[index]!);
     let ready = step.earliest;
     let abrade = 0;
     for (const tie of step.before) {
@@ -299,14 +298,14 @@ export class FollowedPlan {
       abrade = Math.max(abrade, tie.abrade);
     }
     const stretchTo = allowed.stretchTo[now]!;
-    if (ready > now) return ready < compiled.days[chain.day]!.to ? later(ready) : reason.notNow;
+    if (ready > now) return ready < compiled.days[chain.day]!.to ? this.later(ready) : reason.notNow;
     let lasts = this.minutesOf(index, chain.day) + abrade;
     let batchOf = -1;
     if (step.mix >= 0)
       for (const { step: other, mixed } of state.batches[step.mix]!) {
         if (other === index) continue;
         if (mixed > now) {
-          if (other === this.plannedBatch[index]) return later(mixed);
+          if (other === this.plannedBatch[index]) return this.later(mixed);
           continue;
         }
         if (now + lasts - step.mixing > mixed + step.potLife) continue;
@@ -323,7 +322,7 @@ export class FollowedPlan {
     const dayTo = compiled.days[chain.day]!.to;
     if (finish > stretchTo) {
       const then = compiled.stretches.find(({ from, day }) => from > now && day === chain.day);
-      return then === undefined || lasts > then.to - then.from ? reason.notNow : later(then.from);
+      return then === undefined || lasts > then.to - then.from ? reason.notNow : this.later(then.from);
     }
     if (step.hands > 0 && finish > chain.latest) return reason.notNow;
     if (early && finish > guard) return reason.notNow;
@@ -331,25 +330,31 @@ export class FollowedPlan {
       if (!compiled.problem.days[chain.day]!.features.includes(feature)) return reason.notNow;
     const kind = this.kinds[index]!;
     const bad = allowed.lastUnsuited(kind, now, finish);
-    if (bad >= 0) return (bad + 1) * 60 + lasts <= dayTo ? later(Math.max(now + 60, (bad + 1) * 60)) : reason.notNow;
+    if (bad >= 0)
+      return (bad + 1) * 60 + lasts <= dayTo ? this.later(Math.max(now + 60, (bad + 1) * 60)) : reason.notNow;
     if (!allowed.light(kind, now, finish)) return reason.notNow;
     if (step.notAlone && allowed.twoTo[now]! < finish) return reason.notNow;
     const things = this.thingsInTheWay(step, now, finish, now + (step.source.dusty ? lasts : abrade));
-    if (things > 0) return later(things);
+    if (things > 0) return this.later(things);
     for (let wait = 0; wait < step.waits.length; wait++) {
       const why = this.waitInTheWay(step, wait, finish, deadline);
-      if (why !== reason.started) return why === reason.later ? later(now + 60) : why;
+      if (why !== reason.started) return why === reason.later ? this.later(now + 60) : why;
     }
     const hands = this.handsFree(step.hands, step.keeper, now, finish, this.plannedHands[index]!);
     if (hands === null) {
       let free = Number.POSITIVE_INFINITY;
       for (const busy of state.busyTo) if (busy > now) free = Math.min(free, busy);
-      return free < dayTo ? later(free) : reason.notNow;
+      return free < dayTo ? this.later(free) : reason.notNow;
     }
     if (!this.needs[index]!.every((need) => meets(state.standing, need))) return reason.setUps;
     state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade });
     this.worked = true;
     return reason.started;
+  }
+
+  private later(minute: Minute): number {
+    this.until = minute;
+    return reason.later;
   }
 
   /** When the tools, the room or clean air a step needs may be free; 0: they are. */
@@ -361,16 +366,23 @@ export class FollowedPlan {
     if (step.zone < 0) return free;
     if (step.hands > 0 && state.roomUsed[step.zone]! + step.hands > compiled.problem.zones[step.zone]!.room)
       free = now + 30;
-    const near = compiled.near[step.zone]!;
-    const reaches = (air: { step: number; zone: number; from: Minute; to: Minute }, from: Minute, to: Minute) =>
-      air.step !== step.index && Math.max(air.from, from) < Math.min(air.to, to) && near.includes(air.zone);
-    if (dustTo > now) for (const wet of state.wet) if (reaches(wet, now, dustTo)) free = Math.max(free, wet.to);
+    if (dustTo > now)
+      for (const wet of state.wet) if (this.reaches(wet, step, now, dustTo)) free = Math.max(free, wet.to);
     for (const dust of state.dust) {
-      if (step.source.wet && reaches(dust, now, finish)) free = Math.max(free, dust.to);
-      else if (dust.to > finish && step.waits.some(({ wet }) => wet) && reaches(dust, finish, dust.to))
-        free = Math.max(free, dust.to);
+      if (dust.to <= now) continue;
+      const wetAfter = dust.to > finish && step.waits.some(({ wet }) => wet);
+      if (step.source.wet && this.reaches(dust, step, now, finish)) free = Math.max(free, dust.to);
+      else if (wetAfter && this.reaches(dust, step, finish, dust.to)) free = Math.max(free, dust.to);
     }
     return free;
+  }
+
+  private reaches(air: Airborne, step: CompiledStep, from: Minute, to: Minute): boolean {
+    return (
+      air.step !== step.index &&
+      Math.max(air.from, from) < Math.min(air.to, to) &&
+      this.compiled.near[step.zone]!.includes(air.zone)
+    );
   }
 
   /** Whether a wait would keep its needs, as far as one can tell when its step begins. */
@@ -384,6 +396,8 @@ export class FollowedPlan {
     }
     if (end <= finish) return reason.started;
     if (!this.chain.leavesBe(wait, end)) return reason.notNow;
+    const { changing } = state;
+    if (changing !== null && changing.finish > finish && wait.still.includes(changing.move.aspect)) return reason.later;
     const least_C = step.source.waits[number]!.needs.air_min_C ?? -60;
     const last = Math.ceil(end / 60) - 1;
     for (let hour = Math.floor(finish / 60); hour <= last; hour++) {
@@ -405,13 +419,17 @@ export class FollowedPlan {
     planned: readonly number[],
   ): readonly number[] | null {
     if (count === 0) return [];
-    const free = (hand: number) => this.state.busyTo[hand]! <= from && this.allowed.presentTo[hand]![from]! >= to;
-    if (keeper && !free(0)) return null;
+    if (keeper && !this.isFree(0, from, to)) return null;
     const hands = keeper ? [0] : [];
-    for (const hand of planned) if (hands.length < count && !hands.includes(hand) && free(hand)) hands.push(hand);
+    for (const hand of planned)
+      if (hands.length < count && !hands.includes(hand) && this.isFree(hand, from, to)) hands.push(hand);
     for (let hand = this.state.busyTo.length - 1; hand >= 0 && hands.length < count; hand--)
-      if (!hands.includes(hand) && free(hand)) hands.push(hand);
+      if (!hands.includes(hand) && this.isFree(hand, from, to)) hands.push(hand);
     return hands.length === count ? hands : null;
+  }
+
+  private isFree(hand: number, from: Minute, to: Minute): boolean {
+    return this.state.busyTo[hand]! <= from && this.allowed.presentTo[hand]![from]! >= to;
   }
 
   /** Whether all open steps of a job, and all its waits, were over by its deadline. */

@@ -4,8 +4,8 @@ import { compile } from '../search/compiled.ts';
 import { Dice } from '../search/dice.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { FollowedPlan } from './followed-plan.ts';
-import { isDone } from './run-state.ts';
 import { normalShare } from './normal-share.ts';
+import { isDone } from './run-state.ts';
 import { type StepTimes, stepTimes, timeAt } from './step-times.ts';
 import { normal, WeatherDraws } from './weather-draws.ts';
 

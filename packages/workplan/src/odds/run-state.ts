@@ -18,7 +18,7 @@ interface RunningWait {
   readonly dry: boolean;
 }
 
-interface Airborne {
+export interface Airborne {
   readonly step: number;
   readonly zone: number;
   readonly from: Minute;
