@@ -43,13 +43,20 @@ for (const answer of stored.answers) {
   }
 }
 
+const kindWords: Readonly<Record<string, string>> = {
+  small: 'small: 3–9 steps, 1–2 days',
+  tiny: 'tiny: 2–4 steps, one day',
+  varied: 'varied: small, with odd corners',
+  'one rule often': 'small, one rule often',
+  all: 'all',
+};
 const percent = (part: number, whole: number) => `${((100 * part) / whole).toFixed(1)} %`;
 const agreementRows = [...tallies]
   .sort(([a], [b]) => Number(a === 'all') - Number(b === 'all'))
   .flatMap(([kind, byEffort]) =>
     [...byEffort].map(
       ([effort, { problems, same, proved, faults }]) =>
-        `| ${kind} | ${effort} | ${problems} | ${percent(same, problems)} | ${percent(proved, problems)} | ${faults} |`,
+        `| ${kindWords[kind]} | ${effort} | ${problems} | ${percent(same, problems)} | ${percent(proved, problems)} | ${faults} |`,
     ),
   );
 const killRows = Object.entries(kills.kills).map(([rule, rows]) => {
@@ -59,8 +66,9 @@ const killRows = Object.entries(kills.kills).map(([rule, rows]) => {
 
 const text = `# Plans against a proved best
 
-The planner's search is held to a second opinion that shares nothing with it: the whole plan problem as a constraint
-model, solved by a general solver that proves its answers. This page is written by \`make-readme.ts\`.
+The planner's search is held to a second opinion: the whole plan problem as a constraint model, solved by a general
+solver that proves its answers. The two share the problem, the rates of the cure laws and the dew point, which have
+checks of their own, and nothing else. This page is written by \`make-readme.ts\`.
 
 ## The model
 
@@ -97,7 +105,8 @@ ${stored.solver}. \`general-solver.ts\` runs its WebAssembly in a Node thread; n
 
 A fault is: a plan that breaks a rule; a plan better than the proved best (then the model is wrong); a plan said to be
 proved best that is not; a job said to be impossible that is not; a bound under the best there is. No fault is allowed.
-A plan that is less good with a verdict that leaves room is not a fault, and is counted:
+Every plan of the model is judged by \`violations\` too; and where the search finds a plan of the same worth, that plan
+shows that the model's best can be had. A plan that is less good with a verdict that leaves room is not a fault, and is counted:
 
 | problems | iterations | how many | as good as the proved best | proved by the search itself | faults |
 | --- | --- | --- | --- | --- | --- |
@@ -108,7 +117,7 @@ ${agreementRows.join('\n')}
 For each rule, problems whose proved best is another one without the rule (\`without-rule.ts\` says how it is taken out,
 and where only in part). The test plans each with the rule and without: with it the search must agree with the
 proved best, without it the plan must break the rule or be worth something else. The figures are of the first seed.
-'${'known things'}' is a rule on what a plan may name; there is no problem without it.
+'known things' is a rule on what a plan may name; there is no problem without it.
 
 | rule | what it asks | seeds | best with the rule | best without |
 | --- | --- | --- | --- | --- |
@@ -119,7 +128,7 @@ ${killRows.join('\n')}
 \`\`\`
 nice npx tsx checks/workplan/make-answers.ts
 nice npx tsx checks/workplan/make-rule-kills.ts
-npx tsx checks/workplan/make-readme.ts
+npx tsx checks/workplan/make-readme.ts && npx biome check --write checks/workplan
 \`\`\`
 
 Each goes on where it stopped. An answer carries a digest of its problem: when the generator of small problems changes,

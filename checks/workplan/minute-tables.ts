@@ -1,6 +1,6 @@
 /**
  * Which minutes suit what, read off a problem minute by minute. The slow plain way on purpose: the model that is
- * built on these tables judges the search, so it shares nothing with it and takes no short cut.
+ * built on these tables judges the search, so it takes nothing from it and no short cut.
  */
 import { belowMinimum, curePerMinute } from '#materials';
 import { dewPoint_C } from '#sky';

@@ -9,10 +9,27 @@ import type { SmallProblemOptions } from './small-problems/chance.ts';
 import { smallProblem } from './small-problems.ts';
 
 /** How a problem is made from its seed. */
-export type SeededOptions = SmallProblemOptions & { readonly varied?: true };
+export type SeededOptions = SmallProblemOptions & {
+  /** with what `smallProblem` never makes; the other options do not count then */
+  readonly varied?: true;
+  /** waits of set times twenty times as long, so that some are not over by the horizon */
+  readonly slow?: true;
+};
 
-export const seededProblem = (seed: number, { varied, ...options }: SeededOptions): Problem =>
-  varied ? variedProblem(seed) : smallProblem(seed, options);
+export function seededProblem(seed: number, { varied, slow, ...options }: SeededOptions): Problem {
+  const problem = varied ? variedProblem(seed) : smallProblem(seed, options);
+  return slow ? slowed(problem) : problem;
+}
+
+const slowed = (problem: Problem): Problem => ({
+  ...problem,
+  steps: problem.steps.map((step) => ({
+    ...step,
+    waits: step.waits.map((wait) =>
+      wait.law.kind === 'set time' ? { ...wait, law: { ...wait.law, minutes: 20 * wait.law.minutes } } : wait,
+    ),
+  })),
+});
 
 /**
  * @param seed  any whole number

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import type { Rule } from '#workplan';
+import { violations } from '#workplan';
+import { agreement, searched } from './agreement.ts';
+import { bestPlan, soonestFinish } from './best-plan.ts';
+import { readKills } from './stored-answers.ts';
+import { seededProblem } from './varied-problem.ts';
+
+/**
+ * Thirty problems, one for each of thirty rules: the first of the rule's table, so that the rule decides its best
+ * plan. The solver runs now; nothing is read from the stored answers but which seed to take.
+ */
+const decisive: readonly Rule[] = [
+  'already begun',
+  'set-out and clear-up',
+  'break',
+  'place',
+  'hands',
+  'hand present',
+  'one thing at a time',
+  'keeper',
+  'not alone',
+  'tools',
+  'room in the zone',
+  'dry',
+  'wind',
+  'dew margin',
+  'daylight',
+  'stores',
+  'held',
+  'deadline',
+  'least lag',
+  'greatest lag',
+  'abrading',
+  'wait time',
+  'wait dry',
+  'wait warm',
+  'step set-up',
+  'wait set-up',
+  'still',
+  'set-up chain',
+  'day ends in',
+  'dust and wet',
+];
+
+describe('the search against the constraint model, solved now', () => {
+  let compared = 0;
+  const kills = readKills()?.kills ?? {};
+  it.each(decisive)(
+    'a problem decided by the rule %s',
+    async (rule) => {
+      const row = kills[rule]?.[0];
+      if (!row) throw new Error(`rule-kill.json has no problem for '${rule}'; run make-rule-kills.ts`);
+      const problem = seededProblem(row.seed, row.options);
+      const model = await bestPlan(problem, 100_000);
+      if (model.kind !== 'proved best') throw new Error('the solver ran out of time');
+      expect(violations(model.plan, problem)).toEqual([]);
+      const outcome = searched(problem, 1000);
+      const found = agreement(problem, outcome, model.worth);
+      expect(found, found.kind === 'fault' ? found.what : '').not.toMatchObject({ kind: 'fault' });
+      if (found.kind === 'same') {
+        const soonest = await soonestFinish(problem, model.worth, 100_000);
+        if (soonest === null) throw new Error('the solver ran out of time');
+        expect(outcome.worth.lastFinish).toBeGreaterThanOrEqual(soonest);
+        const { verdict } = outcome;
+        if (verdict.kind === 'proved best' && verdict.finishToo) expect(outcome.worth.lastFinish).toBe(soonest);
+      }
+      compared++;
+    },
+    120_000,
+  );
+
+  it('all thirty were compared', () => {
+    expect(decisive).toHaveLength(30);
+    expect(compared).toBe(30);
+  });
+});
