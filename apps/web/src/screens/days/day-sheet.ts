@@ -87,7 +87,7 @@ function stepRow(problem: Problem, plan: Plan, book: Book, planned: PlannedStep)
       .filter((part) => part !== null)
       .join(' · '),
     needs: needs.join('; '),
-    who: whoInWords(problem, planned.hands),
+    who: step?.progress.kind === 'done' ? 'done' : whoInWords(problem, planned.hands),
     danger: job?.consequence === 'danger',
     cautions: book.steps[planned.step]?.cautions ?? [],
     waits: plan.waits

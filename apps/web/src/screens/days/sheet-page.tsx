@@ -61,6 +61,8 @@ function DaySheet({ book, problem, plan, day }: Shown) {
   const comingIn = plan.waits.filter((w) => w.start < day.from && w.finish > day.from);
   const overnight = overnightInWords(problem, plan, day.to);
   const record = book.jobDays[day.id];
+  // on the day itself how she stood before now is not known
+  const atFirst = standsInWords(problem, plan, day.from);
   return (
     <article className="days-print">
       <header>
@@ -72,7 +74,7 @@ function DaySheet({ book, problem, plan, day }: Shown) {
         </p>
         <p>{dayWeatherInWords(problem, day.from, day.to)}</p>
         <p>
-          She stands: {standsInWords(problem, plan, day.from)}. Left at the end: {standsInWords(problem, plan, day.to)}.
+          {atFirst !== '' && `She stands: ${atFirst}. `}Left at the end: {standsInWords(problem, plan, day.to)}.
         </p>
         {ended.map((words) => (
           <p key={words}>Overnight: {words}</p>
