@@ -62,7 +62,7 @@ export function runAsPlan(
       if (leader < 0 || state.status[leader] !== isOpen) return { ...step, minutes };
       return { ...step, minutes: minutes - compiled[index]!.mixing, mix: null };
     }),
-    precedence: problem.precedence.filter(({ before, after }) => names.has(after)),
+    precedence: problem.precedence.filter(({ after }) => names.has(after)),
     previous: [],
   };
   const orphan = (of: string | null) => (of !== null && names.has(of) ? of : null);
