@@ -21,6 +21,14 @@ const firstJob = async (page: Page) => {
   await page.locator('.job h1').waitFor();
 };
 
+const plan = async (page: Page) => {
+  await page.locator('.days-block').first().waitFor({ timeout: 30_000 });
+};
+const jobDay = async (page: Page) => {
+  await page.locator('a[href*="#/days/day/"]').first().click();
+  await page.getByText('Hour by hour').waitFor();
+};
+
 const screens: readonly (readonly [name: string, at: string, after?: (page: Page) => Promise<void>])[] = [
   ['work', '#/work'],
   ['a job', '#/work', firstJob],
@@ -64,6 +72,36 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ],
   ['stores', '#/stores'],
   ['a store', '#/stores', open('Add a thing')],
+  ['the plan', '#/days', plan],
+  [
+    'why a step stands where it does',
+    '#/days',
+    async (page) => {
+      await plan(page);
+      await page.locator('.days-block').first().click();
+      await page.getByRole('dialog').waitFor();
+    },
+  ],
+  ['a job day', '#/days', jobDay],
+  [
+    'weather hour by hour',
+    '#/days',
+    async (page) => {
+      await jobDay(page);
+      await page.getByText('Hour by hour').click();
+      await page.locator('table').first().waitFor();
+    },
+  ],
+  [
+    'a day sheet',
+    '#/days',
+    async (page) => {
+      await plan(page);
+      await page.getByRole('link', { name: 'Day sheet' }).first().click();
+      await page.locator('table').first().waitFor();
+    },
+  ],
+  ['the step in hand', '#/days/now'],
   ['go', '#/go'],
   ['an outing', '#/go', open(/^Change:/)],
 ];
