@@ -4,8 +4,8 @@
  * planner plans the rest again with what is known then.
  *
  * Truths of this world: work that must stay dry and is rained on is stopped and begun anew; a wait that is rained on
- * uncovered is spoiled, and its step and all after it are to be done again; a step that is not done half an hour after
- * the day's end is broken off, and what is left of it stays to be done; what the boat must be put into for the night is
+ * uncovered is spoiled, and its step and all after it are to be done again; a step that is not done at the day's end is
+ * broken off, and what is left of it stays to be done; what the boat must be put into for the night is
  * done late rather than left.
  */
 import { type Plan, type PlanHour, type Problem, type ProblemStep, startSearch, waitAfter } from '#workplan';
@@ -21,13 +21,14 @@ interface StepNow {
   left: number;
 }
 
-const latePast_min = 30;
 const overrun_min = 10;
 
 export interface PlayedOut {
   /** ids of the jobs that were in time */
   readonly inTime: ReadonlySet<string>;
   readonly plans: number;
+  /** what was done in the end, in minutes after the start */
+  readonly done: readonly { readonly step: string; readonly start: number; readonly finish: number }[];
 }
 
 /** @param iterations  of the full planner, each time it plans */
@@ -51,7 +52,7 @@ export function playOut(world: World, first: Plan, iterations: number): PlayedOu
   let said: readonly PlanHour[] = problem.hours;
 
   const dayAt = (minute: number) =>
-    problem.days.findIndex(({ from, to }) => from <= minute && minute < to + latePast_min);
+    problem.days.findIndex(({ from, to }) => from <= minute && minute < to);
   const sheltered = () =>
     problem.aspects.some(({ id, states }) => states.some((state) => state.id === standing.get(id) && state.shelters));
   const outside = (step: ProblemStep) => step.zone !== 'cabin';
@@ -93,7 +94,7 @@ export function playOut(world: World, first: Plan, iterations: number): PlayedOu
     plans++;
   };
 
-  const lastDay = problem.days.at(-1)!.to + latePast_min;
+  const lastDay = problem.days.at(-1)!.to;
   let stale = true;
   for (let minute = problem.now; minute <= lastDay; minute++) {
     const day = dayAt(minute);
@@ -111,7 +112,7 @@ export function playOut(world: World, first: Plan, iterations: number): PlayedOu
       } else if (step.needs.dry && outside(step) && hours[Math.floor(minute / 60)]!.rain) {
         mine.kind = 'open';
         stale = true;
-      } else if (day >= 0 && minute >= problem.days[day]!.to + latePast_min - 1) {
+      } else if (day >= 0 && minute >= problem.days[day]!.to - 1) {
         mine.left *= (mine.finish - minute) / (mine.finish - mine.start);
         mine.kind = 'open';
         stale = true;
@@ -141,8 +142,8 @@ export function playOut(world: World, first: Plan, iterations: number): PlayedOu
       const other = said[hour] === undefined || said[hour]!.rain !== hours[hour]!.rain;
       if (other || Math.abs(said[hour]!.wind_kn - hours[hour]!.wind_kn) > 2) stale = true;
     }
-    if (minute >= to) {
-      if (minute === to + latePast_min - 1) for (const { aspect, state } of endsIn) standing.set(aspect, state);
+    if (minute === to - 1) {
+      for (const { aspect, state } of endsIn) standing.set(aspect, state);
       continue;
     }
     if (stale && changing === null) {
@@ -166,7 +167,10 @@ export function playOut(world: World, first: Plan, iterations: number): PlayedOu
       mine.finish = minute + Math.max(1, Math.round(world.trueMinutes(at, day) * mine.left));
     }
   }
-  return { inTime: jobsInTime(problem, now, waitEnds, hours, sheltered()), plans };
+  const done = problem.steps.flatMap(({ id }, at) =>
+    now[at]!.kind === 'done' ? [{ step: id, start: now[at]!.start, finish: now[at]!.finish }] : [],
+  );
+  return { inTime: jobsInTime(problem, now, waitEnds, hours, sheltered()), plans, done };
 }
 
 function jobsInTime(

@@ -10,6 +10,8 @@ import { type Move, meets, type SetUpMoves, standingAfter, withoutLoops } from '
  */
 export class DayChain {
   day = 0;
+  /** the end of the day's work */
+  workEnd: Minute = 0;
   /** the latest start of the next change that must be made; the end of the day's work where none must */
   latest: Minute = 0;
   private chain: readonly Move[] = [];
@@ -34,6 +36,7 @@ export class DayChain {
     planned: readonly { readonly move: Move; readonly start: Minute }[],
   ): boolean {
     this.day = day;
+    this.workEnd = this.stretches.findLast((stretch) => stretch.day === day)?.to ?? 0;
     this.planned = planned;
     this.from = this.state.cursor;
     this.take(moves);
@@ -82,17 +85,14 @@ export class DayChain {
   private reckon(): void {
     this.closing = withoutLoops(this.standing(), this.chain);
     this.closingStarts = this.latestStarts(this.closing);
-    this.latest = this.closingStarts[0] ?? this.dayEnd();
+    this.latest = this.closingStarts[0] ?? this.workEnd;
   }
 
-  private dayEnd(): Minute {
-    return this.stretches.findLast(({ day }) => day === this.day)?.to ?? 0;
-  }
 
   /** By when each of some changes must start so that all can be made today; −1: it cannot. */
   private latestStarts(moves: readonly Move[]): Minute[] {
     const starts: Minute[] = new Array(moves.length);
-    let before = this.dayEnd();
+    let before = this.workEnd;
     for (let at = moves.length - 1; at >= 0; at--) {
       before = before < 0 ? -1 : this.latestStart(moves[at]!, before);
       starts[at] = before;
@@ -186,7 +186,7 @@ export class DayChain {
 
   private fits(standing: readonly number[], rest: readonly Move[], now: Minute): boolean {
     const closing = withoutLoops(standing, rest);
-    return closing.length === 0 ? now <= this.dayEnd() : this.latestStarts(closing)[0]! >= now;
+    return closing.length === 0 ? now <= this.workEnd : this.latestStarts(closing)[0]! >= now;
   }
 
   /** Whether the changes that must be made today can wait until a wait is over. */

@@ -5,6 +5,7 @@ import { AllowedMinutes } from './allowed-minutes.ts';
 import { DayChain } from './day-chain.ts';
 import { type Airborne, isDone, isOpen, RunState } from './run-state.ts';
 import { type Move, meets, SetUpMoves } from './set-up-moves.ts';
+import { WhatFirst } from './what-first.ts';
 
 /** Why a step cannot start now. */
 const reason = { started: 0, notNow: 1, later: 2, setUps: 3 } as const;
@@ -17,8 +18,10 @@ const assumedPatience_min = 30;
  *
  * The keeper goes by the plan's order: whatever comes first and can be done, is done, with the set-up changes the plan
  * has, each by the latest minute at which it and those after it can still be made that day. What slips comes in again
- * where there is time: in other hours, on other days, with changes of its own there and back. How long a step takes
- * and the sky over it are seen when it begins; the sky over a wait is not: what rain reaches is to be done again. A
+ * where there is time: in other hours, on other days, with changes of its own there and back. A step
+ * is begun where its likely time fits; it may run over into a break, and is left off where the day's last set-up
+ * changes must begin, the rest to be done another day. The sky over a step is seen when it begins, that over a wait is
+ * not: what rain reaches is to be done again. A
  * job that can no longer be in time is given up. Nothing the plan leaves out is taken in. What is executed keeps the
  * rules of `violations`, with the times and the sky of the run; a test holds it to that.
  */
@@ -33,7 +36,7 @@ export class FollowedPlan {
   private readonly planned: Int32Array;
   private readonly plannedHands: readonly (readonly number[])[];
   private readonly plannedBatch: Int32Array;
-  private readonly order: readonly number[];
+  private readonly first: WhatFirst;
   private readonly kinds: readonly number[];
   private readonly plannedMoves: readonly (readonly { readonly move: Move; readonly start: Minute }[])[];
   private readonly shelteredAsPlanned: Uint8Array;
@@ -42,6 +45,8 @@ export class FollowedPlan {
   private readonly byTheClock: boolean;
   private minutesOf: (step: number, day: number) => Minute = () => 0;
   private until: Minute = 0;
+  /** until when the hands free now are kept for a step that needs more of them */
+  private reserved: Minute = Number.POSITIVE_INFINITY;
   /** steps that can soon be started as the set-ups stand */
   private readonly patient: number[] = [];
   private readonly needs: readonly (readonly AspectNeed[])[];
@@ -77,7 +82,7 @@ export class FollowedPlan {
     }
     this.planned = starts;
     this.plannedHands = hands;
-    this.order = [...starts.keys()].filter((at) => starts[at]! >= 0).sort((a, b) => starts[a]! - starts[b]! || a - b);
+this.first = new WhatFirst(compiled, plan, starts);
     this.plannedMoves = problem.days.map((day) =>
       plan.changes
         .filter((change) => change.day === day.id)
@@ -112,6 +117,7 @@ export class FollowedPlan {
     this.minutesOf = minutesOf;
     this.openDays.length = 0;
     state.begin(hours);
+    this.first.asInPlan();
     let today = -1;
     let usable = false;
     for (const stretch of compiled.stretches) {
@@ -148,6 +154,7 @@ export class FollowedPlan {
     let edge = this.edges.findIndex((minute) => minute > now);
     while (now < to) {
       state.runTo(now);
+      this.first.look(state, now);
       this.dispatch(now);
       let next = to;
       while (this.edges[edge]! <= now) edge++;
@@ -172,7 +179,8 @@ export class FollowedPlan {
       let next = Number.POSITIVE_INFINITY;
       let wished = false;
       this.patient.length = 0;
-      for (const index of this.order) {
+      this.reserved = Number.POSITIVE_INFINITY;
+      for (const index of this.first.order) {
         if (this.state.status[index] !== isOpen) continue;
         const step = this.compiled.steps[index]!;
         if (this.state.jobLost[step.job] === 1) continue;
@@ -206,7 +214,7 @@ export class FollowedPlan {
     const due = chain.plannedStart();
     const move = chain.mustMake();
     if (move === null || due <= 0 || due > now || state.changing !== null || state.busyTo[0]! > now) return false;
-    const stands = this.order.some((index) => {
+    const stands = this.first.order.some((index) => {
       if (this.planned[index]! >= due || state.status[index] !== isOpen) return false;
       if (state.jobLost[this.compiled.steps[index]!.job] === 1) return false;
       return this.needs[index]!.some(({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0);
@@ -299,7 +307,9 @@ export class FollowedPlan {
     }
     const stretchTo = allowed.stretchTo[now]!;
     if (ready > now) return ready < compiled.days[chain.day]!.to ? this.later(ready) : reason.notNow;
-    let lasts = this.minutesOf(index, chain.day) + abrade;
+    const left = state.left[index]!;
+    let lasts = this.lastsNow(step, this.minutesOf(index, chain.day), left) + abrade;
+    let likely = this.lastsNow(step, step.minutes, left) + abrade;
     let batchOf = -1;
     if (step.mix >= 0)
       for (const { step: other, mixed } of state.batches[step.mix]!) {
@@ -311,20 +321,27 @@ export class FollowedPlan {
         if (now + lasts - step.mixing > mixed + step.potLife) continue;
         batchOf = other;
         lasts -= step.mixing;
+        likely -= step.mixing;
         break;
       }
-    const finish = now + lasts;
     const { deadline } = compiled.jobs[step.job]!;
-    if (finish > Math.min(deadline, step.latestFinish)) {
+    if (now + lasts > Math.min(deadline, step.latestFinish)) {
       state.jobLost[step.job] = 1;
       return reason.notNow;
     }
     const dayTo = compiled.days[chain.day]!.to;
-    if (finish > stretchTo) {
+    // a step may run over into a break, and is left off where it would run over what the day must end with
+    const limit = step.hands > 0 ? Math.min(chain.latest, chain.workEnd) : chain.workEnd;
+    if (now + Math.min(likely, lasts) > stretchTo) {
       const then = compiled.stretches.find(({ from, day }) => from > now && day === chain.day);
-      return then === undefined || lasts > then.to - then.from ? reason.notNow : this.later(then.from);
+      return then === undefined || likely > then.to - then.from ? reason.notNow : this.later(then.from);
     }
-    if (step.hands > 0 && finish > chain.latest) return reason.notNow;
+    if (now + Math.min(likely, lasts) > limit) return reason.notNow;
+    const isCut = now + lasts > limit;
+    if (isCut && (step.mix >= 0 || step.hands === 0)) return reason.notNow;
+    const finish = isCut ? limit : now + lasts;
+    const leftThen = isCut ? left * (1 - (limit - now) / lasts) : 0;
+    if (step.hands > 0 && finish > this.reserved) return reason.notNow;
     if (early && finish > guard) return reason.notNow;
     for (const feature of step.source.features)
       if (!compiled.problem.days[chain.day]!.features.includes(feature)) return reason.notNow;
@@ -334,22 +351,40 @@ export class FollowedPlan {
       return (bad + 1) * 60 + lasts <= dayTo ? this.later(Math.max(now + 60, (bad + 1) * 60)) : reason.notNow;
     if (!allowed.light(kind, now, finish)) return reason.notNow;
     if (step.notAlone && allowed.twoTo[now]! < finish) return reason.notNow;
-    const things = this.thingsInTheWay(step, now, finish, now + (step.source.dusty ? lasts : abrade));
+    const things = this.thingsInTheWay(step, now, finish, step.source.dusty ? finish : Math.min(finish, now + abrade));
     if (things > 0) return this.later(things);
-    for (let wait = 0; wait < step.waits.length; wait++) {
+    for (let wait = 0; wait < step.waits.length && !isCut; wait++) {
       const why = this.waitInTheWay(step, wait, finish, deadline);
       if (why !== reason.started) return why === reason.later ? this.later(now + 60) : why;
     }
     const hands = this.handsFree(step.hands, step.keeper, now, finish, this.plannedHands[index]!);
     if (hands === null) {
-      let free = Number.POSITIVE_INFINITY;
-      for (const busy of state.busyTo) if (busy > now) free = Math.min(free, busy);
-      return free < dayTo ? this.later(free) : reason.notNow;
+      const free = this.handsFreeFrom(step, now);
+      if (free >= dayTo) return reason.notNow;
+      if (step.hands > 1) this.reserved = Math.min(this.reserved, free);
+      return this.later(free);
     }
     if (!this.needs[index]!.every((need) => meets(state.standing, need))) return reason.setUps;
-    state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade });
+    state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade }, leftThen);
     this.worked = true;
     return reason.started;
+  }
+
+  /** What is left of a step's time. */
+  private lastsNow({ hands, mixing }: CompiledStep, minutes: Minute, left: number): Minute {
+    return left === 1 ? minutes : Math.max(hands > 0 ? 1 : 0, mixing, Math.round(minutes * left));
+  }
+
+  /** When as many hands as a step needs have finished what they are at; Infinity: there are not so many. */
+  private handsFreeFrom({ hands, keeper }: CompiledStep, now: Minute): Minute {
+    const { busyTo } = this.state;
+    const free: Minute[] = [];
+    for (let hand = 0; hand < busyTo.length; hand++)
+      if (this.allowed.presentTo[hand]![now]! > now) free.push(Math.max(now, busyTo[hand]!));
+    free.sort((a, b) => a - b);
+    const from = free[hands - 1] ?? Number.POSITIVE_INFINITY;
+    const all = keeper ? Math.max(from, busyTo[0]!) : from;
+    return all > now ? all : Number.POSITIVE_INFINITY;
   }
 
   private later(minute: Minute): number {

@@ -6,6 +6,8 @@ import { isDone, isOpen } from './run-state.ts';
 /**
  * For tests: what a run executed, as a plan, with the problem it is a plan of: the times and the sky of the run, and
  * of each job the steps that were done (a job half done is a job of those steps; one that was given up has no date).
+ * Of a step that was left off and taken up again only the last part stands in it. A break that a step ran over into
+ * begins when that step is done.
  */
 export function runAsPlan(
   followed: FollowedPlan,
@@ -49,6 +51,14 @@ export function runAsPlan(
   });
   const realised: Problem = {
     ...problem,
+    days: problem.days.map((day) => ({
+      ...day,
+      breaks: day.breaks.flatMap((pause) => {
+        const over = steps.filter(({ start, finish }) => start < pause.from && finish > pause.from);
+        const from = Math.max(pause.from, ...over.map(({ finish }) => finish));
+        return from < pause.to ? [{ from, to: pause.to }] : [];
+      }),
+    })),
     hours: structuredClone(hours) as PlanHour[],
     jobs: problem.jobs
       .filter(({ id }) => kept.some(({ job }) => job === id))
@@ -56,7 +66,9 @@ export function runAsPlan(
     steps: kept.map((step) => {
       const index = problem.steps.indexOf(step);
       if (step.progress.kind !== 'open') return step;
-      const minutes = minutesOf(index, state.day[index]!);
+      const all = minutesOf(index, state.day[index]!);
+      const part = state.left[index]!;
+      const minutes = part === 1 ? all : Math.max(step.hands > 0 ? 1 : 0, Math.round(all * part));
       // a batch whose step was spoiled later was a batch all the same
       const leader = state.batchOf[index]!;
       if (leader < 0 || state.status[leader] !== isOpen) return { ...step, minutes };

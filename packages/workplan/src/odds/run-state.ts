@@ -55,6 +55,11 @@ export class RunState {
   /** by step and wait; −1: not over by the horizon */
   readonly waitEnd: Int32Array[];
   readonly tries: Uint8Array;
+  /** share of a step's time still to be done; under 1 where it was begun and left off at a day's end */
+  readonly left: Float64Array;
+  /** 1: what is under way of the step will be left off at its `finish`, with `leftThen` of it still to be done */
+  readonly cut: Uint8Array;
+  readonly leftThen: Float64Array;
   readonly jobLost: Uint8Array;
   standing: number[] = [];
   changing: MadeMove | null = null;
@@ -81,6 +86,9 @@ export class RunState {
     this.hands = steps.map(() => []);
     this.waitEnd = steps.map((step) => new Int32Array(step.waits.length));
     this.tries = new Uint8Array(steps.length);
+    this.left = new Float64Array(steps.length).fill(1);
+    this.cut = new Uint8Array(steps.length);
+    this.leftThen = new Float64Array(steps.length);
     this.jobLost = new Uint8Array(problem.jobs.length);
     this.busyTo = new Int32Array(problem.hands.length);
     this.batches = problem.mixes.map(() => []);
@@ -95,6 +103,8 @@ export class RunState {
     this.cursor = compiled.now;
     this.status.fill(isOpen);
     this.tries.fill(0);
+    this.left.fill(1);
+    this.cut.fill(0);
     this.jobLost.fill(0);
     this.busyTo.fill(0);
     this.toolsUsed.fill(0);
@@ -122,6 +132,7 @@ export class RunState {
   enter(
     step: CompiledStep,
     at: { start: Minute; finish: Minute; hands: readonly number[]; day: number; batchOf: number; abrade: Minute },
+    leftThen = 0,
   ): void {
     const { index, zone } = step;
     const { start, finish, hands } = at;
@@ -133,6 +144,8 @@ export class RunState {
     this.abrade[index] = at.abrade;
     this.hands[index] = hands;
     this.running.push(index);
+    this.cut[index] = leftThen > 0 ? 1 : 0;
+    this.leftThen[index] = leftThen;
     for (const hand of hands) this.busyTo[hand] = Math.max(this.busyTo[hand]!, finish);
     for (const { tool, count } of step.tools) this.toolsUsed[tool]! += count;
     if (zone >= 0) {
@@ -141,6 +154,7 @@ export class RunState {
       else if (at.abrade > 0) this.dust.push({ step: index, zone, from: start, to: start + at.abrade });
       if (step.source.wet) this.wet.push({ step: index, zone, from: start, to: finish });
     }
+    if (leftThen > 0) return;
     if (step.mix >= 0 && at.batchOf < 0 && step.fixed === null)
       this.batches[step.mix]!.push({ step: index, mixed: start + at.abrade + step.mixing });
     step.waits.forEach((wait, number) => {
@@ -186,7 +200,7 @@ export class RunState {
 
   /** When what a tie waits for is over; Infinity: it has not begun, or is not over by the horizon. */
   endOf(tie: Tie): Minute {
-    if (this.status[tie.before] === isOpen) return Number.POSITIVE_INFINITY;
+    if (this.status[tie.before] === isOpen || this.cut[tie.before] === 1) return Number.POSITIVE_INFINITY;
     if (tie.wait < 0) return this.finish[tie.before]!;
     const end = this.waitEnd[tie.before]![tie.wait]!;
     return end < 0 && this.finish[tie.before]! >= 0 ? Number.POSITIVE_INFINITY : end;
@@ -217,6 +231,9 @@ export class RunState {
         if (this.finish[index]! > this.cursor) continue;
         this.running.splice(at, 1);
         this.leave(this.compiled.steps[index]!);
+        if (this.cut[index] === 0) continue;
+        this.status[index] = isOpen;
+        this.left[index] = this.leftThen[index]!;
       }
       if (this.cursor >= to) return;
     }
@@ -275,6 +292,7 @@ export class RunState {
       this.leave(step);
     }
     this.status[index] = isOpen;
+    this.left[index] = 1;
     this.tries[index]!++;
     if (this.tries[index]! >= assumedMostTries) this.jobLost[step.job] = 1;
     this.waits = this.waits.filter((wait) => wait.step !== index);
