@@ -83,7 +83,8 @@ export class AllowedMinutes {
       capacity.some((span) => span.from <= minute && minute < span.to && span.count >= count);
     if (!enough(from)) return false;
     return capacity.every((span) => {
-      const [starts, ends] = [span.from > from && span.from < to, span.to > from && span.to < to];
+      const starts = span.from > from && span.from < to;
+      const ends = span.to > from && span.to < to;
       return (!starts || enough(span.from)) && (!ends || enough(span.to));
     });
   }
