@@ -1,5 +1,5 @@
 /** Many problems planned, their odds worked out, and played out; and how often what was given so much came true. */
-import { startOdds, startSearch } from '#workplan';
+import { chanceOf, startOdds, startSearch } from '#workplan';
 import { playOut } from './play-out.ts';
 import { world } from './world-problem.ts';
 
@@ -40,16 +40,22 @@ export interface ReliabilityRow {
   /** mean chance given, and share that came true; NaN where there is no job */
   readonly given: number;
   readonly came: number;
+  /** what counting so few jobs leaves open about `came` */
+  readonly low: number;
+  readonly high: number;
 }
 
-/** How often what was given a chance in each band came true. The last band holds its upper end. */
+/** How often what was given a chance in each band came true. A band up to 1 holds it. */
 export function reliability(forecasts: readonly Forecast[], edges: readonly number[]): ReliabilityRow[] {
   return edges.slice(1).map((to, at) => {
     const from = edges[at]!;
-    const inBand = forecasts.filter(({ given }) => given >= from && (given < to || to === edges.at(-1)));
+    const inBand = forecasts.filter(({ given }) => given >= from && (given < to || to === 1));
     const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    const { low, high } = chanceOf(inBand.filter(({ came }) => came).length, Math.max(1, inBand.length));
     return {
       from,
+      low,
+      high,
       to,
       jobs: inBand.length,
       given: mean(inBand.map(({ given }) => given)),

@@ -51,8 +51,7 @@ export function playOut(world: World, first: Plan, iterations: number): PlayedOu
   let saidHour = -1;
   let said: readonly PlanHour[] = problem.hours;
 
-  const dayAt = (minute: number) =>
-    problem.days.findIndex(({ from, to }) => from <= minute && minute < to);
+  const dayAt = (minute: number) => problem.days.findIndex(({ from, to }) => from <= minute && minute < to);
   const sheltered = () =>
     problem.aspects.some(({ id, states }) => states.some((state) => state.id === standing.get(id) && state.shelters));
   const outside = (step: ProblemStep) => step.zone !== 'cabin';

@@ -88,7 +88,6 @@ export class DayChain {
     this.latest = this.closingStarts[0] ?? this.workEnd;
   }
 
-
   /** By when each of some changes must start so that all can be made today; −1: it cannot. */
   private latestStarts(moves: readonly Move[]): Minute[] {
     const starts: Minute[] = new Array(moves.length);

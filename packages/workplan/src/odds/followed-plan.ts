@@ -82,7 +82,7 @@ export class FollowedPlan {
     }
     this.planned = starts;
     this.plannedHands = hands;
-this.first = new WhatFirst(compiled, plan, starts);
+    this.first = new WhatFirst(compiled, plan, starts);
     this.plannedMoves = problem.days.map((day) =>
       plan.changes
         .filter((change) => change.day === day.id)

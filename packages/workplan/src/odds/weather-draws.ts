@@ -28,9 +28,13 @@ export const assumedRainKeeps = 0.9;
 const assumedAirKeeps = 0.98;
 const assumedWindKeeps = 0.95;
 
-/** Chance of rain in an hour for which none is given. `days` is how far ahead of `now` it lies. From 0 to 1 */
+/** Forecasts round: 0 % of rain is taken as 2 %, 100 % as 98 %. Our assumption. */
+const assumedRounding = 0.02;
+
+/** Chance of rain in an hour. `days` is how far ahead of `now` it lies. From 0 to 1 */
 export function rainChance(hour: PlanHour, days: number): number {
-  if (hour.rainOdds_pct !== undefined) return hour.rainOdds_pct / 100;
+  if (hour.rainOdds_pct !== undefined)
+    return Math.min(1 - assumedRounding, Math.max(assumedRounding, hour.rainOdds_pct / 100));
   if (hour.basis === 'climate') return hour.rain ? 1 : 0;
   return hour.rain ? 1 - Math.min(0.5, 0.15 + 0.05 * days) : Math.min(0.25, 0.05 + 0.03 * days);
 }

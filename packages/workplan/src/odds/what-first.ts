@@ -3,6 +3,8 @@ import type { Minute } from '../problem.ts';
 import type { Compiled } from '../search/compiled.ts';
 import { isOpen, type RunState } from './run-state.ts';
 
+/** Of every day so much is lost between steps that cannot be cut to fit. Our assumption. [min] */
+const assumedLost_min = 20;
 /** A keeper this far behind the plan looks at what can still be done. Our assumption. [min] */
 const assumedBehind_min = 10;
 /** Where so little is left before a date, what it needs comes first. Our assumption. [min] */
@@ -96,8 +98,7 @@ export class WhatFirst {
       rank[job] = from < room.length - 1 && room[from]! < assumedTight_min ? 0 : 1;
     }
     this.order.sort(
-      (a, b) =>
-        rank[compiled.steps[a]!.job]! - rank[compiled.steps[b]!.job]! || planned[a]! - planned[b]! || a - b,
+      (a, b) => rank[compiled.steps[a]!.job]! - rank[compiled.steps[b]!.job]! || planned[a]! - planned[b]! || a - b,
     );
   }
 
@@ -106,10 +107,21 @@ export class WhatFirst {
     return (needed ? 1e9 : 0) + weight / this.left[job]!;
   }
 
+  private daysBefore(date: Minute, now: Minute): number {
+    let [days, last] = [0, -1];
+    for (const { day, from, to } of this.compiled.stretches) {
+      if (day === last || to <= now || from >= date) continue;
+      last = day;
+      days++;
+    }
+    return days;
+  }
+
   /** Minutes of hands from now to a date, less the changes the plan still has in that time and what is under way. */
   private roomBefore(date: Minute, state: RunState, now: Minute): Minute {
     let room = this.handMinutes[date]! - this.handMinutes[now]!;
     for (const { start, finish } of this.changes) if (start >= now && start < date) room -= finish - start;
+    room -= assumedLost_min * this.daysBefore(date, now);
     for (const busy of state.busyTo) if (busy > now) room -= Math.min(busy, date) - now;
     return room;
   }
