@@ -1,6 +1,7 @@
 export { type CheckedProblem, checkProblem } from './check-problem.ts';
 export { type Chance, chanceOf } from './odds/chance.ts';
 export { type Odds, type OddsRun, startOdds } from './odds/odds.ts';
+export { type ExecutedRun, executedRuns } from './odds/run-as-plan.ts';
 export type {
   Obstacle,
   Outcome,

@@ -21,12 +21,14 @@ export class DayChain {
   private readonly state: RunState;
   private readonly allowed: AllowedMinutes;
   private readonly stretches: Compiled['stretches'];
+  private readonly days: Compiled['days'];
   private from: Minute = 0;
 
   constructor(state: RunState, allowed: AllowedMinutes, compiled: Compiled) {
     this.state = state;
     this.allowed = allowed;
     this.stretches = compiled.stretches;
+    this.days = compiled.days;
   }
 
   /** Opens a day with its changes; false: they cannot be made, so nothing is begun on it. */
@@ -173,14 +175,11 @@ export class DayChain {
     return this.fits(then, rest, now + spent + lasts) ? [...there, ...rest] : null;
   }
 
-  /** The chain with a change and its way back before it, if what must be made today can still be. */
+  /** The chain with a change before it, made sound after it, if what must be made today can still be. */
   wayRound(move: Move, moves: SetUpMoves, now: Minute): readonly Move[] | null {
-    const { standing } = this.state;
-    const then = standingAfter(standing, [move]);
-    const back = moves.routeBack(then, standing);
-    if (back === null) return null;
-    const rest = [...back, ...this.chain];
-    return this.fits(then, rest, now + move.minutes) ? [move, ...rest] : null;
+    const then = standingAfter(this.state.standing, [move]);
+    const rest = moves.sound(then, this.chain, this.days[this.day]!.endsIn);
+    return rest !== null && this.fits(then, rest, now + move.minutes) ? [move, ...rest] : null;
   }
 
   private fits(standing: readonly number[], rest: readonly Move[], now: Minute): boolean {

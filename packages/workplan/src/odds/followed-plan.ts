@@ -1,8 +1,9 @@
 import type { Plan } from '../plan.ts';
 import type { Minute, PlanHour } from '../problem.ts';
-import type { AspectNeed, Compiled, CompiledStep } from '../search/compiled.ts';
+import type { Compiled, CompiledStep, CompiledWait } from '../search/compiled.ts';
 import { AllowedMinutes } from './allowed-minutes.ts';
 import { DayChain } from './day-chain.ts';
+import { type PlanToFollow, planToFollow } from './plan-to-follow.ts';
 import { type Airborne, isDone, isOpen, RunState } from './run-state.ts';
 import { type Move, meets, SetUpMoves } from './set-up-moves.ts';
 import { WhatFirst } from './what-first.ts';
@@ -33,14 +34,8 @@ export class FollowedPlan {
   private readonly allowed: AllowedMinutes;
   private readonly moves: SetUpMoves;
   private readonly chain: DayChain;
-  private readonly planned: Int32Array;
-  private readonly plannedHands: readonly (readonly number[])[];
-  private readonly plannedBatch: Int32Array;
   private readonly first: WhatFirst;
-  private readonly kinds: readonly number[];
-  private readonly plannedMoves: readonly (readonly { readonly move: Move; readonly start: Minute }[])[];
-  private readonly shelteredAsPlanned: Uint8Array;
-  private readonly edges: readonly Minute[];
+  private readonly plan: PlanToFollow;
   /** nothing is begun before its planned minute */
   private readonly byTheClock: boolean;
   private minutesOf: (step: number, day: number) => Minute = () => 0;
@@ -49,60 +44,17 @@ export class FollowedPlan {
   private reserved: Minute = Number.POSITIVE_INFINITY;
   /** steps that can soon be started as the set-ups stand */
   private readonly patient: number[] = [];
-  private readonly needs: readonly (readonly AspectNeed[])[];
   private worked = false;
 
   constructor(compiled: Compiled, plan: Plan, byTheClock: boolean) {
-    const { problem, horizon } = compiled;
     this.compiled = compiled;
     this.byTheClock = byTheClock;
     this.allowed = new AllowedMinutes(compiled);
     this.moves = new SetUpMoves(compiled, this.allowed);
     this.state = new RunState(compiled);
     this.chain = new DayChain(this.state, this.allowed, compiled);
-    const inside = new Set(problem.zones.filter((zone) => zone.inside).map(({ id }) => id));
-    this.kinds = problem.steps.map(({ needs, zone }) =>
-      this.allowed.kindOf({ needs, inside: zone !== null && inside.has(zone) }),
-    );
-    this.needs = compiled.steps.map(({ setUps, waits, source }) => [
-      ...setUps,
-      ...waits.flatMap((wait, at) => (source.waits[at]!.law.kind === 'never cures' ? [] : wait.setUps)),
-    ]);
-    const index = new Map(problem.steps.map(({ id }, at) => [id, at]));
-    const handIndex = new Map(problem.hands.map(({ id }, at) => [id, at]));
-    const starts = new Int32Array(compiled.steps.length).fill(-1);
-    const hands: number[][] = compiled.steps.map(() => []);
-    this.plannedBatch = new Int32Array(compiled.steps.length).fill(-1);
-    for (const step of plan.steps) {
-      const at = index.get(step.step)!;
-      if (compiled.steps[at]!.fixed !== null) continue;
-      starts[at] = step.start;
-      hands[at] = step.hands.map((hand) => handIndex.get(hand)!);
-      if (step.batchOf !== null) this.plannedBatch[at] = index.get(step.batchOf)!;
-    }
-    this.planned = starts;
-    this.plannedHands = hands;
-    this.first = new WhatFirst(compiled, plan, starts);
-    this.plannedMoves = problem.days.map((day) =>
-      plan.changes
-        .filter((change) => change.day === day.id)
-        .sort((a, b) => a.start - b.start)
-        .map(({ aspect, from, to, start }) => {
-          const at = problem.aspects.findIndex(({ id }) => id === aspect);
-          const state = (name: string) => problem.aspects[at]!.states.findIndex(({ id }) => id === name);
-          return { move: this.moves.between(at, state(from), state(to))!, start };
-        }),
-    );
-    this.shelteredAsPlanned = shelteredHours(compiled, plan);
-    const edges = new Set<Minute>();
-    for (let minute = 0; minute <= horizon; minute += 60) edges.add(minute);
-    for (const { present } of problem.hands) for (const { from, to } of present) edges.add(from).add(to);
-    for (const { capacity } of problem.tools) for (const { from, to } of capacity) edges.add(from).add(to);
-    for (const { from, to } of problem.daylight) edges.add(from).add(to);
-    for (const { earliest } of compiled.steps) edges.add(earliest);
-    if (byTheClock) for (const start of starts) edges.add(start);
-    if (byTheClock) for (const { start } of plan.changes) edges.add(start);
-    this.edges = [...edges].filter((edge) => edge >= 0 && edge <= horizon).sort((a, b) => a - b);
+    this.plan = planToFollow(compiled, plan, this.allowed, this.moves, byTheClock);
+    this.first = new WhatFirst(compiled, plan, this.plan.starts);
   }
 
   /**
@@ -127,7 +79,7 @@ export class FollowedPlan {
         today = stretch.day;
         this.worked = false;
         const { endsIn } = compiled.days[today]!;
-        const planned = this.plannedMoves[today]!;
+        const planned = this.plan.moves[today]!;
         const moves = this.moves.sound(
           state.standing,
           planned.map(({ move }) => move),
@@ -151,14 +103,14 @@ export class FollowedPlan {
   private workThrough(from: Minute, to: Minute): void {
     const { state } = this;
     let now = from;
-    let edge = this.edges.findIndex((minute) => minute > now);
+    let edge = this.plan.edges.findIndex((minute) => minute > now);
     while (now < to) {
       state.runTo(now);
       this.first.look(state, now);
       this.dispatch(now);
       let next = to;
-      while (this.edges[edge]! <= now) edge++;
-      next = Math.min(next, this.edges[edge] ?? to);
+      while (this.plan.edges[edge]! <= now) edge++;
+      next = Math.min(next, this.plan.edges[edge] ?? to);
       for (const index of state.running) next = Math.min(next, Math.max(now + 1, state.finish[index]!));
       if (state.changing !== null) next = Math.min(next, state.changing.finish);
       for (const { end } of state.waits) if (end > now && end < next) next = end;
@@ -190,7 +142,7 @@ export class FollowedPlan {
         else if (why === reason.later) {
           if (this.until > now) next = Math.min(next, this.until);
           // what comes first keeps its hands free, and the set-ups it needs
-          if (step.hands > 0 && this.planned[index]! <= now + 240) guard = Math.min(guard, this.until);
+          if (step.hands > 0 && this.plan.starts[index]! <= now + 240) guard = Math.min(guard, this.until);
           if (this.until <= now + assumedPatience_min && this.hasSetUps(step)) this.patient.push(index);
           const way_min = this.chain.minutesTo(step.setUps);
           const due = this.chain.plannedStart();
@@ -215,9 +167,11 @@ export class FollowedPlan {
     const move = chain.mustMake();
     if (move === null || due <= 0 || due > now || state.changing !== null || state.busyTo[0]! > now) return false;
     const stands = this.first.order.some((index) => {
-      if (this.planned[index]! >= due || state.status[index] !== isOpen) return false;
+      if (this.plan.starts[index]! >= due || state.status[index] !== isOpen) return false;
       if (state.jobLost[this.compiled.steps[index]!.job] === 1) return false;
-      return this.needs[index]!.some(({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0);
+      return this.plan.needs[index]!.some(
+        ({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0,
+      );
     });
     return !stands && this.make(move, now);
   }
@@ -249,9 +203,9 @@ export class FollowedPlan {
   private changeFor(index: number, now: Minute, guard: Minute): boolean {
     const { chain } = this;
     const step = this.compiled.steps[index]!;
-    const needs = this.needs[index]!;
-    const lasts = this.minutesOf(index, chain.day);
-    if (!this.byTheClock && this.planned[index]! > now && now + lasts > guard) return false;
+    const needs = this.plan.needs[index]!;
+    const lasts = this.lastsNow(step, step.minutes, this.state.left[index]!);
+    if (!this.byTheClock && this.plan.starts[index]! > now && now + lasts > guard) return false;
     const way = chain.wayTo(needs, lasts, now) ?? chain.wayAndBack(needs, lasts, now, this.moves);
     const move = way?.[0];
     if (way === null || move === undefined) return false;
@@ -259,7 +213,7 @@ export class FollowedPlan {
     if (!chain.canMake(move, now) || this.handsFree(move.hands, true, now, now + move.minutes, []) === null)
       return false;
     const waited = (other: number) =>
-      this.planned[other]! <= this.planned[index]! &&
+      this.plan.starts[other]! <= this.plan.starts[index]! &&
       this.compiled.steps[other]!.setUps.some(
         ({ aspect, mask }) => aspect === move.aspect && (mask & (1 << move.to)) === 0,
       );
@@ -286,12 +240,25 @@ export class FollowedPlan {
     return false;
   }
 
+  /** Whether something could be put on over a wait between the end of its step and the rain. */
+  private coversBy(wait: CompiledWait, finish: Minute, rain: Minute): boolean {
+    const { state } = this;
+    return this.compiled.aspects.some(({ index, sheltering, states }) => {
+      if (wait.still.includes(index) || wait.setUps.some(({ aspect }) => aspect === index)) return false;
+      for (let to = 0; to < states; to++) {
+        const move = (sheltering & (1 << to)) === 0 ? null : this.moves.between(index, state.standing[index]!, to);
+        if (move !== null && finish + move.minutes <= rain) return true;
+      }
+      return false;
+    });
+  }
+
   /** Starts a step if it can be started at a minute; `until`: when to look again, where it says later. */
   private tryStart(step: CompiledStep, now: Minute, guard: Minute): number {
     const { state, compiled, allowed, chain } = this;
     const { index } = step;
-    const early = this.planned[index]! > now;
-    if (this.byTheClock && early) return this.later(this.planned[index]!);
+    const early = this.plan.starts[index]! > now;
+    if (this.byTheClock && early) return this.later(this.plan.starts[index]!);
     let ready = step.earliest;
     let abrade = 0;
     for (const tie of step.before) {
@@ -315,7 +282,7 @@ export class FollowedPlan {
       for (const { step: other, mixed } of state.batches[step.mix]!) {
         if (other === index) continue;
         if (mixed > now) {
-          if (other === this.plannedBatch[index]) return this.later(mixed);
+          if (other === this.plan.batchOf[index]) return this.later(mixed);
           continue;
         }
         if (now + lasts - step.mixing > mixed + step.potLife) continue;
@@ -345,7 +312,7 @@ export class FollowedPlan {
     if (early && finish > guard) return reason.notNow;
     for (const feature of step.source.features)
       if (!compiled.problem.days[chain.day]!.features.includes(feature)) return reason.notNow;
-    const kind = this.kinds[index]!;
+    const kind = this.plan.kinds[index]!;
     const bad = allowed.lastUnsuited(kind, now, finish);
     if (bad >= 0)
       return (bad + 1) * 60 + lasts <= dayTo ? this.later(Math.max(now + 60, (bad + 1) * 60)) : reason.notNow;
@@ -357,14 +324,14 @@ export class FollowedPlan {
       const why = this.waitInTheWay(step, wait, finish, deadline);
       if (why !== reason.started) return why === reason.later ? this.later(now + 60) : why;
     }
-    const hands = this.handsFree(step.hands, step.keeper, now, finish, this.plannedHands[index]!);
+    const hands = this.handsFree(step.hands, step.keeper, now, finish, this.plan.hands[index]!);
     if (hands === null) {
       const free = this.handsFreeFrom(step, now);
       if (free >= dayTo) return reason.notNow;
       if (step.hands > 1) this.reserved = Math.min(this.reserved, free);
       return this.later(free);
     }
-    if (!this.needs[index]!.every((need) => meets(state.standing, need))) return reason.setUps;
+    if (!this.plan.needs[index]!.every((need) => meets(state.standing, need))) return reason.setUps;
     state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade }, leftThen);
     this.worked = true;
     return reason.started;
@@ -439,8 +406,8 @@ export class FollowedPlan {
       // the hour at hand and the next are seen, later ones are as said
       const seen = hour * 60 < finish + 60 ? state.hours[hour]! : compiled.problem.hours[hour]!;
       if (seen.air_C < least_C) return reason.notNow;
-      if (wait.dry && seen.rain && !seen.sheltered && this.shelteredAsPlanned[hour] === 0 && !state.sheltered())
-        return reason.later;
+      if (!wait.dry || !seen.rain || seen.sheltered || this.plan.sheltered[hour] === 1 || state.sheltered()) continue;
+      if (!this.coversBy(wait, finish, hour * 60)) return reason.later;
     }
     return reason.started;
   }
@@ -480,21 +447,4 @@ export class FollowedPlan {
     }
     return true;
   }
-}
-
-/** Hours over which something shelters throughout, as the plan has it. */
-function shelteredHours({ problem, aspects, horizon }: Compiled, plan: Plan): Uint8Array {
-  const minutes = new Uint8Array(horizon);
-  problem.aspects.forEach((aspect, index) => {
-    const { sheltering } = aspects[index]!;
-    const shelters = (state: string) => (sheltering & (1 << aspect.states.findIndex(({ id }) => id === state))) !== 0;
-    let [from, state] = [0, aspect.initial];
-    for (const change of plan.changes.filter((each) => each.aspect === aspect.id).sort((a, b) => a.start - b.start)) {
-      if (shelters(state)) minutes.fill(1, from, change.start);
-      from = change.finish;
-      state = change.to;
-    }
-    if (shelters(state)) minutes.fill(1, from, horizon);
-  });
-  return Uint8Array.from(problem.hours, (_, hour) => (minutes.subarray(hour * 60, hour * 60 + 60).includes(0) ? 0 : 1));
 }

@@ -125,6 +125,8 @@ export function followedRuns(problem: Problem, plan: Plan, seed: number) {
     compiled,
     followed,
     weather,
+    /** how long a step takes in the run, done on a day */
+    minutesOf: drawn,
     next() {
       for (let step = 0; step < ofStep.length; step++) ofStep[step] = normal(dice);
       for (let day = 0; day < ofDay.length; day++) ofDay[day] = normal(dice);

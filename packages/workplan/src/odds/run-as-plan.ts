@@ -1,15 +1,42 @@
 import type { Plan, PlannedStep } from '../plan.ts';
 import type { PlanHour, Problem } from '../problem.ts';
 import type { FollowedPlan } from './followed-plan.ts';
+import { followedRuns } from './odds.ts';
 import { isDone, isOpen } from './run-state.ts';
 
+export interface ExecutedRun {
+  /** the problem as it turned out, of which `plan` is a plan */
+  readonly problem: Problem;
+  readonly plan: Plan;
+  /** days with work in them that could not be ended in the set-ups they must */
+  readonly openDays: readonly string[];
+}
+
 /**
- * For tests: what a run executed, as a plan, with the problem it is a plan of: the times and the sky of the run, and
- * of each job the steps that were done (a job half done is a job of those steps; one that was given up has no date).
- * Of a step that was left off and taken up again only the last part stands in it. A break that a step ran over into
- * begins when that step is done.
+ * The runs that `startOdds` counts with the same seed, one after another, each as a plan that can be looked at and
+ * judged: the times and the sky of the run, and of each job the steps that were done (a job half done is a job of
+ * those steps; one that was not in time has no date). Of a step that was left off and taken up again only the last
+ * part stands in it. A break that a step ran over into begins when that step is done.
  */
-export function runAsPlan(
+export function executedRuns(
+  problem: Problem,
+  plan: Plan,
+  { seed }: { readonly seed: number },
+): { next(): ExecutedRun } {
+  const runs = followedRuns(problem, plan, seed);
+  return {
+    next() {
+      runs.next();
+      const { openDays } = runs.followed;
+      return {
+        ...runAsPlan(runs.followed, runs.weather.hours, runs.minutesOf),
+        openDays: openDays.map((day) => problem.days[day]!.id),
+      };
+    },
+  };
+}
+
+function runAsPlan(
   followed: FollowedPlan,
   hours: readonly PlanHour[],
   minutesOf: (step: number, day: number) => number,
