@@ -2,6 +2,7 @@
 import { expose } from 'comlink';
 import { obstacleInWords, problemFrom, verdictInWords } from '#reckoning';
 import {
+  checkProblem,
   compareWorth,
   type Problem,
   type Progress,
@@ -36,6 +37,11 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
     return;
   }
   const { problem, notes } = matter;
+  const checked = checkProblem(problem);
+  if (checked.kind === 'refused')
+    throw new RangeError(
+      checked.faults.map(({ where, wrong, right }) => `${where}: ${wrong}; right would be ${right}`).join('. '),
+    );
   tell({ kind: 'problem', problem, notes });
   const search = startSearch(problem, { seed: request.seed });
 
