@@ -1,5 +1,5 @@
 import type { Minute } from '../problem.ts';
-import type { AspectNeed, Compiled, CompiledWait } from '../search/compiled.ts';
+import type { AspectNeed, Compiled, CompiledStep, CompiledWait } from '../search/compiled.ts';
 import type { AllowedMinutes } from './allowed-minutes.ts';
 import type { RunState } from './run-state.ts';
 import { type Move, meets, type SetUpMoves, standingAfter, withoutLoops } from './set-up-moves.ts';
@@ -150,9 +150,8 @@ export class DayChain {
 
   /** Minutes of changes along the chain until the needs are met; −1: they are, or are not on that way. */
   minutesTo(needs: readonly AspectNeed[]): Minute {
-    if (this.chain.length === 0) return -1;
+    if (this.chain.length === 0 || needs.every((need) => meets(this.state.standing, need))) return -1;
     const standing = [...this.state.standing];
-    if (needs.every((need) => meets(standing, need))) return -1;
     let spent = 0;
     for (const move of this.chain) {
       standing[move.aspect] = move.to;
@@ -185,6 +184,14 @@ export class DayChain {
   private fits(standing: readonly number[], rest: readonly Move[], now: Minute): boolean {
     const closing = withoutLoops(standing, rest);
     return closing.length === 0 ? now <= this.workEnd : this.latestStarts(closing)[0]! >= now;
+  }
+
+  /** Whether the changes that must be made today can be made beside a step, by the hands that it leaves. */
+  goesBeside({ hands, setUps, waits }: CompiledStep, there: number): boolean {
+    const asks = ({ aspect }: Move) =>
+      setUps.some((need) => need.aspect === aspect) ||
+      waits.some((wait) => wait.still.includes(aspect) || wait.setUps.some((need) => need.aspect === aspect));
+    return this.closing.every((move) => move.hands + hands <= there && !asks(move));
   }
 
   /** Whether the changes that must be made today can wait until a wait is over. */

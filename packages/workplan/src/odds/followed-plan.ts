@@ -126,7 +126,7 @@ export class FollowedPlan {
   private dispatch(now: Minute): void {
     for (let again = true; again; ) {
       again = false;
-      if (this.coverUp(now) || this.changeDue(now)) return;
+      if (!this.coverUp(now)) this.changeDue(now);
       let guard = Number.POSITIVE_INFINITY;
       let next = Number.POSITIVE_INFINITY;
       let wished = false;
@@ -298,7 +298,8 @@ export class FollowedPlan {
     }
     const dayTo = compiled.days[chain.day]!.to;
     // a step may run over into a break, and is left off where it would run over what the day must end with
-    const limit = step.hands > 0 ? Math.min(chain.latest, chain.workEnd) : chain.workEnd;
+    const beside = step.hands === 0 || (!step.keeper && chain.goesBeside(step, this.handsThereAt(now)));
+    const limit = beside ? chain.workEnd : Math.min(chain.latest, chain.workEnd);
     if (now + Math.min(likely, lasts) > stretchTo) {
       const then = compiled.stretches.find(({ from, day }) => from > now && day === chain.day);
       return then === undefined || likely > then.to - then.from ? reason.notNow : this.later(then.from);
@@ -331,6 +332,7 @@ export class FollowedPlan {
       if (step.hands > 1) this.reserved = Math.min(this.reserved, free);
       return this.later(free);
     }
+    if (beside && finish > chain.latest && hands.includes(0)) return reason.notNow;
     if (!this.plan.needs[index]!.every((need) => meets(state.standing, need))) return reason.setUps;
     state.enter(step, { start: now, finish, hands, day: chain.day, batchOf, abrade }, leftThen);
     this.worked = true;
@@ -340,6 +342,12 @@ export class FollowedPlan {
   /** What is left of a step's time. */
   private lastsNow({ hands, mixing }: CompiledStep, minutes: Minute, left: number): Minute {
     return left === 1 ? minutes : Math.max(hands > 0 ? 1 : 0, mixing, Math.round(minutes * left));
+  }
+
+  private handsThereAt(now: Minute): number {
+    let there = 0;
+    for (const until of this.allowed.presentTo) if (until[now]! > now) there++;
+    return there;
   }
 
   /** When as many hands as a step needs have finished what they are at; Infinity: there are not so many. */
@@ -372,7 +380,8 @@ export class FollowedPlan {
       for (const wet of state.wet) if (this.reaches(wet, step, now, dustTo)) free = Math.max(free, wet.to);
     for (const dust of state.dust) {
       if (dust.to <= now) continue;
-      const wetAfter = dust.to > finish && step.waits.some(({ wet }) => wet);
+      const wetAfter =
+        dust.to > finish && step.waits.some(({ wet }, at) => wet && step.source.waits[at]!.law.kind !== 'never cures');
       if (step.source.wet && this.reaches(dust, step, now, finish)) free = Math.max(free, dust.to);
       else if (wetAfter && this.reaches(dust, step, finish, dust.to)) free = Math.max(free, dust.to);
     }

@@ -70,8 +70,15 @@ export class RunState {
   dust: Airborne[] = [];
   wet: Airborne[] = [];
   readonly batches: { step: number; mixed: Minute }[][];
+  /** grows with whatever is begun, finished or spoiled */
+  changes = 0;
   readonly toolsUsed: Int32Array;
   readonly roomUsed: Int32Array;
+
+  /** by step and wait: the number of its law; by law and hour: its rate, kept from one asking to the next of a run */
+  private readonly lawOf: readonly (readonly number[])[];
+  private readonly rates: readonly { readonly known: Int32Array; readonly perMinute: Float64Array }[];
+  private run = 0;
 
   constructor(compiled: Compiled) {
     this.compiled = compiled;
@@ -94,12 +101,26 @@ export class RunState {
     this.batches = problem.mixes.map(() => []);
     this.toolsUsed = new Int32Array(problem.tools.length);
     this.roomUsed = new Int32Array(problem.zones.length);
+    const laws = new Map<string, number>();
+    this.lawOf = steps.map(({ source }) =>
+      source.waits.map(({ law }) => {
+        const key = JSON.stringify(law);
+        if (!laws.has(key)) laws.set(key, laws.size);
+        return laws.get(key)!;
+      }),
+    );
+    const hours = problem.hours.length;
+    this.rates = Array.from({ length: laws.size }, () => ({
+      known: new Int32Array(hours),
+      perMinute: new Float64Array(hours),
+    }));
   }
 
   /** Begins a run with what has begun already. */
   begin(hours: readonly PlanHour[]): void {
     const { compiled } = this;
     this.hours = hours;
+    this.run++;
     this.cursor = compiled.now;
     this.status.fill(isOpen);
     this.tries.fill(0);
@@ -136,6 +157,7 @@ export class RunState {
   ): void {
     const { index, zone } = step;
     const { start, finish, hands } = at;
+    this.changes++;
     this.status[index] = isRunning;
     this.start[index] = start;
     this.finish[index] = finish;
@@ -170,6 +192,7 @@ export class RunState {
   }
 
   private leave({ index, zone, tools }: CompiledStep): void {
+    this.changes++;
     this.status[index] = isDone;
     for (const { tool, count } of tools) this.toolsUsed[tool]! -= count;
     if (zone >= 0) this.roomUsed[zone]! -= this.hands[index]!.length;
@@ -184,11 +207,16 @@ export class RunState {
       const end = from + Math.ceil(law.minutes);
       return end <= horizon ? end : -1;
     }
+    const { known, perMinute } = this.rates[this.lawOf[step.index]![wait]!]!;
     let left = 1 - 1e-9;
     for (let minute = from; minute < horizon; ) {
       const index = Math.floor(minute / 60);
-      const hour = this.hours[index]!;
-      const rate = belowMinimum(law, hour) ? 0 : curePerMinute(law, hour);
+      if (known[index] !== this.run) {
+        const hour = this.hours[index]!;
+        known[index] = this.run;
+        perMinute[index] = belowMinimum(law, hour) ? 0 : curePerMinute(law, hour);
+      }
+      const rate = perMinute[index]!;
       const inHour = index * 60 + 60 - minute;
       const needed = rate > 0 ? Math.ceil(left / rate) : Number.POSITIVE_INFINITY;
       if (needed <= inHour) return minute + needed;
@@ -293,6 +321,7 @@ export class RunState {
     }
     this.status[index] = isOpen;
     this.left[index] = 1;
+    this.changes++;
     this.tries[index]!++;
     if (this.tries[index]! >= assumedMostTries) this.jobLost[step.job] = 1;
     this.waits = this.waits.filter((wait) => wait.step !== index);

@@ -24,10 +24,12 @@ export class WhatFirst {
   private readonly asPlanned: readonly number[];
   /** minutes of hands in the days' work before a minute */
   private readonly handMinutes: Int32Array;
-  private readonly changes: Plan['changes'];
+  private readonly setUpChanges: Plan['changes'];
   private readonly dueBy: readonly Minute[];
   private readonly jobsInPlan: readonly number[];
   private readonly dates: readonly Minute[];
+  private changesSeen = -1;
+  private looked = 0;
   private readonly left: Float64Array;
   private readonly rank: Float64Array;
 
@@ -40,7 +42,7 @@ export class WhatFirst {
       .filter((at) => planned[at]! >= 0)
       .sort((a, b) => planned[a]! - planned[b]! || a - b);
     this.order = [...this.asPlanned];
-    this.changes = plan.changes;
+    this.setUpChanges = plan.changes;
     this.handMinutes = new Int32Array(horizon + 1);
     for (const { from, to } of compiled.stretches)
       for (const absent of compiled.absent)
@@ -61,13 +63,17 @@ export class WhatFirst {
 
   /** The plan's own order, for a new run. */
   asInPlan(): void {
+    this.looked = Number.NEGATIVE_INFINITY;
     this.asPlanned.forEach((step, at) => {
       this.order[at] = step;
     });
   }
 
-  /** Looks again at what comes first. */
+  /** Looks again at what comes first, where something has changed since, or half an hour has gone by. */
   look(state: RunState, now: Minute): void {
+    if (state.changes === this.changesSeen && now < this.looked + 30) return;
+    this.changesSeen = state.changes;
+    this.looked = now;
     const { compiled, left, rank, planned } = this;
     let behind = false;
     left.fill(0);
@@ -120,7 +126,7 @@ export class WhatFirst {
   /** Minutes of hands from now to a date, less the changes the plan still has in that time and what is under way. */
   private roomBefore(date: Minute, state: RunState, now: Minute): Minute {
     let room = this.handMinutes[date]! - this.handMinutes[now]!;
-    for (const { start, finish } of this.changes) if (start >= now && start < date) room -= finish - start;
+    for (const { start, finish } of this.setUpChanges) if (start >= now && start < date) room -= finish - start;
     room -= assumedLost_min * this.daysBefore(date, now);
     for (const busy of state.busyTo) if (busy > now) room -= Math.min(busy, date) - now;
     return room;
