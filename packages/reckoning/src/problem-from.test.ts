@@ -319,6 +319,17 @@ describe('stores, hands, days', () => {
     expect(notesOf(plain({ jobDays }))[0]).toMatch(/only the earlier one is planned/);
   });
 
+  it('gives the low and high minutes of a step for the odds, where they differ from the likely', () => {
+    const minutes = { low: 20, likely: 30, high: 55 };
+    const steps = { off: step('rebed', 0, 'Take it off', { minutes }), on: step('rebed', 1, 'Bed it') };
+    const likely = steps.on.minutes.likely;
+    const sure = { ...steps.on, minutes: { low: likely, likely, high: likely } };
+    const [off, on] = problemOf(plain({ steps: { ...steps, on: sure } })).steps;
+    expect([off!.minutes_low, off!.minutes, off!.minutes_high]).toEqual([20, 30, 55]);
+    expect(Object.keys(on!)).not.toContain('minutes_low');
+    expect(Object.keys(on!)).not.toContain('minutes_high');
+  });
+
   it('carries the starts of the plan kept last over to its own minutes', () => {
     const kept = (order: number, start: number) => ({
       order,
