@@ -64,8 +64,8 @@ ${table([0, 0.05, 0.15, 0.25, 0.35, 0.45, 0.55, 0.65, 0.75, 0.85, 0.95, 1])}
 All jobs together: given ${pct(forecasts.reduce((sum, { given }) => sum + given, 0) / forecasts.length)}, came true ${pct(base)}. Brier score ${brier.toFixed(4)}; the share that came true, said of every job,
 would score ${(base * (1 - base)).toFixed(4)}.
 
-What is off, and why: in the middle the odds are too low, because the full planner finds ways that the cheap rule does
-not; at the top they are too high, because the full planner sometimes gives up a light job that was as good as sure for
+What is off, and why: below 60 the odds are too low, because the full planner finds ways that the cheap rule does
+not; from 85 up they are too high, because the full planner sometimes gives up a light job that was as good as sure for
 one worth more. Both are known and left as they are: to mend the first by a factor would be to fit the world made here.
 `;
 if (asked.length === 2) process.stdout.write(page);
