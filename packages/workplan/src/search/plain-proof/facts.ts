@@ -16,8 +16,6 @@ export const because = {
   tooLate: 3,
   /** no room at minute ref */
   room: 4,
-  /** too much work in a span: ref is a record of Energy */
-  energy: 5,
 } as const;
 
 export class Facts {

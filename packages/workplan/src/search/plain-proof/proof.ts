@@ -5,6 +5,7 @@ import type { ProofCase } from './proof-case.ts';
 import { Reasons } from './reasons.ts';
 import { Room } from './room.ts';
 import { Urgency } from './urgency.ts';
+import { workBound } from './work-bound.ts';
 
 /** More questions (starts × minutes they may fall in) than this are too many to hold; see `proofFits`. */
 const mostQuestions = 1_000_000;
@@ -284,8 +285,9 @@ export function proofFits(plain: ProofCase, upperBound: number): boolean {
   return plain.count <= 2000 && (plain.count * upperBound) / unit <= mostQuestions;
 }
 
-/** From the chains alone: how soon and how late each activity can start, then the finish, then who goes first. */
-function windows({ count, afterFrom, after }: ProofCase, duration: Int32Array, horizon: number, pairs: number) {
+/** How soon and how late each activity can start by the chains alone, then the finish, then who goes first. */
+function windows(plain: ProofCase, duration: Int32Array, horizon: number, pairs: number) {
+  const { count, afterFrom, after } = plain;
   const least = new Int32Array(count + 1 + pairs);
   const most = new Int32Array(count + 1 + pairs).fill(1);
   for (let i = 0; i < count; i++) {
@@ -299,6 +301,9 @@ function windows({ count, afterFrom, after }: ProofCase, duration: Int32Array, h
     for (let a = afterFrom[i]!; a < afterFrom[i + 1]!; a++)
       most[i] = Math.min(most[i]!, most[after[a]!]! - duration[i]!);
   }
+  const tail = new Int32Array(count);
+  for (let i = 0; i < count; i++) tail[i] = horizon - most[i]! - duration[i]!;
+  least[count] = Math.max(least[count]!, workBound(plain, duration, least, tail));
   return { least, most };
 }
 

@@ -219,7 +219,7 @@ export class Reasons {
         break;
       }
       case because.room: {
-        this.wantNoRoom(side, k, ref, entry);
+        this.wantNoRoom(side, ref, entry);
         break;
       }
       default:
@@ -228,7 +228,7 @@ export class Reasons {
   }
 
   /** Why an activity cannot be at work in a minute, and so starts after it or is finished before. */
-  private wantNoRoom(side: number, k: number, minute: number, entry: number): void {
+  private wantNoRoom(side: number, minute: number, entry: number): void {
     const activity = side >> 1;
     const lasts = this.duration[activity]!;
     if ((side & 1) === 0) {
@@ -236,7 +236,6 @@ export class Reasons {
     } else {
       this.want(side, -minute);
     }
-    void k;
     this.wantTaken(activity, minute, entry);
   }
 

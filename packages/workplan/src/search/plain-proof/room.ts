@@ -142,12 +142,6 @@ export class Room {
     return true;
   }
 
-  /** After going back everything is looked at again. */
-  lookAtAll(): void {
-    this.dirtyFrom = 0;
-    this.dirtyTo = 1 << 30;
-  }
-
   private stop(dirtyFrom: number, dirtyTo: number): false {
     if (dirtyFrom < this.dirtyFrom) this.dirtyFrom = dirtyFrom;
     if (dirtyTo > this.dirtyTo) this.dirtyTo = dirtyTo;
