@@ -9,6 +9,7 @@ export interface PlanNote {
     | 'date passed'
     | 'part overdue'
     | 'under way past its time'
+    | 'to be left so'
     | 'taken from the book as';
   readonly words: string;
   readonly job: Id | null;

@@ -319,6 +319,23 @@ describe('stores, hands, days', () => {
     expect(notesOf(plain({ jobDays }))[0]).toMatch(/only the earlier one is planned/);
   });
 
+  it('says on the day itself what is still to be put back, and not before, nor when it is as it should be', () => {
+    const change = { minutes: 10, hands: 1, needs: {}, setUps: [], cautions: [] };
+    const states = [
+      { id: 'on', name: 'on', shelters: true },
+      { id: 'off', name: 'off', shelters: false },
+    ];
+    const cover = { name: 'cover', states, now: 'off', changes: [{ from: 'off', to: 'on', ...change }] };
+    const jobDays = { sat: { ...jobDay('2026-05-09'), endsIn: [{ setUp: 'cover', state: 'on' }] } };
+    const onTheDay = '2026-05-09T14:00:00Z';
+    const told = (book: Book, at: string) => notesOf(book, at).filter((words) => words.startsWith('Before you leave'));
+    expect(told(plain({ setUps: { cover }, jobDays }), onTheDay)).toEqual([
+      'Before you leave today: put the cover on, also if nothing else fits in any more.',
+    ]);
+    expect(told(plain({ setUps: { cover }, jobDays }), now)).toEqual([]);
+    expect(told(plain({ setUps: { cover: { ...cover, now: 'on' } }, jobDays }), onTheDay)).toEqual([]);
+  });
+
   it('gives the low and high minutes of a step for the odds, where they differ from the likely', () => {
     const minutes = { low: 20, likely: 30, high: 55 };
     const steps = { off: step('rebed', 0, 'Take it off', { minutes }), on: step('rebed', 1, 'Bed it') };

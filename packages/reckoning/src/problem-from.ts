@@ -1,6 +1,7 @@
-import type { At, Book } from '#boat-book';
+import type { At, Book, Id, SetUp } from '#boat-book';
 import { localAt } from '#units';
 import type { PlanHour, Problem, ProblemJob, ProblemStep } from '#workplan';
+import { setUpChangeInWords } from './change-in-words.ts';
 import { doneStepsThatMatter } from './done-steps.ts';
 import { inOrderKnown } from './in-order-known.ts';
 import { jobDates } from './job-dates.ts';
@@ -78,7 +79,7 @@ export function problemFrom(book: Book, { now }: { readonly now: At }): PlanMatt
   const hands = handsPresent(book, ahead.days, open, minute, span.horizon);
   const planned = plannedSteps({ book, jobs, done, days, nowMinute, minute, notes });
   const hours = hoursOf(span.startsMs, span.horizon / 60);
-  notes.push(...weatherNotes(hours, ahead.days, span.startsMs));
+  notes.push(...leavingNotes(book, ahead.days, nowMs), ...weatherNotes(hours, ahead.days, span.startsMs));
   const problem: Problem = {
     format: 1,
     startsAt: new Date(span.startsMs).toISOString(),
@@ -145,6 +146,28 @@ function previousStarts(
   return kept.plan.steps
     .map(({ step, start }) => ({ step, start: start + shift }))
     .filter(({ step, start }) => open.has(step) && start >= 0 && start < horizon);
+}
+
+/** On the day itself: a set-up that is not yet as the day must end in. A plan sees to it only where it has work left. */
+function leavingNotes(book: Book, days: readonly DatedJobDay[], nowMs: number): PlanNote[] {
+  return days
+    .filter((day) => day.from <= nowMs)
+    .flatMap(({ id, record }) =>
+      record.endsIn.flatMap(({ setUp, state }) => {
+        const known = book.setUps[setUp];
+        if (!known || known.now === state) return [];
+        const change = setUpChangeInWords(known.name, stateOf(known, known.now), stateOf(known, state));
+        return [
+          planNote('to be left so', `Before you leave today: ${change}, also if nothing else fits in any more.`, {
+            day: id,
+          }),
+        ];
+      }),
+    );
+}
+
+function stateOf(setUp: SetUp, id: Id): string {
+  return setUp.states.find((state) => state.id === id)?.name ?? id;
 }
 
 function weatherNotes(hours: readonly PlanHour[], days: readonly DatedJobDay[], startsMs: number): PlanNote[] {

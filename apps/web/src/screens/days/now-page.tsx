@@ -101,6 +101,7 @@ export default function NowPage() {
               </li>
             ))}
           </ol>
+          {inHand.notes.flatMap(({ kind, words }) => (kind === 'to be left so' ? [<p key={words}>{words}</p>] : []))}
           <p>
             <a href="#/days/plan">The whole plan</a>
           </p>
