@@ -1,4 +1,4 @@
-/** What must come over the network before the first place is usable. Budget: 200 kB of script, gzipped (design §9). */
+/** What must come over the network before the first place is usable. Budget: 200 kB of script, gzipped. */
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';

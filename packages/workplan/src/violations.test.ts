@@ -26,7 +26,7 @@ describe('violations', () => {
       violations(plan, problem);
       return performance.now() - from;
     }).sort((a, b) => a - b);
-    // the best of nine: what it takes when the machine does nothing else. design.md §9 gives a replan 200 ms
+    // the best of nine: what it takes when the machine does nothing else. A replan is given 200 ms
     expect(times[0]).toBeLessThan(20);
   });
 });
