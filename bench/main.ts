@@ -1,8 +1,8 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
- * `npm run bench -- plan [--seconds S]` times the demo's plan and invented keeper's problems; `npm run bench -- book`
- * a large boat book; `npm run bench -- app` the built app in a real browser. Each prints its table and writes it into
- * `bench/latest.md` under its own heading.
+ * `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
+ * judging of a plan and the reading of a line, `app` the built app in a real browser. Each prints its table and writes
+ * it into `bench/latest.md` under its own heading.
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -12,12 +12,14 @@ import { appTimeHead, appTimes } from './app.ts';
 import { bookTimeHead, bookTimes } from './boat-book.ts';
 import { planTimeHead, planTimeRow, planTimes } from './plan-times.ts';
 import { psplibHead, psplibRow, runPsplib } from './psplib.ts';
+import { partTimeHead, partTimes } from './small-parts.ts';
 
 const usage = [
   'npm run bench -- psplib --set FOLDER --seconds S [--take N]',
   '    FOLDER holds .sm files, with references.csv in it or beside it; a .tar.gz of such a folder will do',
   'npm run bench -- plan [--seconds S]',
   'npm run bench -- book',
+  'npm run bench -- parts',
   'npm run bench -- app',
 ].join('\n');
 
@@ -48,13 +50,21 @@ async function main(): Promise<number> {
     keep(`Plans, ${seconds} s`, rows);
     return times.some((row) => row.violations > 0) ? 1 : 0;
   }
-  if (what === 'book' || what === 'app') {
-    const rows = aligned(what === 'book' ? [...bookTimeHead, ...bookTimes()] : [...appTimeHead, ...(await appTimes())]);
+  const table = await tableOf(what);
+  if (table !== null) {
+    const rows = aligned(table.rows);
     console.log(rows.join('\n'));
-    keep(what === 'book' ? 'A book of 500 jobs' : 'The app in a browser', rows);
+    keep(table.heading, rows);
     return 0;
   }
   throw new RangeError(what === undefined ? 'what to time is missing' : `there is nothing to time called '${what}'`);
+}
+
+async function tableOf(what: string | undefined): Promise<{ heading: string; rows: readonly string[] } | null> {
+  if (what === 'book') return { heading: 'A book of 500 jobs', rows: [...bookTimeHead, ...bookTimes()] };
+  if (what === 'parts') return { heading: 'Small parts', rows: [...partTimeHead, ...partTimes()] };
+  if (what === 'app') return { heading: 'The app in a browser', rows: [...appTimeHead, ...(await appTimes())] };
+  return null;
 }
 
 function positive(name: string, text: string): number {

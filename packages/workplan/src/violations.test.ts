@@ -18,16 +18,9 @@ describe('violations', () => {
     ]);
   });
 
-  it('judges 250 steps with 125 waits and 16 changes over 90 days in under 20 ms', () => {
+  it('finds nothing in a large plan that keeps every rule: 250 steps, 125 waits and 16 changes over 90 days', () => {
     const { problem, plan } = large();
     expect(violations(plan, problem)).toEqual([]);
-    const times = Array.from({ length: 9 }, () => {
-      const from = performance.now();
-      violations(plan, problem);
-      return performance.now() - from;
-    }).sort((a, b) => a - b);
-    // the best of nine: what it takes when the machine does nothing else. A replan is given 200 ms
-    expect(times[0]).toBeLessThan(20);
   });
 });
 
