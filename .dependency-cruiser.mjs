@@ -1,4 +1,4 @@
-/** The direction of imports (docs: decisions/0003). Packages never import apps; each may import only what stands here. */
+/** The direction of imports (CONTRIBUTING.md says why). Packages never import apps; each may import only what stands here. */
 const may = {
   units: [],
   working: ['units'],
