@@ -17,6 +17,7 @@ export default defineConfig({
             'examples/**/*.test.ts',
           ],
           exclude: ['**/e2e/**', '**/node_modules/**', '**/dist/**'],
+          setupFiles: ['scripts/property-seed.ts'],
           testTimeout: 30_000,
         },
       },

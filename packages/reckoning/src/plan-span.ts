@@ -49,7 +49,11 @@ export function planSpan(matter: {
     ...jobs.flatMap(({ deadlineMs }) => (deadlineMs === null ? [] : [deadlineMs])),
   ].map((ms) => Math.min(ms, latest));
   const endDay = localAt(Math.max(...ends) - 1, timeZone).day;
-  const endsMs = Math.ceil(instantAt(addDays(endDay, 1), '00:00', timeZone) / msInHour) * msInHour;
+  // where midnight is no whole hour of the world's clock, rounding must not carry the end, and so the start, past now
+  const endsMs = Math.min(
+    Math.ceil(instantAt(addDays(endDay, 1), '00:00', timeZone) / msInHour) * msInHour,
+    wholeHour(nowMs - msInMinute) + longestPlan_days * msInDay,
+  );
   const startsMs = Math.max(earliest, wholeHour(nowMs - lookBackDays * msInDay), endsMs - longestPlan_days * msInDay);
   return { startsMs, horizon: (endsMs - startsMs) / msInMinute };
 }

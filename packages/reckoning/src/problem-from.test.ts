@@ -32,6 +32,19 @@ describe('the span of a plan', () => {
     expect(problem.hours).toHaveLength(48);
   });
 
+  it('starts no later than now where midnight is no whole hour of the world clock and the outing is far off', () => {
+    // a minute past midnight at −2:30: 89 days on ends at a midnight 90 days less a minute away, 29 min before a whole hour
+    const places = { yard: { ...smallBook({}).places.yard!, timeZone: 'America/St_Johns' } };
+    const outings = {
+      sail: { title: 'The sail', date: '2026-12-20', from: '08:00', nights: 0, place: '', wind_kn: null },
+    };
+    const book = plain({ places, outings, jobs: { rebed: job('Rebed', { outing: 'sail' }) } });
+    const problem = problemOf(book, '2026-05-08T02:31:00Z');
+    expect(problem.now).toBeGreaterThanOrEqual(0);
+    expect(problem.horizon).toBeLessThanOrEqual(90 * 1440);
+    expect(problem.horizon % 60).toBe(0);
+  });
+
   it('rounds now up to a whole minute, so that nothing starts in the past', () => {
     expect(problemOf(plain(), '2026-05-08T09:40:01Z').now).toBe(641);
   });
