@@ -1,7 +1,8 @@
 /** The frame around the five places: where one is, what is saved, undo, and whatever needs saying. */
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { bookClient } from '../offline/book-client.ts';
 import { useBook } from '../offline/use-book.ts';
+import { onDemand } from '../parts/on-demand.ts';
 import { NewVersion } from './new-version.tsx';
 import { PlaceBar } from './place-bar.tsx';
 import { useRoute } from './route.ts';
@@ -12,8 +13,8 @@ import { ThemeChoice } from './theme-choice.tsx';
 import { Troubles } from './troubles.tsx';
 import { UndoLine } from './undo-line.tsx';
 
-const TwoAnswers = lazy(() => import('./two-answers.tsx'));
-const DemoLine = lazy(() => import('../screens/boat/demo-line.tsx'));
+const TwoAnswers = onDemand(() => import('./two-answers.tsx'));
+const DemoLine = onDemand(() => import('../screens/boat/demo-line.tsx'));
 
 export function App() {
   const { book, state, because, undo, redo, troubles, readOnly, questions } = useBook();

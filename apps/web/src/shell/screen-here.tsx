@@ -1,16 +1,22 @@
-import { Component, type ComponentType, lazy, type ReactNode, Suspense } from 'react';
+import { Component, type ComponentType, type ReactNode, Suspense } from 'react';
+import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.ts';
 import type { PlaceName } from './route.ts';
 
 /** Each place is loaded when it is first gone to; the service worker has it on the device by then. */
 const found = import.meta.glob<{ default: ComponentType }>('../screens/*/*-screen.tsx');
-const screens: Partial<Record<string, ComponentType>> = {};
+const screens: Partial<Record<string, OnDemand<object>>> = {};
 for (const [file, load] of Object.entries(found)) {
   const [, place, name] = /\/screens\/([^/]+)\/([^/]+)-screen\.tsx$/.exec(file) ?? [];
-  if (place !== undefined && place === name) screens[place] = lazy(load);
+  if (place !== undefined && place === name) screens[place] = onDemandWithLoad(load);
+}
+
+/** Resolves when a place can be shown at once. */
+export async function placeLoaded(place: PlaceName): Promise<void> {
+  await screens[place]?.load();
 }
 
 export function ScreenHere({ place }: { readonly place: PlaceName }) {
-  const Screen = screens[place];
+  const Screen = screens[place]?.Component;
   if (!Screen) return null;
   return (
     <ScreenFault key={place}>

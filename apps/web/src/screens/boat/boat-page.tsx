@@ -1,11 +1,12 @@
 /** The boat: her picture, how she stands, her zones, and what is known of her. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Id } from '#boat-book';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { countInWords, listInWords } from '../../parts/in-words.ts';
 import { meaningName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -14,13 +15,13 @@ import { BoatPicture } from './boat-picture.tsx';
 import { stanceOf } from './stance.ts';
 import { workByZone } from './zone-work.ts';
 
-const SizesSheet = lazy(() => import('./sizes-sheet.tsx'));
-const ZoneSheet = lazy(() => import('./zone-sheet.tsx'));
-const FittingSheet = lazy(() => import('./fitting-sheet.tsx'));
-const PlaceSheet = lazy(() => import('./place-sheet.tsx'));
-const SetUpSheet = lazy(() => import('./set-up-sheet.tsx'));
-const WeightsSheet = lazy(() => import('./weights-sheet.tsx'));
-const BoatFile = lazy(() => import('./boat-file.tsx'));
+const SizesSheet = onDemand(() => import('./sizes-sheet.tsx'));
+const ZoneSheet = onDemand(() => import('./zone-sheet.tsx'));
+const FittingSheet = onDemand(() => import('./fitting-sheet.tsx'));
+const PlaceSheet = onDemand(() => import('./place-sheet.tsx'));
+const SetUpSheet = onDemand(() => import('./set-up-sheet.tsx'));
+const WeightsSheet = onDemand(() => import('./weights-sheet.tsx'));
+const BoatFile = onDemand(() => import('./boat-file.tsx'));
 
 type Open =
   | { readonly sheet: 'sizes' | 'weights' }

@@ -1,9 +1,10 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useRoute } from '../../shell/route.ts';
 import './boat.css';
 import { BoatPage } from './boat-page.tsx';
 
-const ZonePage = lazy(() => import('./zone-page.tsx'));
+const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
   const [page, id] = useRoute().rest;

@@ -1,7 +1,8 @@
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Boat } from '#boat-book';
+import { onDemand } from '../../parts/on-demand.ts';
 
-const OwnBookSheet = lazy(() => import('./own-book-sheet.tsx'));
+const OwnBookSheet = onDemand(() => import('./own-book-sheet.tsx'));
 
 /** Says that the boat is invented, and starts the keeper's own book in one tap. */
 export default function DemoLine({ boat }: { readonly boat: Boat }) {

@@ -1,17 +1,18 @@
 /** What there is at one zone: open work, jury rigs, fittings. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Id } from '#boat-book';
 import { countInWords, dateInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import { limitsInWords, seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
 import { minutesLeft, openJobs, stepsOf } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 
-const ZoneSheet = lazy(() => import('./zone-sheet.tsx'));
-const FittingSheet = lazy(() => import('./fitting-sheet.tsx'));
+const ZoneSheet = onDemand(() => import('./zone-sheet.tsx'));
+const FittingSheet = onDemand(() => import('./fitting-sheet.tsx'));
 
 export default function ZonePage({ id }: { readonly id: Id }) {
   const book = useOpenBook();

@@ -1,12 +1,13 @@
 /** The outings, and what stands between the boat and each of them. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Id } from '#boat-book';
+import { onDemand } from '../../parts/on-demand.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import './go.css';
 import { OutingSection } from './outing-section.tsx';
 
-const OutingSheet = lazy(() => import('./outing-sheet.tsx'));
+const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
 export default function GoScreen() {
   const book = useOpenBook();

@@ -1,9 +1,10 @@
 /** One job: why, where, what happens if it is left, its steps, and how far it has come. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Id } from '#boat-book';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -13,9 +14,9 @@ import './job-page.css';
 import { JobRigs } from './job-rigs.tsx';
 import { StepList } from './step-list.tsx';
 
-const JobSheet = lazy(() => import('./job-sheet.tsx'));
-const StepSheet = lazy(() => import('./step-sheet.tsx'));
-const JuryRigSheet = lazy(() => import('./jury-rig-sheet.tsx'));
+const JobSheet = onDemand(() => import('./job-sheet.tsx'));
+const StepSheet = onDemand(() => import('./step-sheet.tsx'));
+const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 
 type Open = { readonly sheet: 'job' | 'rig' } | { readonly sheet: 'step'; readonly step: Id | null };
 

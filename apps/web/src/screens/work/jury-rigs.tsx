@@ -1,13 +1,14 @@
 /** The temporary fixes that stand. Past its trust, or standing in for a danger: seen before anything else. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { dateInWords, daysAway } from '../../parts/in-words.ts';
 import { MarkedLine } from '../../parts/marked-line.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import { limitsInWords, type RigTrust, seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
 import { address } from '../../shell/route.ts';
 
-const JuryRigSheet = lazy(() => import('./jury-rig-sheet.tsx'));
-const TrustSheet = lazy(() => import('./trust-sheet.tsx'));
+const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
+const TrustSheet = onDemand(() => import('./trust-sheet.tsx'));
 
 export function JuryRigs({ book, today }: { readonly book: Book; readonly today: string }) {
   const rigs = standingRigs(book, today);

@@ -1,17 +1,18 @@
 /** The steps of a job in order, each with its minutes, what it asks for, its cautions and its waits. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
 import { localAt } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
 import { Mark } from '../../parts/mark.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
 import type { NamedStep } from '../../reading/open-work.ts';
 import { stepNeedsInWords, waitInWords } from '../../reading/step-in-words.ts';
 import { zoneOf } from '../../reading/today.ts';
 
-const TickSheet = lazy(() => import('./tick-sheet.tsx'));
-const LongerSheet = lazy(() => import('./longer-sheet.tsx'));
+const TickSheet = onDemand(() => import('./tick-sheet.tsx'));
+const LongerSheet = onDemand(() => import('./longer-sheet.tsx'));
 
 export function StepList({
   book,

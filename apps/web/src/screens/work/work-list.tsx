@@ -1,9 +1,10 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { Suspense, useMemo, useState } from 'react';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import {
   consequences,
   type JobGroup,
@@ -20,7 +21,7 @@ import { address } from '../../shell/route.ts';
 import { JobWords } from './job-words.tsx';
 import { JuryRigs } from './jury-rigs.tsx';
 
-const JuryRigSheet = lazy(() => import('./jury-rig-sheet.tsx'));
+const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 
 type By = 'consequence' | 'zone';
 

@@ -1,10 +1,11 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useRoute } from '../../shell/route.ts';
 import './work.css';
 import { WorkList } from './work-list.tsx';
 
-const JobPage = lazy(() => import('./job-page.tsx'));
-const PutIn = lazy(() => import('./put-in.tsx'));
+const JobPage = onDemand(() => import('./job-page.tsx'));
+const PutIn = onDemand(() => import('./put-in.tsx'));
 
 export default function WorkScreen() {
   const [page, id] = useRoute().rest;
