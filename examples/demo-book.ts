@@ -30,7 +30,7 @@ export function demoBook(today: Day): Book {
   const jobs = [...rigJobs(dates), ...hullJobs(dates), ...belowJobs(dates)];
   return {
     format: 'fettle-boat-book',
-    version: 1,
+    version: 2,
     id: `demo-${today}`,
     boat: demoBoat,
     places: demoPlaces,

@@ -296,7 +296,14 @@ export const demoMixes: Book['mixes'] = {
   epoxy: { name: 'Thickened epoxy, fast hardener', mixing_min: 10, potLife_min: 40 },
 };
 
-const here = (name: string, keptAt: string): StoreRecord => ({ name, keptAt, onHand: true, expected: null, note: '' });
+const here = (name: string, keptAt: string): StoreRecord => ({
+  name,
+  keptAt,
+  onHand: true,
+  expected: null,
+  lead_days: null,
+  note: '',
+});
 
 export const demoStores = (day: (n: number) => Day): Book['stores'] => ({
   'epoxy-kit': here('Epoxy, fast hardener, 500 g', 'paint box'),
@@ -321,14 +328,23 @@ export const demoStores = (day: (n: number) => Day): Book['stores'] => ({
     keptAt: '',
     onHand: false,
     expected: day(2),
+    lead_days: null,
     note: 'Ordered by post.',
   },
-  'hatch-seal': { name: 'Forehatch seal, 1.9 m', keptAt: '', onHand: false, expected: null, note: 'Not ordered yet.' },
+  'hatch-seal': {
+    name: 'Forehatch seal, 1.9 m',
+    keptAt: '',
+    onHand: false,
+    expected: null,
+    lead_days: 6,
+    note: 'Not ordered yet.',
+  },
   'window-gasket': {
     name: 'Window gasket, 3 m',
     keptAt: '',
     onHand: false,
     expected: day(13),
+    lead_days: null,
     note: 'Being cut to size.',
   },
 });

@@ -67,6 +67,7 @@ export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
     fromHour,
     toHour,
     rain,
+    rainOdds_pct: null,
     wind_kn,
     air_C,
     surface_C: null,

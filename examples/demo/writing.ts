@@ -55,6 +55,7 @@ export function job(
       note: '',
       said: '',
       heldTo: null,
+      heldAt: null,
       afterJobs: [],
       ...parts,
     },

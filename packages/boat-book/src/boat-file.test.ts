@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { readBoatFile, writeBoatFile } from './boat-file.ts';
+import { bookVersion } from './book-schema.ts';
 import { beginBook, openBook } from './open-book.ts';
 import type { Book } from './records.ts';
 import { sha256 } from './sha256.ts';
@@ -231,7 +232,7 @@ describe('a hostile file is refused', () => {
     ['JSON cut off', (t) => t.slice(0, 200), /not JSON/],
     ['not an object', () => '[]', /not a book|not JSON|not a zip/],
     ['another format', (t) => t.replace('fettle-boat-book', 'other-book'), /its format is not/],
-    ['a version that is none', (t) => t.replace('"version":1', '"version":"1"'), /says no version/],
+    ['a version that is none', (t) => t.replace('"version":2', '"version":"1"'), /says no version/],
     [
       'a number where a text belongs',
       (t) => t.replace('"title":"Rebed the plate"', '"title":7'),
@@ -270,7 +271,7 @@ describe('a hostile file is refused', () => {
 describe('a file from a newer version', () => {
   const newer = (change: (book: Record<string, unknown>) => void): Uint8Array => {
     const value = structuredClone(book().view()) as unknown as Record<string, unknown>;
-    value.version = 2;
+    value.version = bookVersion + 1;
     change(value);
     return zipOf({ 'book.json': json(value) });
   };
@@ -286,12 +287,12 @@ describe('a file from a newer version', () => {
     if (read.kind !== 'newer') throw new Error(`it was ${read.kind}`);
     expect(read.book.boat).toEqual(book().view().boat);
     expect(Object.values(read.book.jobs).map((job) => job.title)).toEqual(['Rebed the plate']);
-    expect(read.why).toMatch(/newer version \(2\).*read here but not changed/);
+    expect(read.why).toMatch(/newer version \(3\).*read here but not changed/);
     expect(read.notes).toEqual(['1 records in it cannot be shown by this version.']);
   });
 
   test('is refused where even the boat cannot be shown', () => {
-    expect(refused(newer((value) => delete value.boat))).toMatch(/newer version \(2\).*cannot be shown/);
+    expect(refused(newer((value) => delete value.boat))).toMatch(/newer version \(3\).*cannot be shown/);
   });
 });
 

@@ -25,7 +25,7 @@ const {
 } = recordSchemas;
 
 export const bookFormat = 'fettle-boat-book';
-export const bookVersion = 1;
+export const bookVersion = 2;
 
 export const bookSchema = z.strictObject({
   format: z.literal(bookFormat),

@@ -143,7 +143,8 @@ export const dayOperations = {
     fields: oneSchema,
     run(fields: OperationFields<'removeJobDay'>, edit) {
       for (const [jobId, job] of [...edit.all('jobs')]) {
-        if (job.heldTo === fields.id) edit.set('jobs', jobId, { heldTo: null });
+        if (job.heldTo === fields.id)
+          edit.set('jobs', jobId, { heldTo: null, ...(job.heldAt === null ? {} : { heldAt: null }) });
       }
       edit.remove('jobDays', fields.id);
       return null;

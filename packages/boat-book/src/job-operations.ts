@@ -2,7 +2,7 @@
 import { z } from 'zod/mini';
 import { byOrder, firstRing, waitsOf } from './cycles.ts';
 import { type Edit, refuse } from './edit.ts';
-import { at, day, id, list, number, text, whole } from './field-schemas.ts';
+import { at, clock, day, id, list, number, text, whole } from './field-schemas.ts';
 import { type Operations, someOf, withoutId } from './operation.ts';
 import type { NewStep, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
@@ -84,6 +84,24 @@ function checkTimes(where: string, earlier: At, later: At): void {
     refuse(where, `${later} is before the start, ${earlier}`, `${earlier} or later`);
 }
 
+/** What takes away the time a job is held to; nothing to change where there is none. */
+const noTime = (edit: Edit, job: Id): { readonly heldAt?: null } =>
+  edit.find('jobs', job)?.heldAt == null ? {} : { heldAt: null };
+
+/** Refuses a time that a job is held to without a day, or outside its hours. */
+function checkHold(edit: Edit, jobId: Id): void {
+  const { heldTo, heldAt } = edit.need('jobs', jobId, 'id');
+  if (heldAt === null) return;
+  if (heldTo === null) refuse('heldAt', `${heldAt} has no day`, 'a job day to hold it to, or no time');
+  const { from, to } = edit.need('jobDays', heldTo, 'heldTo');
+  if (heldAt < from || heldAt >= to)
+    refuse(
+      'heldAt',
+      `the job day is from ${from} to ${to}, and ${heldAt} is outside it`,
+      `from ${from} and before ${to}`,
+    );
+}
+
 /** Adds steps in the order given; those without ids get one first, so that each may follow any other. */
 function putSteps(edit: Edit, job: Id, steps: readonly NewStep[], firstOrder: number): void {
   steps.forEach((step, i) => {
@@ -118,6 +136,7 @@ export const jobOperations = {
           note: '',
           said: '',
           heldTo: null,
+          heldAt: null,
           afterJobs: [],
           ...withoutId(job),
           state: 'open',
@@ -125,6 +144,7 @@ export const jobOperations = {
         },
         job.id,
       );
+      checkHold(edit, made);
       putSteps(edit, made, steps, 0);
       // a new job that names none before it, in plain order, can close no ring
       if ((job.afterJobs ?? []).length > 0 || steps.some((step) => step.follows)) checkOrder(edit);
@@ -137,7 +157,10 @@ export const jobOperations = {
     undoes: true,
     fields: z.strictObject({ ...someOf(jobSchema, ['state', 'closed']), id }),
     run(fields: OperationFields<'changeJob'>, edit) {
-      edit.set('jobs', fields.id, withoutId(fields));
+      // a time without its day means nothing
+      const alone = fields.heldTo === null && fields.heldAt === undefined ? noTime(edit, fields.id) : {};
+      edit.set('jobs', fields.id, { ...withoutId(fields), ...alone });
+      if (fields.heldTo !== undefined || fields.heldAt !== undefined) checkHold(edit, fields.id);
       if (fields.afterJobs !== undefined) checkOrder(edit);
       return null;
     },
@@ -174,7 +197,7 @@ export const jobOperations = {
     fields: z.strictObject({ id, closed: z.exactOptional(day) }),
     run({ id: jobId, ...given }: OperationFields<'dropJob'>, edit) {
       const { closed = edit.today } = given;
-      edit.set('jobs', jobId, { state: 'dropped', closed, heldTo: null });
+      edit.set('jobs', jobId, { state: 'dropped', closed, heldTo: null, ...noTime(edit, jobId) });
       return null;
     },
   },
@@ -191,14 +214,15 @@ export const jobOperations = {
     },
   },
   holdJob: {
-    title: 'Hold a job to a day',
-    does: 'Keeps a job to one job day, or lets it free again.',
+    title: 'Hold a job',
+    does: 'Keeps a job to one job day, or to a time on it, or lets it go again.',
     undoes: true,
-    fields: z.strictObject({ job: id, day: z.nullable(id) }),
-    run({ job, day: jobDay }: OperationFields<'holdJob'>, edit) {
+    fields: z.strictObject({ job: id, day: z.nullable(id), at: z.exactOptional(z.nullable(clock)) }),
+    run({ job, day: jobDay, at: heldAt = null }: OperationFields<'holdJob'>, edit) {
       edit.need('jobs', job, 'job');
       if (jobDay !== null) edit.need('jobDays', jobDay, 'day');
-      edit.set('jobs', job, { heldTo: jobDay });
+      edit.set('jobs', job, { heldTo: jobDay, ...(heldAt === null ? noTime(edit, job) : { heldAt }) });
+      checkHold(edit, job);
       return null;
     },
   },

@@ -174,6 +174,28 @@ describe('two devices that were apart', () => {
     expect(one.view().plans[last]?.order).toBe(2);
   });
 
+  test('two lead times and two times a job is held to are both seen; the longer and the earlier are gone by', () => {
+    const one = begun();
+    done(one.run('addPlace', { ...place, id: 'drive' }));
+    const day = done(one.run('addJobDay', jobDay));
+    const id = done(one.run('addJob', job));
+    const store = done(
+      one.run('addStore', { name: 'Hose', keptAt: '', onHand: false, expected: null, lead_days: null, note: '' }),
+    );
+    const two = also(one, 'b');
+    done(one.run('holdJob', { job: id, day, at: '14:00' }));
+    done(two.run('holdJob', { job: id, day, at: '09:30' }));
+    done(one.run('changeStore', { id: store, lead_days: 7 }));
+    done(two.run('changeStore', { id: store, lead_days: 10 }));
+    meet(one, two);
+    expect(one.view().jobs[id]).toMatchObject({ heldTo: day, heldAt: '09:30' });
+    expect(one.view().stores[store]?.lead_days).toBe(10);
+    expect(one.questions()).toEqual([
+      { collection: 'jobs', id, field: 'heldAt', answers: ['09:30', '14:00'] },
+      { collection: 'stores', id: store, field: 'lead_days', answers: [10, 7] },
+    ]);
+  });
+
   test('a job day taken out while a job is held to it elsewhere comes back, marked', () => {
     const one = begun();
     done(one.run('addPlace', { ...place, id: 'drive' }));

@@ -17,7 +17,7 @@ test('a book is brought up one version at a time, in order, and the notes say ho
 });
 
 test('a book of this version is left as it is', () => {
-  const book = { version: 1 };
+  const book = { version: bookVersion };
   expect(migrated(book, bookVersion)).toEqual({ book, notes: [] });
 });
 

@@ -2,6 +2,7 @@
  * Books of earlier versions, brought up to this one. A migration says from which version it leads, and changes the
  * plain book as it was stored then; it knows nothing of today's types, so that it stays true when they change.
  */
+import { withFieldsOfVersion2 } from './added-fields.ts';
 import { bookVersion } from './book-schema.ts';
 import type { Json } from './operation-fields.ts';
 
@@ -14,7 +15,13 @@ export interface Migration {
 }
 
 /** Version 1 is the first; there is nothing earlier to bring up. */
-export const migrations: readonly Migration[] = [];
+export const migrations: readonly Migration[] = [
+  {
+    from: 1,
+    does: 'a job can be held to a time of day, a store has the days it takes to get, and weather has its chance of rain. None of them is given yet.',
+    change: withFieldsOfVersion2,
+  },
+];
 
 /**
  * A book brought up to `to`, and what was done on the way.

@@ -151,6 +151,34 @@ test('taking a job day out frees the jobs that were held to it, in one undo', ()
   expect(book.view().jobDays[day]).toEqual(jobDay);
 });
 
+test('a job is held to a day, to a time on it, and let go', () => {
+  const book = begun();
+  done(book.run('addPlace', { ...place, id: 'drive' }));
+  const day = done(book.run('addJobDay', jobDay));
+  const short = done(book.run('addJobDay', { ...jobDay, date: '2026-05-10', from: '14:00', to: '17:00' }));
+  const job = done(book.run('addJob', plate));
+  const hold = () => ({ to: book.view().jobs[job]?.heldTo, at: book.view().jobs[job]?.heldAt });
+  done(book.run('holdJob', { job, day, at: '10:05' }));
+  expect(hold()).toEqual({ to: day, at: '10:05' });
+  done(book.run('holdJob', { job, day }));
+  expect(hold()).toEqual({ to: day, at: null });
+  done(book.run('holdJob', { job, day, at: '16:00' }));
+  // neither may leave a time that means nothing
+  expect(book.run('holdJob', { job, day: short, at: '10:00' })).toMatchObject({
+    kind: 'refused',
+    where: 'heldAt',
+    right: 'from 14:00 and before 17:00',
+  });
+  expect(book.run('changeJob', { id: job, heldAt: '17:00' })).toMatchObject({ kind: 'refused', where: 'heldAt' });
+  done(book.run('changeJob', { id: job, heldTo: null }));
+  expect(hold()).toEqual({ to: null, at: null });
+  expect(book.run('changeJob', { id: job, heldAt: '10:00' })).toMatchObject({ kind: 'refused', where: 'heldAt' });
+  book.undo();
+  expect(hold()).toEqual({ to: day, at: '16:00' });
+  done(book.run('removeJobDay', { id: day }));
+  expect(hold()).toEqual({ to: null, at: null });
+});
+
 test('a state with damage in it opens; what cannot be read is left aside and named, and all that is named is there', () => {
   const book = begun();
   const zoneId = done(book.run('addZone', zone));

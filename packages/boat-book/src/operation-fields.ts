@@ -7,6 +7,7 @@
 import type {
   At,
   Boat,
+  Clock,
   Consequence,
   Day,
   Fitting,
@@ -72,7 +73,8 @@ export interface OperationFieldsByName {
   readonly finishJob: { readonly id: Id; readonly closed?: Day; readonly who?: string };
   readonly dropJob: { readonly id: Id; readonly closed?: Day };
   readonly reopenJob: One;
-  readonly holdJob: { readonly job: Id; readonly day: Id | null };
+  /** `day` null: let go; `at`: the time its first open step starts at, left out or null: at any time of the day */
+  readonly holdJob: { readonly job: Id; readonly day: Id | null; readonly at?: Clock | null };
   readonly addStep: NewStep & { readonly job: Id };
   readonly changeStep: Changed<Omit<Step, 'job' | 'progress'>>;
   readonly removeStep: One;

@@ -18,7 +18,7 @@ export type At = string;
 
 export interface Book {
   readonly format: 'fettle-boat-book';
-  readonly version: 1;
+  readonly version: 2;
   readonly id: Id;
   // the document `boat`: the keeper writes
   readonly boat: Boat;
@@ -148,6 +148,8 @@ export interface Job {
   readonly said: string;
   /** held to a job day; null: free */
   readonly heldTo: Id | null;
+  /** the time on that day its first open step starts at; null: at any time of it. Only with `heldTo` */
+  readonly heldAt: Clock | null;
   /** jobs that must be done before it */
   readonly afterJobs: readonly Id[];
 }
@@ -235,6 +237,8 @@ export interface WeatherEntry {
   readonly fromHour: number;
   readonly toHour: number;
   readonly rain: boolean;
+  /** the chance of rain in each of the hours, as a forecast gives it. 0 to 100; null: not given */
+  readonly rainOdds_pct: number | null;
   readonly wind_kn: number;
   readonly air_C: number;
   readonly surface_C: number | null;
@@ -260,6 +264,8 @@ export interface StoreRecord {
   readonly onHand: boolean;
   /** the day it will be there; null: not ordered */
   readonly expected: Day | null;
+  /** whole days from ordering it to having it; null: not known */
+  readonly lead_days: number | null;
   readonly note: string;
 }
 

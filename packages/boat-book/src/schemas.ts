@@ -160,6 +160,7 @@ export const jobSchema = z.strictObject({
   note: text,
   said: text,
   heldTo: z.nullable(id),
+  heldAt: z.nullable(clock),
   afterJobs: list(id),
 });
 
@@ -251,6 +252,7 @@ export const weatherSchema = z.strictObject({
   fromHour: whole(0, 23),
   toHour: whole(1, 24),
   rain: z.boolean(),
+  rainOdds_pct: z.nullable(number(0, 100)),
   wind_kn: number(0, 120),
   air_C: number(-60, 60),
   surface_C: z.nullable(number(-60, 100)),
@@ -274,6 +276,7 @@ export const storeSchema = z.strictObject({
   keptAt: text,
   onHand: z.boolean(),
   expected: z.nullable(day),
+  lead_days: z.nullable(whole(0, 365)),
   note: text,
 });
 

@@ -1,4 +1,5 @@
 /** What the book shows of one record, from all that stands in the documents about it. */
+import { withAddedFields } from './added-fields.ts';
 import { canonicalJson } from './canonical.ts';
 import { quietFields } from './collections.ts';
 import type { Kept } from './documents.ts';
@@ -30,7 +31,8 @@ const stateRank: Readonly<Record<string, number>> = { done: 0, dropped: 1, open:
 
 /**
  * The answers in the order they are shown, the same on every device. First is what the book goes by until the keeper
- * chooses: what was done rather than what was not, a date rather than none, and of two dates the earlier.
+ * chooses: what was done rather than what was not, a date rather than none, of two dates the earlier, and of two lead
+ * times the longer.
  */
 export function inOrder(field: string, answers: readonly Json[]): readonly Json[] {
   const rank = (answer: Json): number => {
@@ -40,9 +42,15 @@ export function inOrder(field: string, answers: readonly Json[]): readonly Json[
   };
   return [...answers]
     .map((answer) => ({ answer, rank: rank(answer), text: canonicalJson(answer) }))
-    .sort((a, b) => a.rank - b.rank || (a.text < b.text ? -1 : a.text > b.text ? 1 : 0))
+    .sort(
+      (a, b) =>
+        a.rank - b.rank || longerFirst(field, a.answer, b.answer) || (a.text < b.text ? -1 : a.text > b.text ? 1 : 0),
+    )
     .map(({ answer }) => answer);
 }
+
+const longerFirst = (field: string, a: Json, b: Json): number =>
+  field === 'lead_days' && typeof a === 'number' && typeof b === 'number' ? b - a : 0;
 
 /** The different answers that stand for a field, in order; those that the schema does not take are left aside. */
 export function answersTo(kept: Kept, field: string): readonly Json[] {
@@ -67,7 +75,7 @@ export function shownRecord(collection: CollectionName, id: Id, kept: Kept | und
       : { ...nothing, faults: [`${collection} › ${id}: not a record`] };
   }
   const live = kept.base !== undefined || kept.answers.size > 0;
-  const record: Record<string, Json> = { ...start };
+  const record: Record<string, Json> = { ...withAddedFields(collection, start) };
   const questions: OpenQuestion[] = [];
   const faults: string[] = [];
   const shape = recordSchemas[collection].shape as Readonly<

@@ -38,7 +38,7 @@ const book = smallBook({
     },
   },
   tools: { clamp: { name: 'clamps', count: 1, keptAt: '' } },
-  stores: { tin: { name: 'Deck paint', keptAt: '', onHand: false, expected: '2026-05-10', note: '' } },
+  stores: { tin: { name: 'Deck paint', keptAt: '', onHand: false, expected: '2026-05-10', lead_days: null, note: '' } },
   jobDays: {
     sat: jobDay('2026-05-09', { hands: [{ id: 'mo', name: 'Mo', from: '10:00', to: '12:00' }] }),
     sun: jobDay('2026-05-10'),

@@ -292,6 +292,7 @@ describe('stores, hands, days', () => {
       keptAt: '',
       onHand,
       expected,
+      lead_days: null,
       note: '',
     });
     const stores = {

@@ -38,6 +38,9 @@ export interface Schema extends DBSchema {
   foreign: { key: string; value: Uint8Array };
 }
 
+/** Held to the type of the book; the schema itself is not loaded before the first paint. */
+const bookVersion: Book['version'] = 2;
+
 export const databaseName = 'fettle';
 
 export async function openDatabase(name: string): Promise<IDBPDatabase<Schema>> {
@@ -57,12 +60,16 @@ export async function openDatabase(name: string): Promise<IDBPDatabase<Schema>> 
   });
 }
 
-/** The open book as it last stood, for the first paint; null where there is none. */
+/**
+ * The open book as it last stood, for the first paint; null where there is none, or where an earlier version of the
+ * program kept it: then the first paint waits for the book itself, once.
+ */
 export async function firstPicture(name = databaseName): Promise<Book | null> {
   const db = await openDatabase(name);
   try {
     const current = await db.get('open', 'current');
-    return current === undefined ? null : ((await db.get('firsts', current))?.book ?? null);
+    const picture = current === undefined ? null : ((await db.get('firsts', current))?.book ?? null);
+    return picture !== null && picture.version === bookVersion ? picture : null;
   } finally {
     db.close();
   }

@@ -197,14 +197,16 @@ export function keptBooks(world: World): KeptBooks {
 
   /** The log cannot be read: the book is begun anew from its last picture, under an id of its own. */
   async function loadPicture(known: KnownBook, bad: readonly number[]): Promise<void> {
-    const first = await log?.first(known.id);
-    if (!first) {
+    const picture = await log?.first(known.id);
+    // it may be of an earlier version
+    const read = picture ? readBoatFile(new TextEncoder().encode(JSON.stringify(picture))) : null;
+    if (read?.kind !== 'book') {
       here = null;
       noStore = `The stored book ‘${known.name}’ cannot be read: every copy of it on this device is damaged. Nothing was taken away. Open a boat file of it, or begin a new book.`;
       news([], true);
       return;
     }
-    await beginAs({ ...first, id: world.surroundings().newId() }, [
+    await beginAs({ ...read.book, id: world.surroundings().newId() }, [
       `The stored book ‘${known.name}’ was damaged (${bad.length} rows). It was begun anew from the last picture of it; the damaged rows are kept.`,
     ]);
   }

@@ -19,6 +19,7 @@ const job = (part: Partial<Job>): Job => ({
   note: '',
   said: '',
   heldTo: null,
+  heldAt: null,
   afterJobs: [],
   ...part,
 });
@@ -38,7 +39,7 @@ const rig = (part: Partial<JuryRig>): JuryRig => ({
 const outing: Outing = { title: 'first sail', date: '2027-05-20', from: '09:00', nights: 0, place: '', wind_kn: 15 };
 const book = (part: Partial<Book>): Book => ({
   format: 'fettle-boat-book',
-  version: 1,
+  version: 2,
   id: 'b',
   boat: {
     name: 'Bramble',
@@ -159,8 +160,8 @@ describe('open work', () => {
         one: step({ progress: { kind: 'done', started: '2027-01-01T00:00:00Z', finished: '2027-01-01T01:00:00Z' } }),
       },
       stores: {
-        bolt: { name: 'M8 bolt', keptAt: '', onHand: false, expected: '2027-05-12', note: '' },
-        tape: { name: 'tape', keptAt: 'locker', onHand: true, expected: null, note: '' },
+        bolt: { name: 'M8 bolt', keptAt: '', onHand: false, expected: '2027-05-12', lead_days: null, note: '' },
+        tape: { name: 'tape', keptAt: 'locker', onHand: true, expected: null, lead_days: null, note: '' },
       },
     });
     const steps = stepsOf(full, 'j');

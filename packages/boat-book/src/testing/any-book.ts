@@ -79,7 +79,14 @@ const outing = fc.record({
   place: text,
   wind_kn: nullable(number(0, 60)),
 });
-const store = fc.record({ name: title, keptAt: text, onHand: fc.boolean(), expected: nullable(day), note: text });
+const store = fc.record({
+  name: title,
+  keptAt: text,
+  onHand: fc.boolean(),
+  expected: nullable(day),
+  lead_days: nullable(fc.nat(365)),
+  note: text,
+});
 
 /** A book whose parts name each other only where they are there. */
 export const anyBook: fc.Arbitrary<Book> = fc
@@ -119,6 +126,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
       note: text,
       said: text,
       heldTo: fc.constant(null),
+      heldAt: fc.constant(null),
       afterJobs: fc.constant([]),
     });
     const step = fc.record({
@@ -186,6 +194,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
                 fromHour: fc.constant(6),
                 toHour: fc.integer({ min: 7, max: 24 }),
                 rain: fc.boolean(),
+                rainOdds_pct: nullable(number(0, 100)),
                 wind_kn: number(0, 120),
                 air_C: number(-60, 60),
                 surface_C: nullable(number(-60, 100)),

@@ -4,7 +4,7 @@ import type { Book, Job, JobDay, Step, WaitRecord, WeatherEntry } from '#boat-bo
 export function smallBook(parts: Partial<Book> = {}): Book {
   return {
     format: 'fettle-boat-book',
-    version: 1,
+    version: 2,
     id: 'book',
     boat: {
       name: 'Test boat',
@@ -65,6 +65,7 @@ export function job(title: string, parts: Partial<Job> = {}): Job {
     note: '',
     said: '',
     heldTo: null,
+    heldAt: null,
     afterJobs: [],
     ...parts,
   };
@@ -130,6 +131,7 @@ export function weather(date: string, parts: Partial<WeatherEntry> = {}): Weathe
     fromHour: 8,
     toHour: 20,
     rain: false,
+    rainOdds_pct: null,
     wind_kn: 6,
     air_C: 16,
     surface_C: null,

@@ -185,6 +185,7 @@ function skyEntries({
       fromHour: from,
       toHour: from + 1,
       rain,
+      rainOdds_pct: null,
       wind_kn: hour.wind_kn,
       air_C: hour.air_C,
       surface_C: hour.surface_C,

@@ -9,7 +9,7 @@ const book = {
   zones: {},
   setUps: {},
   tools: { drill: { name: 'cordless drill', count: 1, keptAt: 'bench drawer' } },
-  stores: { bush: { name: 'sheave pin, 8 mm', keptAt: '', onHand: false, expected: null, note: '' } },
+  stores: { bush: { name: 'sheave pin, 8 mm', keptAt: '', onHand: false, expected: null, lead_days: null, note: '' } },
   steps: {
     drill: { cautions: ['Sanding dust: mask.'] },
     fill: { cautions: ['Epoxy: gloves.'] },

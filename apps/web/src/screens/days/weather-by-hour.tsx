@@ -139,6 +139,7 @@ function entriesOf(hours: readonly (KnownHour | null)[], day: JobDay): WeatherEn
         fromHour: from,
         toHour: to,
         ...first,
+        rainOdds_pct: null,
         surface_C: null,
         basis: 'typed',
       });

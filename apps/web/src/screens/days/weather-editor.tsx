@@ -86,6 +86,7 @@ function ByParts({
           fromHour: span.fromHour,
           toHour: span.toHour,
           ...read.hour,
+          rainOdds_pct: null,
           surface_C: null,
           basis: 'typed',
         });

@@ -43,6 +43,7 @@ export default function StoreSheet({
       keptAt: draft.keptAt.trim(),
       onHand: stands === 'on hand',
       expected: stands === 'expected' ? form.day('expected', draft.expected) : null,
+      lead_days: store?.lead_days ?? null,
       note: draft.note.trim(),
     };
     setFaults(form.faults);

@@ -81,7 +81,14 @@ export function NeedsFields({
         label="Something that must be got"
         word="Add to get"
         onAdd={async (name) => {
-          const outcome = await run('addStore', { name, keptAt: '', onHand: false, expected: null, note: '' });
+          const outcome = await run('addStore', {
+            name,
+            keptAt: '',
+            onHand: false,
+            expected: null,
+            lead_days: null,
+            note: '',
+          });
           if (outcome.kind === 'done' && outcome.id !== null) set('stores', [...draft.stores, outcome.id]);
         }}
       />

@@ -16,6 +16,7 @@ const job = (title: string, consequence: Consequence): Job => ({
   note: '',
   said: '',
   heldTo: null,
+  heldAt: null,
   afterJobs: [],
 });
 

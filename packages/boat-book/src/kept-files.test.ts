@@ -1,0 +1,55 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { readBoatFile, writeBoatFile } from './boat-file.ts';
+import { bookVersion } from './book-schema.ts';
+import { checkBook } from './check-book.ts';
+import { openBook } from './open-book.ts';
+import { done, surroundings } from './testing/devices.ts';
+
+/**
+ * A file as version 1 wrote it: the invented demo boat, with a job held to a day, a step ticked, a plan kept and a note
+ * answered differently on two devices. It was written once and is never written again: it must open for ever.
+ */
+const version1 = new Uint8Array(readFileSync(new URL('./testing/kept-files/version-1.fettle', import.meta.url)));
+
+test('a file of version 1 opens with its past, and says how it was brought up', () => {
+  const read = readBoatFile(version1);
+  if (read.kind !== 'book') throw new Error(`it was ${read.kind}`);
+  expect(read.notes[0]).toMatch(/^Brought from version 1 to 2: /);
+  expect(read.notes).toHaveLength(bookVersion - 1);
+  expect(read.born).toBe('birth-of-version-1');
+  expect(read.states).not.toBeNull();
+  const { book } = read;
+  expect(book.version).toBe(bookVersion);
+  // counted in the file by hand: 19 jobs, one held, one plan
+  expect(Object.keys(book.jobs)).toHaveLength(19);
+  expect(Object.values(book.jobs).filter((job) => job.heldTo !== null)).toHaveLength(1);
+  expect(Object.keys(book.plans)).toHaveLength(1);
+  expect(Object.values(book.jobs).every((job) => job.heldAt === null)).toBe(true);
+  expect(Object.values(book.weather).every((entry) => entry.rainOdds_pct === null)).toBe(true);
+  expect(Object.values(book.stores).every((store) => store.lead_days === null)).toBe(true);
+  expect(checkBook(book).filter((fault) => /null|field/.test(fault.wrong))).toEqual([]);
+  // and goes out again as a file of this version
+  expect(readBoatFile(writeBoatFile({ book, states: read.states! }))).toMatchObject({ kind: 'book', notes: [] });
+});
+
+test('shared documents that version 1 stored open, can be changed and still merge', () => {
+  const read = readBoatFile(version1);
+  if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');
+  const one = openBook([read.states], surroundings('a'));
+  const two = openBook([read.states], surroundings('b'));
+  expect(one.faults()).toEqual([]);
+  expect(one.view()).toEqual(read.book);
+  expect(one.questions()).toHaveLength(1);
+  const [job, { heldTo }] = Object.entries(one.view().jobs).find(([, each]) => each.heldTo !== null)!;
+  done(one.run('holdJob', { job, day: heldTo, at: one.view().jobDays[heldTo!]!.from }));
+  const [store] = Object.keys(two.view().stores);
+  done(two.run('changeStore', { id: store!, lead_days: 5 }));
+  one.takeIn(two.states());
+  two.takeIn(one.states());
+  expect(one.view()).toEqual(two.view());
+  expect(one.view().stores[store!]?.lead_days).toBe(5);
+  expect(one.view().jobs[job]?.heldAt).toBe(one.view().jobDays[heldTo!]!.from);
+  expect(one.undo().left).toEqual([]);
+  expect(one.view().jobs[job]?.heldAt).toBeNull();
+});
