@@ -36,6 +36,16 @@ export type {
 } from './problem.ts';
 export type { Fault } from './problem-faults.ts';
 export { readPsplib } from './psplib.ts';
+export { type Gain, type Reasons, type ReasonsRun, startReasons, type WaysIn } from './reasons/reasons.ts';
+export {
+  compareEase,
+  fitHour,
+  type Relaxation,
+  type RelaxationKind,
+  relaxed,
+} from './reasons/relaxation.ts';
+export type { WayIn } from './reasons/ways-in.ts';
+export { type Holder, type StepHeld, stepHeld } from './reasons/what-holds.ts';
 export { type Rule, ruleMeanings, rules, type Violation } from './rules.ts';
 export { type Progress, type Search, startSearch } from './search.ts';
 export { violations } from './violations.ts';
