@@ -1,7 +1,7 @@
 /** What the plan worker is asked and what it tells. Plain data, so that it can cross to the Worker and back. */
 import type { Book } from '#boat-book';
-import type { PlanNote } from '#reckoning';
-import type { Obstacle, Outcome, Problem } from '#workplan';
+import type { HeldWords, PlanNote } from '#reckoning';
+import type { Obstacle, Outcome, Plan, Problem, Relaxation } from '#workplan';
 
 export interface PlanRequest {
   readonly book: Book;
@@ -10,6 +10,8 @@ export interface PlanRequest {
   readonly seed: number;
   /** the longest it may search. [ms] */
   readonly spend_ms: number;
+  /** a plan to begin the search with, and the instant of its minute 0; it need not keep the rules any more */
+  readonly from: { readonly startsAt: string; readonly plan: Plan } | null;
 }
 
 /** A job that is not in the plan: why, and what would let it in. */
@@ -35,6 +37,36 @@ export interface SearchProgress {
   readonly bound: number;
 }
 
+/** A change that would let more be done: in words, as data, and with the plan that shows it. */
+export interface ChangeTold {
+  readonly words: string;
+  /** that nothing less does, where that is proved */
+  readonly least: string | null;
+  readonly relaxation: Relaxation;
+  /** the job it is told of */
+  readonly job: string | null;
+  readonly plan: Plan;
+}
+
+/** What is known by now of why a plan is as it is. */
+export interface PlanReasons {
+  /** for every job left out the changes that would let it in, the easiest first */
+  readonly ways: readonly {
+    readonly job: string;
+    readonly ways: readonly ChangeTold[];
+    /** all that may help has been looked at */
+    readonly finished: boolean;
+  }[];
+  /** the one change that would gain most */
+  readonly gain: ChangeTold | null;
+  /** by step of the plan: what holds it where it is, and its room to spare */
+  readonly held: Readonly<Record<string, HeldWords>>;
+  /** parts looked at, of so many */
+  readonly done: number;
+  readonly of: number;
+  readonly finished: boolean;
+}
+
 export type PlanTelling =
   | {
       readonly kind: 'nothing to plan';
@@ -45,6 +77,8 @@ export type PlanTelling =
   | { readonly kind: 'problem'; readonly problem: Problem; readonly notes: readonly PlanNote[] }
   | { readonly kind: 'plan'; readonly picture: PlanPicture; readonly progress: SearchProgress }
   | { readonly kind: 'progress'; readonly progress: SearchProgress }
+  /** after the plan has settled; told again as more is known */
+  | { readonly kind: 'reasons'; readonly reasons: PlanReasons }
   | {
       readonly kind: 'settled';
       readonly picture: PlanPicture;
@@ -53,7 +87,10 @@ export type PlanTelling =
     };
 
 export interface PlanWorker {
-  /** Plans a book; tells as it goes; resolves when it has settled, was stopped, or another request took its place. */
+  /**
+   * Plans a book; tells as it goes, and once the plan has settled what can be said of it; resolves when all is told,
+   * or another request took its place.
+   */
   plan(request: PlanRequest, tell: (telling: PlanTelling) => void): Promise<void>;
   /** Ends the search now; the best plan so far is told as settled. */
   stop(): void;

@@ -4,6 +4,7 @@ import { obstacleInWords, problemFrom, verdictInWords } from '#reckoning';
 import {
   checkProblem,
   compareWorth,
+  type Plan,
   type Problem,
   type Progress,
   type Search,
@@ -12,9 +13,9 @@ import {
   type Worth,
 } from '#workplan';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
+import { tellReasons } from './reasons-telling.ts';
+import { breath, nextSlice, type SettledPlan } from './worker-slices.ts';
 
-/** between two slices the Worker hears a stop. [ms] */
-const slice_ms = 30;
 /** a better plan is shown no sooner than this after the one before. [ms] */
 const showEvery_ms = 120;
 /** how often it says how far it is. [ms] */
@@ -22,6 +23,8 @@ const sayEvery_ms = 250;
 /** once the gap is this small, a search that finds nothing better for `patience_ms` has settled */
 const smallGap = 0.02;
 const patience_ms = 700;
+/** tries of the search from a better plan come upon after it had settled */
+const triesAfterBetter = 40;
 
 /** the request in hand; an older one ends when it sees another number here */
 let current = 0;
@@ -43,7 +46,9 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       checked.faults.map(({ where, wrong, right }) => `${where}: ${wrong}; right would be ${right}`).join('. '),
     );
   tell({ kind: 'problem', problem, notes });
-  const search = startSearch(problem, { seed: request.seed });
+  const { seed } = request;
+  const from = request.from === null ? null : shifted(request.from, problem);
+  const search = startSearch(problem, from === null ? { seed } : { seed, plan: from });
 
   const began = performance.now();
   let iterations = 1;
@@ -53,10 +58,10 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   let saidAt = 0;
   let best: Worth | null = null;
   for (;;) {
-    const from = performance.now();
+    const slice = performance.now();
     const progress = search.advance(iterations);
     const at = performance.now();
-    iterations = nextSlice(iterations, at - from);
+    iterations = nextSlice(iterations, at - slice);
     if (progress.worth && (best === null || compareWorth(progress.worth, best) < 0)) {
       best = progress.worth;
       betterAt = at;
@@ -68,7 +73,12 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       at - began > request.spend_ms ||
       (settledEnough(progress) && at - betterAt > patience_ms);
     if (over) {
-      tell({ kind: 'settled', picture: pictureOf(search, problem, stopped), progress: told, stopped });
+      const picture = pictureOf(search, problem, stopped);
+      tell({ kind: 'settled', picture, progress: told, stopped });
+      await breath();
+      const { book } = request;
+      const isCurrent = () => mine === current;
+      await tellMore({ book, problem, outcome: picture.outcome, seed, stopped, tell, isCurrent }, told);
       return;
     }
     if (best !== null && best !== shown && (shown === null || at - shownAt > showEvery_ms)) {
@@ -85,14 +95,35 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   }
 }
 
-function settledEnough({ worth, bound }: Progress): boolean {
-  return worth !== null && bound > 0 && (bound - worth.weight) / bound <= smallGap;
+/**
+ * What is worked out once the plan has settled. Where a better plan is come upon, that one is shown and all is worked
+ * out for it; this ends, for each better plan does more than the one before.
+ */
+async function tellMore(settled: SettledPlan, progress: SearchProgress): Promise<void> {
+  const { problem, seed, tell, isCurrent } = settled;
+  const better = await tellReasons(settled);
+  if (better === null || !isCurrent()) return;
+  const search = startSearch(problem, { seed, plan: better });
+  search.advance(triesAfterBetter);
+  const picture = pictureOf(search, problem);
+  if (compareWorth(picture.outcome.worth, settled.outcome.worth) >= 0) return;
+  tell({ kind: 'settled', picture, progress, stopped: false });
+  await tellMore({ ...settled, outcome: picture.outcome }, progress);
 }
 
-/** How many iterations take about one slice, going by how long the last ones took. */
-function nextSlice(iterations: number, took_ms: number): number {
-  const fitting = (iterations * slice_ms) / Math.max(took_ms, 0.1);
-  return Math.max(1, Math.min(Math.round(fitting), iterations * 4, 100_000));
+/** A plan of another time in the minutes of a problem. */
+function shifted({ startsAt, plan }: NonNullable<PlanRequest['from']>, problem: Problem): Plan {
+  const by = Math.round((Date.parse(startsAt) - Date.parse(problem.startsAt)) / 60_000);
+  const later = <T extends { readonly start: number; readonly finish: number }>(part: T): T => ({
+    ...part,
+    start: part.start + by,
+    finish: part.finish + by,
+  });
+  return { ...plan, steps: plan.steps.map(later), waits: plan.waits.map(later), changes: plan.changes.map(later) };
+}
+
+function settledEnough({ worth, bound }: Progress): boolean {
+  return worth !== null && bound > 0 && (bound - worth.weight) / bound <= smallGap;
 }
 
 function searchProgress({ iterations, worth, bound }: Progress, elapsed_ms: number): SearchProgress {
@@ -122,18 +153,6 @@ function cutShortVerdict(verdict: Verdict): Verdict {
   if (verdict.kind === 'impossible, because' && verdict.rest === 'good, gap known')
     return { ...verdict, rest: 'stopped early' };
   return verdict;
-}
-
-/** Lets messages in: a stop, or a newer request. */
-function breath(): Promise<void> {
-  return new Promise((resolve) => {
-    const channel = new MessageChannel();
-    channel.port1.onmessage = () => {
-      channel.port1.close();
-      resolve();
-    };
-    channel.port2.postMessage(null);
-  });
 }
 
 const worker: PlanWorker = {

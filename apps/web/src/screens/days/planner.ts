@@ -3,9 +3,9 @@ import { proxy, wrap } from 'comlink';
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Book, KeptPlan } from '#boat-book';
 import type { PlanNote } from '#reckoning';
-import type { Problem } from '#workplan';
+import type { Plan, Problem } from '#workplan';
 import { bookClient } from '../../offline/book-client.ts';
-import type { PlanPicture, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
+import type { PlanPicture, PlanReasons, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 
 /** the longest a search runs on this device. [ms] */
 const longest_ms = 8000;
@@ -21,6 +21,8 @@ export interface PlanInHand {
   readonly problem: Problem | null;
   readonly picture: PlanPicture | null;
   readonly progress: SearchProgress | null;
+  /** why the plan is as it is, as far as it is known; null: nothing yet */
+  readonly reasons: PlanReasons | null;
   readonly notes: readonly PlanNote[];
   /** why there is nothing to plan, or what failed */
   readonly words: string | null;
@@ -33,6 +35,7 @@ const nothing: PlanInHand = {
   problem: null,
   picture: null,
   progress: null,
+  reasons: null,
   notes: [],
   words: null,
   noWork: false,
@@ -42,6 +45,7 @@ let inHand: PlanInHand = nothing;
 let asked: string | null = null;
 let askedAt = 0;
 let round = 0;
+let nextFrom: { readonly startsAt: string; readonly plan: Plan } | null = null;
 // started with this module, so that it is up by the time the screen asks
 const worker = wrap<PlanWorker>(new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }));
 const listeners = new Set<() => void>();
@@ -71,6 +75,8 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
   askedAt = Date.now();
   round++;
   const mine = round;
+  const from = nextFrom;
+  nextFrom = null;
   tellAll({ ...inHand, state: 'planning', progress: null, words: null });
   performance.mark(marks.asked);
   let problem: Problem | null = null;
@@ -99,8 +105,19 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
       case 'progress':
         tellAll({ ...inHand, progress: telling.progress });
         return;
+      case 'reasons':
+        tellAll({ ...inHand, reasons: telling.reasons });
+        return;
       case 'plan':
-        tellAll({ ...inHand, state: 'planning', problem, notes, picture: telling.picture, progress: telling.progress });
+        tellAll({
+          ...inHand,
+          state: 'planning',
+          problem,
+          notes,
+          picture: telling.picture,
+          progress: telling.progress,
+          reasons: null,
+        });
         return;
       case 'settled':
         tellAll({
@@ -110,15 +127,25 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
           notes,
           picture: telling.picture,
           progress: telling.progress,
+          reasons: null,
         });
         if (problem) void keep(problem, telling.picture);
     }
   };
-  worker.plan({ book, now: new Date().toISOString(), seed, spend_ms }, proxy(hear)).catch((error: unknown) => {
+  worker.plan({ book, now: new Date().toISOString(), seed, spend_ms, from }, proxy(hear)).catch((error: unknown) => {
     if (mine !== round) return;
     asked = null;
     tellAll({ ...inHand, state: 'failed', words: error instanceof Error ? error.message : String(error) });
   });
+}
+
+/**
+ * Has the next plan begin from this one: after a change, the plan that showed what the change would bring.
+ *
+ * @param startsAt  instant of minute 0 of the plan
+ */
+export function planNextFrom(startsAt: string, plan: Plan): void {
+  nextFrom = { startsAt, plan };
 }
 
 /** Ends the search; what it has by then is the plan and is kept. */
