@@ -5,8 +5,10 @@ import { compareWorth, worthOf } from '../worth.ts';
 import type { Compiled } from './compiled.ts';
 import type { Dice } from './dice.ts';
 import { firstLists, inOrder } from './first-lists.ts';
+import { type Lay, layOf, layOfPlan } from './kept-steps.ts';
 import { Placing } from './placing.ts';
 import { ListPlacing, type StepList } from './step-list.ts';
+import { TakeOutSearch } from './take-out-search.ts';
 import { worthPlaced, writtenPlan } from './written-plan.ts';
 
 /** Looks for a better list by small changes of the best and of the one in hand. Every list is a plan. */
@@ -26,6 +28,11 @@ export class ListSearch {
   private bestList: StepList | null = null;
   private inHand: StepList | null = null;
   private inHandWorth: Worth | null = null;
+  private bestLay: Lay | null = null;
+  private takeOut: TakeOutSearch | null = null;
+  /** how much of the work goes into taking out and putting back, as a multiple of what goes into lists */
+  private readonly takeOutShare: number;
+  private rounds = 0;
   /** tries since the best was found */
   sinceBetter = 0;
   /** starts and finishes of the list in hand */
@@ -48,10 +55,14 @@ export class ListSearch {
     );
     this.start = new Int32Array(compiled.steps.length).fill(-1);
     this.finish = new Int32Array(compiled.steps.length).fill(-1);
+    // few steps are soon in every order there is; many are not
+    const steps = possible.reduce((sum, unit) => sum + compiled.units[unit]!.open.length, 0);
+    this.takeOutShare = steps < 15 ? 0.5 : 4;
     this.firsts = firstLists(compiled, possible, plan).map((list) => ({ list, repairs: 3 }));
     if (plan !== null && violations(plan, compiled.problem).length === 0) {
       this.best = { worth: worthOf(plan, compiled.problem), plan };
       this.bestList = this.firsts[0]!.list;
+      this.bestLay = layOfPlan(plan, compiled);
     }
   }
 
@@ -62,6 +73,50 @@ export class ListSearch {
 
   /** Tries one more list. Returns true where it is the best so far. */
   step(): boolean {
+    if (this.firsts.length > 0 || this.bestLay === null) return this.stepList();
+    const { compiled, possible, dice, unitOf } = this;
+    this.takeOut ??= new TakeOutSearch(compiled, possible, dice, new Placing(compiled), unitOf);
+    return this.takeOut.placing.effort <= this.takeOutShare * this.placing.effort
+      ? this.stepOut(this.takeOut)
+      : this.stepList();
+  }
+
+  /** One more way of taking out of the best plan and putting back. */
+  private stepOut(takeOut: TakeOutSearch): boolean {
+    const { best } = this;
+    if (takeOut.isOver) takeOut.startFrom(this.bestLay!, best!.worth, 600 * (1 + (this.rounds++ % 4)));
+    this.iterations++;
+    const worth = takeOut.step();
+    const better = worth !== null && compareWorth(worth, best!.worth) < 0;
+    if (!better) {
+      this.sinceBetter++;
+      return false;
+    }
+    const { taken } = takeOut.placing;
+    this.best = { worth, plan: writtenPlan(taken) };
+    this.bestLay = layOf(taken);
+    this.sinceBetter = 0;
+    this.bestList = this.listAsLaid(taken.start);
+    this.inHand = this.bestList;
+    this.inHandWorth = null;
+    return true;
+  }
+
+  /** The list in which the steps lie now, the ones left out last. */
+  private listAsLaid(start: Int32Array): StepList {
+    const { compiled, possible, unitOf } = this;
+    const when = (step: number) => (start[step]! < 0 ? compiled.horizon : start[step]!);
+    const steps = possible.flatMap((unit) => compiled.units[unit]!.open).sort((a, b) => when(a) - when(b));
+    return {
+      order: inOrder(compiled, steps, unitOf),
+      notBefore: new Int32Array(compiled.steps.length),
+      extra: new Float64Array(compiled.units.length).fill(Number.POSITIVE_INFINITY),
+      skips: new Uint8Array(compiled.units.length),
+      backLate: true,
+    };
+  }
+
+  private stepList(): boolean {
     const { dice } = this;
     const first = this.firsts.shift();
     const list = first?.list ?? this.changed();
@@ -80,6 +135,7 @@ export class ListSearch {
     const better = worth !== null && (this.best === null || compareWorth(worth, this.best.worth) < 0);
     if (better) {
       this.best = { worth, plan: writtenPlan(this.placing.taken) };
+      this.bestLay = layOf(this.placing.taken);
       this.sinceBetter = 0;
     } else this.sinceBetter++;
     if (worth !== null && (better || than === null || give < 1 || compareWorth(worth, than) <= 0)) {

@@ -1,7 +1,7 @@
 import type { Minute } from '../problem.ts';
 import type { Compiled, CompiledStep, Tie } from './compiled.ts';
 import { SetUpLines } from './set-up-lines.ts';
-import { Taken } from './taken.ts';
+import { type Laid, Taken } from './taken.ts';
 
 /** One way to do a step in one stretch of starts: sharing a batch or not, abrading first or not. */
 interface Way {
@@ -23,6 +23,8 @@ export class Placing {
   private readonly clean: number;
   /** after a search that found no start: the least extra set-up minutes that were refused; Infinity: none were */
   refusedCost = Number.POSITIVE_INFINITY;
+  /** how many starts have been looked for so far: a measure of work that is the same on every machine */
+  effort = 0;
 
   constructor(compiled: Compiled) {
     this.compiled = compiled;
@@ -85,6 +87,7 @@ export class Placing {
    * What it comes after must be placed or begun.
    */
   placeStep(index: number, notBefore: Minute, extra: Minute, ignoreGreatest = false): boolean {
+    this.effort++;
     this.refusedCost = Number.POSITIVE_INFINITY;
     const step = this.compiled.steps[index]!;
     const ways = this.ways(step, notBefore, ignoreGreatest);
@@ -176,9 +179,11 @@ export class Placing {
     let tries = 0;
     let moved = 0;
     if (hasSetUps && takes) lines.forgetWindows();
-    for (const stretch of stretches) {
+    for (let at = 0; at < stretches.length; at++) {
+      const stretch = stretches[at]!;
       if (lasts > 0 ? stretch.to <= way.from : stretch.to < way.from) continue;
       if (stretch.from > latest) break;
+      if (!this.hasRoom(step, lasts, at)) continue;
       let start = Math.max(stretch.from, way.from);
       const last = Math.min(stretch.to - lasts, latest);
       if (lasts === 0 && !this.placeHasFeatures(step, stretch.day)) continue;
@@ -193,7 +198,7 @@ export class Placing {
         let moves = false;
         if (hands === null) {
           const blockedUntil = lines.blockedUntil;
-          if (!takes || moved >= 5 || !lines.changesIn(start, finish)) {
+          if (!takes || moved >= 5 || !lines.handsBesideChanges(step.hands, step.keeper, start, finish)) {
             start = blockedUntil;
             continue;
           }
@@ -262,6 +267,16 @@ export class Placing {
       }
     }
     return -1;
+  }
+
+  /** Whether enough hands have so many minutes in a row free of steps in a stretch of work, each by itself. */
+  private hasRoom(step: CompiledStep, lasts: Minute, stretch: number): boolean {
+    if (step.hands === 0) return true;
+    const { taken } = this;
+    if (step.keeper && taken.longestFree(0, stretch) < lasts) return false;
+    let free = 0;
+    for (let hand = 0; hand < taken.busy.length; hand++) if (taken.longestFree(hand, stretch) >= lasts) free++;
+    return free >= step.hands;
   }
 
   private refuse(cost: Minute, extra: Minute): void {
@@ -337,21 +352,36 @@ export class Placing {
   }
 
   private take(step: CompiledStep, way: Way, start: Minute, day: number, hands: readonly number[]): boolean {
-    const { taken, lines } = this;
     const finish = start + way.lasts;
+    this.lay(step.index, { start, finish, day, batchOf: way.batchOf, abrade: way.abrade, hands });
+    return this.holdFor(step.index);
+  }
+
+  /** Takes what a step takes where it lies, but for its set-ups; nothing is asked. */
+  lay(index: number, at: Laid): void {
+    const { taken } = this;
+    const step = this.compiled.steps[index]!;
+    const { start, finish, hands } = at;
     for (const hand of hands) taken.takeHand(hand, start, finish);
     for (const { tool, count } of step.tools) taken.takeTool(tool, start, finish, count);
     if (step.zone >= 0) {
       if (step.hands > 0) taken.takeRoom(step.zone, start, finish, step.hands);
       if (step.source.dusty) taken.addDust(step.zone, { step: step.index, from: start, to: finish });
-      else if (way.abrade > 0) taken.addDust(step.zone, { step: step.index, from: start, to: start + way.abrade });
+      else if (at.abrade > 0) taken.addDust(step.zone, { step: step.index, from: start, to: start + at.abrade });
       if (step.source.wet) taken.addWet(step.zone, { step: step.index, from: start, to: finish });
       for (const wait of step.waits)
         if (wait.wet) taken.addWet(step.zone, { step: step.index, from: finish, to: wait.cure.finish(finish) });
     }
-    if (step.mix >= 0 && way.batchOf < 0)
-      taken.addBatch(step.mix, { step: step.index, mixed: start + way.abrade + step.mixing });
-    taken.placeStep(step.index, { start, finish, day, batchOf: way.batchOf, abrade: way.abrade, hands });
+    if (step.mix >= 0 && at.batchOf < 0)
+      taken.addBatch(step.mix, { step: step.index, mixed: start + at.abrade + step.mixing });
+    taken.placeStep(step.index, at);
+  }
+
+  /** Holds the set-ups that a step which lies already and its waits ask for; false where that cannot be. */
+  holdFor(index: number): boolean {
+    const { taken, lines } = this;
+    const step = this.compiled.steps[index]!;
+    const [start, finish] = [taken.start[index]!, taken.finish[index]!];
     if (!lines.holdAll(step.setUps, start, finish)) return false;
     for (const wait of step.waits) {
       const over = wait.cure.finish(finish);

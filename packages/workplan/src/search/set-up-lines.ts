@@ -33,13 +33,23 @@ export class SetUpLines {
   /** the gaps in which changes are being laid, by aspect */
   private readonly open = new Map<number, Gap>();
   private depth = 0;
-  private readonly windows = new Map<string, { soonest: Minute; latest: Minute }>();
+  private readonly windows = new Map<number, { soonest: Minute; latest: Minute }>();
   private readonly handsFound: number[] = [];
   /** after `handsFor` finds none: the minute to try next from */
   blockedUntil = 0;
 
+  /** by aspect and state: the least minutes to change to another state and back */
+  private readonly roundTrip: readonly (readonly number[])[];
+
   constructor(taken: Taken) {
     this.taken = taken;
+    this.roundTrip = taken.compiled.aspects.map(({ minutes, states }) =>
+      Array.from({ length: states }, (_, state) =>
+        Math.min(
+          ...minutes[state]!.map((there, other) => (other === state ? Infinity : there + minutes[other]![state]!)),
+        ),
+      ),
+    );
   }
 
   /** the least minutes of change more that holding would take; Infinity where another need stands against it */
@@ -142,6 +152,23 @@ export class SetUpLines {
       }
     }
     if (best < 0 || least === Number.POSITIVE_INFINITY) return false;
+    const trip = this.roundTrip[aspect]![best]!;
+    const joinsBefore = best === was!.state && madeBefore === 0 && from - was!.to < trip;
+    const joinsAfter = next !== undefined && existing.length === 0 && next.state === best && next.from - to < trip;
+    if ((joinsBefore || joinsAfter) && (existing.length === 0 || existing[0]!.start >= to)) {
+      // too short a time on that side to change to anything else and back: one spell does for both
+      const joined: Spell = {
+        from: joinsBefore ? was!.from : from,
+        to: joinsAfter ? next.to : to,
+        state: best,
+        before: joinsBefore ? was!.before : [],
+      };
+      const fresh = line.slice(0, joinsBefore ? i - 1 : i);
+      fresh.push(joined);
+      for (let k = joinsAfter ? i + 1 : i; k < line.length; k++) fresh.push(line[k]!);
+      taken.replaceLine(aspect, fresh);
+      return true;
+    }
     if (best === standing && existing.slice(madeBefore).every((made) => made.start >= to))
       return this.rewrite(aspect, i, i, {
         state: best,
@@ -170,6 +197,15 @@ export class SetUpLines {
     const line = taken.lines[aspect]!;
     const was = line[i - 1]!;
     const next = line[j];
+    if (spell.before !== null && spell.after !== null) {
+      // no change is made anew
+      const fresh = line.slice(0, i);
+      fresh.push({ from: spell.from, to: spell.to, state: spell.state, before: spell.before });
+      if (next !== undefined) fresh.push(spell.after === next.before ? next : { ...next, before: spell.after });
+      for (let k = j + 1; k < line.length; k++) fresh.push(line[k]!);
+      taken.replaceLine(aspect, fresh);
+      return true;
+    }
     this.depth++;
     // Changes that are made anew free their hands first.
     const kept = new Set([...(spell.before ?? []), ...(spell.after ?? [])]);
@@ -228,11 +264,18 @@ export class SetUpLines {
     return [...needs].reverse().every(({ aspect, mask }) => this.hold(aspect, from, to, mask));
   }
 
-  /** True where some change of set-up is made in a span. */
-  changesIn(from: Minute, to: Minute): boolean {
-    return this.taken.lines.some((line) =>
-      line.some((spell) => spell.before.some((made) => made.start < to && made.finish > from)),
-    );
+  /** True where only changes of set-up stand in the way of enough hands over [from, to). */
+  handsBesideChanges(count: number, keeper: boolean, from: Minute, to: Minute): boolean {
+    const { busy } = this.taken;
+    let free = 0;
+    for (let hand = 0; hand < busy.length && free < count; hand++) {
+      const taken = busy[hand]!;
+      let minute = from;
+      while (minute < to && taken[minute] !== 1) minute++;
+      if (minute === to) free++;
+      else if (keeper && hand === 0) return false;
+    }
+    return free >= count;
   }
 
   /**
@@ -278,7 +321,7 @@ export class SetUpLines {
   }
 
   private unmake(made: MadeChange): void {
-    for (const hand of made.hands) this.taken.freeHand(hand, made.start, made.finish);
+    for (const hand of made.hands) this.taken.freeFromChange(hand, made.start, made.finish);
     this.taken.addSetUpMinutes(made.start - made.finish);
   }
 
@@ -337,7 +380,7 @@ export class SetUpLines {
         continue;
       }
       const mark = taken.mark();
-      for (const hand of hands) taken.takeHand(hand, start, finish);
+      for (const hand of hands) taken.takeForChange(hand, start, finish);
       taken.addSetUpMinutes(minutes);
       const { was, next } = gap;
       gap.laying = { change, start, finish };
@@ -385,7 +428,8 @@ export class SetUpLines {
       }
     }
     if (best < 0) return { soonest: Number.POSITIVE_INFINITY, latest: 0 };
-    const key = `${aspect} ${i} ${best}`;
+    // an aspect has at most 32 states, and there are at most as many bits of one in a mask
+    const key = (aspect * 32 + best) * 65536 + i;
     const known = this.windows.get(key);
     if (known !== undefined) return known;
     const mark = taken.mark();
@@ -427,13 +471,13 @@ export class SetUpLines {
       let hindered = -1;
       if (late) {
         for (let minute = from; minute < to; minute++)
-          if (taken[minute] === 1) {
+          if (taken[minute] !== 0) {
             hindered = minute;
             break;
           }
       } else {
         for (let minute = to - 1; minute >= from; minute--)
-          if (taken[minute] === 1) {
+          if (taken[minute] !== 0) {
             hindered = minute;
             break;
           }

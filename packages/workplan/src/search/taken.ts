@@ -23,6 +23,17 @@ export interface Airborne {
   readonly to: Minute;
 }
 
+/** Where a step lies. */
+export interface Laid {
+  readonly start: Minute;
+  readonly finish: Minute;
+  readonly day: number;
+  /** −1: it mixes its own, or nothing */
+  readonly batchOf: number;
+  readonly abrade: Minute;
+  readonly hands: readonly number[];
+}
+
 interface Batch {
   readonly step: number;
   readonly mixed: Minute;
@@ -36,7 +47,7 @@ const write = { hand: 0, free: 1, tool: 2, zone: 3, dust: 4, wet: 5, line: 6, da
  */
 export class Taken {
   readonly compiled: Compiled;
-  /** 1 where a hand is away or busy, by hand and minute */
+  /** by hand and minute: 1 where a hand is away or busy with a step, 2 with a change of set-up, which may yet be moved */
   readonly busy: readonly Uint8Array[];
   readonly toolLeft: readonly Int16Array[];
   readonly roomLeft: readonly Int16Array[];
@@ -57,6 +68,10 @@ export class Taken {
   private trail = new Int32Array(4096);
   private length = 0;
   private readonly oldLines: (readonly Spell[])[] = [];
+  /** by minute: the first stretch of work that ends after it */
+  private readonly stretchFrom: Int16Array;
+  /** by hand and stretch: the most minutes in a row without a step; −1: not known */
+  private readonly freeRuns: readonly Int32Array[];
 
   constructor(compiled: Compiled) {
     const { problem, horizon, now } = compiled;
@@ -78,6 +93,10 @@ export class Taken {
     this.batchOf = new Int32Array(count).fill(-1);
     this.abrade = new Int32Array(count);
     this.hands = new Array<readonly number[]>(count).fill([]);
+    const { stretches } = compiled;
+    this.stretchFrom = new Int16Array(horizon + 1).fill(stretches.length);
+    for (let at = stretches.length - 1; at >= 0; at--) this.stretchFrom.fill(at, 0, stretches[at]!.to);
+    this.freeRuns = compiled.absent.map(() => new Int32Array(stretches.length).fill(-1));
   }
 
   /** a mark to take everything back to */
@@ -87,12 +106,43 @@ export class Taken {
 
   takeHand(hand: number, from: Minute, to: Minute): void {
     this.busy[hand]!.fill(1, from, to);
+    this.forgetRuns(hand, from, to);
     this.remember(write.hand, hand, from, to, 0);
   }
 
-  freeHand(hand: number, from: Minute, to: Minute): void {
+  takeForChange(hand: number, from: Minute, to: Minute): void {
+    this.busy[hand]!.fill(2, from, to);
+    this.remember(write.hand, hand, from, to, 1);
+  }
+
+  freeFromChange(hand: number, from: Minute, to: Minute): void {
     this.busy[hand]!.fill(0, from, to);
     this.remember(write.free, hand, from, to, 0);
+  }
+
+  /** the most minutes in a row within a stretch of work in which a hand is there and has no step */
+  longestFree(hand: number, stretch: number): Minute {
+    const runs = this.freeRuns[hand]!;
+    const known = runs[stretch]!;
+    if (known >= 0) return known;
+    const busy = this.busy[hand]!;
+    const { from, to } = this.compiled.stretches[stretch]!;
+    let longest = 0;
+    let since = from;
+    for (let minute = from; minute < to; minute++)
+      if (busy[minute] === 1) {
+        if (minute - since > longest) longest = minute - since;
+        since = minute + 1;
+      }
+    if (to - since > longest) longest = to - since;
+    runs[stretch] = longest;
+    return longest;
+  }
+
+  private forgetRuns(hand: number, from: Minute, to: Minute): void {
+    const { stretches } = this.compiled;
+    const runs = this.freeRuns[hand]!;
+    for (let at = this.stretchFrom[from]!; at < stretches.length && stretches[at]!.from < to; at++) runs[at] = -1;
   }
 
   takeTool(tool: number, from: Minute, to: Minute, count: number): void {
@@ -138,10 +188,7 @@ export class Taken {
     this.remember(write.batch, mix, 0, 0, 0);
   }
 
-  placeStep(
-    step: number,
-    at: { start: Minute; finish: Minute; day: number; batchOf: number; abrade: Minute; hands: readonly number[] },
-  ): void {
+  placeStep(step: number, at: Laid): void {
     this.start[step] = at.start;
     this.finish[step] = at.finish;
     this.day[step] = at.day;
@@ -171,9 +218,10 @@ export class Taken {
       switch (kind) {
         case write.hand:
           this.busy[index]!.fill(0, from, to);
+          if (amount === 0) this.forgetRuns(index, from, to);
           break;
         case write.free:
-          this.busy[index]!.fill(1, from, to);
+          this.busy[index]!.fill(2, from, to);
           break;
         case write.tool: {
           const left = this.toolLeft[index]!;
