@@ -86,7 +86,7 @@ a problem into MiniZinc text. It is written from the trade's rules and from the 
 - Worth is one number: a needed job counts more than all weight, a unit of weight more than all set-up changing. A
   second run, with that fixed, finds the soonest last finish.
 
-Not in it: steadiness (\`moved\`); two aspects that both shelter; aspects whose changes ask for each other's states;
+Not in it: steadiness (\`moved_min\`); two aspects that both shelter; aspects whose changes ask for each other's states;
 weights that are not whole. It refuses these, it does not guess.
 
 ## The solver

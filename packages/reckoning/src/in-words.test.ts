@@ -170,7 +170,7 @@ const plan: Plan = {
 };
 const outcome = (verdict: Outcome['verdict']): Outcome => ({
   plan,
-  worth: { missed: 0, weight: 10, setUp_min: 30, lastFinish: sunday9 + 30, moved: 0 },
+  worth: { missed: 0, weight: 10, setUp_min: 30, moved_min: 0, lastFinish: sunday9 + 30 },
   verdict,
   obstacles: [],
   effort: { seed: 1, iterations: 10 },

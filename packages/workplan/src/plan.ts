@@ -44,7 +44,7 @@ export interface PlannedChange {
 
 /**
  * What a plan is worth, compared in this order: `missed` (less is better), `weight` (more), `setUp_min` (less),
- * `lastFinish` (less), `moved` (less).
+ * `moved_min` (less), `lastFinish` (less).
  */
 export interface Worth {
   /** weight of the needed jobs (a deadline, or not optional) that are left out */
@@ -53,10 +53,13 @@ export interface Worth {
   readonly weight: number;
   /** minutes spent changing set-ups */
   readonly setUp_min: number;
+  /**
+   * how far the open steps that `problem.previous` names start from there, summed: how steady the plan is. A step that
+   * is left out now counts by its job's weight, not here. 0 with nothing before. [min]
+   */
+  readonly moved_min: number;
   /** when the last open step is finished; 0 if there is none */
   readonly lastFinish: Minute;
-  /** steps that start elsewhere than in `problem.previous` */
-  readonly moved: number;
 }
 
 export type Verdict =

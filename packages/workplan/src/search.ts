@@ -53,9 +53,15 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
   const list = new ListSearch(compiled, possible, new Dice(seed), plan);
   const bounds = new Bounds(compiled, alone, possible);
 
+  const allNamedBefore = possible.every((unit) =>
+    compiled.units[unit]!.open.every((step) => compiled.previous[step]! >= 0),
+  );
+
   const finished = () => {
     const best = list.best?.worth;
-    return best !== undefined && bounds.isProved(best) && bounds.isSoonest(best) && best.moved === 0;
+    if (best === undefined || best.moved_min > 0 || !bounds.isProved(best)) return false;
+    // where every step stands as it did, there is no sooner finish to look for
+    return bounds.isSoonest(best) || allNamedBefore;
   };
   const advance = (iterations: number): Progress => {
     for (let n = 0; n < iterations && !finished(); n++) {

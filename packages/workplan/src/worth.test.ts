@@ -47,31 +47,40 @@ describe('what a plan is worth', () => {
     expect(worthOf(plan, problem)).toMatchObject({ setUp_min: 10, lastFinish: 650 });
   });
 
-  it('counts the steps that start elsewhere than before; a step that had no start counts for nothing', () => {
+  it('sums the minutes that steps start from where they did; a step that had no start, or has none, adds nothing', () => {
     const problem = problemWith([aStep('a'), aStep('b'), aStep('c')], {
       previous: [
         { step: 'a', start: 600 },
         { step: 'b', start: 610 },
       ],
     });
-    expect(worthOf(planWith(problem, { a: 600, b: 611, c: 630 }), problem).moved).toBe(1);
+    const moved = (starts: Readonly<Record<string, number>>) => worthOf(planWith(problem, starts), problem).moved_min;
+    expect(moved({ a: 600, b: 610, c: 630 })).toBe(0);
+    // a 15 later, b 10 sooner
+    expect(moved({ a: 615, b: 600, c: 630 })).toBe(25);
   });
 
-  it('compares in its order: missed, weight, set-up changing, last finish, moved', () => {
-    const worth = (missed: number, weight: number, setUp_min: number, lastFinish: number, moved: number): Worth => ({
+  it('compares in its order: missed, weight, set-up changing, moved, last finish', () => {
+    const worth = (
+      missed: number,
+      weight: number,
+      setUp_min: number,
+      moved_min: number,
+      lastFinish: number,
+    ): Worth => ({
       missed,
       weight,
       setUp_min,
+      moved_min,
       lastFinish,
-      moved,
     });
     const fromBest = [
-      worth(0, 9, 5, 600, 1),
-      worth(0, 9, 5, 600, 2),
-      worth(0, 9, 5, 700, 0),
-      worth(0, 9, 6, 500, 0),
-      worth(0, 8, 0, 500, 0),
-      worth(1, 20, 0, 500, 0),
+      worth(0, 9, 5, 1, 700),
+      worth(0, 9, 5, 1, 710),
+      worth(0, 9, 5, 2, 600),
+      worth(0, 9, 6, 0, 500),
+      worth(0, 8, 0, 0, 500),
+      worth(1, 20, 0, 0, 500),
     ];
     for (const [i, a] of fromBest.entries())
       for (const [k, b] of fromBest.entries()) expect(Math.sign(compareWorth(a, b))).toBe(Math.sign(i - k));

@@ -80,13 +80,13 @@ export function worthPlaced(taken: Taken, compiled: Compiled): Worth {
     else if (job.needed) missed += job.weight;
   }
   let lastFinish = 0;
-  let moved = 0;
+  let moved_min = 0;
   const { finish, start } = taken;
   for (let step = 0; step < finish.length; step++) {
     if (finish[step]! < 0) continue;
     if (finish[step]! > lastFinish) lastFinish = finish[step]!;
     const was = compiled.previous[step]!;
-    if (was >= 0 && was !== start[step]) moved++;
+    if (was >= 0) moved_min += Math.abs(start[step]! - was);
   }
-  return { missed, weight, setUp_min: taken.setUpMinutes, lastFinish, moved };
+  return { missed, weight, setUp_min: taken.setUpMinutes, moved_min, lastFinish };
 }

@@ -64,7 +64,7 @@ export function startPlainSearch(problem: Problem, plain: PlainCase, seed: numbe
       leftOut: [],
     };
   };
-  const worth = (): Worth => ({ missed: 0, weight: bound, setUp_min: 0, lastFinish: population.best, moved: 0 });
+  const worth = (): Worth => ({ missed: 0, weight: bound, setUp_min: 0, moved_min: 0, lastFinish: population.best });
   const finished = () => population.best <= least || proof?.closed === true;
   const advance = (count: number) => {
     for (let n = 0; n < count && !finished(); n++) {
