@@ -320,7 +320,14 @@ export const demoStores = (day: (n: number) => Day): Book['stores'] => ({
   grease: here('Wheel bearing grease', 'shed shelf'),
   'split-pins': here('Split pins, 2', 'fastenings tray'),
   varnish: here('Two-pot varnish, 375 ml', 'paint box'),
-  'reef-cord': here('6 mm cord, 9 m', 'rigging box'),
+  'reef-cord': {
+    name: '6 mm cord, 9 m',
+    keptAt: 'rigging box',
+    onHand: false,
+    expected: null,
+    lead_days: 1,
+    note: 'From the shop by the road.',
+  },
   'grip-paint': here('Deck paint with grit, 1 l', 'paint box'),
   lining: here('Foam-backed lining, 2 m', 'loft'),
   'board-wire-new': {
@@ -336,7 +343,7 @@ export const demoStores = (day: (n: number) => Day): Book['stores'] => ({
     keptAt: '',
     onHand: false,
     expected: null,
-    lead_days: 6,
+    lead_days: null,
     note: 'Not ordered yet.',
   },
   'window-gasket': {

@@ -157,7 +157,14 @@ describe('fettle plan', () => {
     expect(text).toContain('raise the mast');
     expect(text).toContain('Caution: Look up first: no power line');
     expect(text).toContain('Left out, and why:');
-    expect(text).toContain('Get it by Friday 15 May.');
+    expect(text).toContain('Get it by Friday 15 May, or say when it can be here.');
+    // a cord to be ordered one day before, and each thing to get once
+    expect(text).toMatch(/To get\. \w+ things to get/);
+    expect(text).toMatch(
+      /6 mm cord, 9 m, needed .* for 'Reeve a new reefing line'\n +not ordered, one day from ordering: order /,
+    );
+    expect(text).toContain('Carry down, in order of use:');
+    expect(text).toMatch(/ {4}rigging box\n {6}\S.*: \d\d:\d\d, for '/);
   });
 
   it('gives the outcome as data', () => {
@@ -176,6 +183,13 @@ describe('fettle plan', () => {
       code: 0,
       text: expect.stringContaining('There is no job day ahead.'),
     });
+    const { text } = run(['plan', 'a.fettle', '--now', now], file({ ...demo, jobDays: {} }));
+    // the heaviest job first: its hours, and what to prepare
+    expect(text).toMatch(
+      /our assumption\), the heaviest first:\n {2}Rebed the starboard shroud plate\n {4}1 h 05 dry, from 10 °C: /,
+    );
+    expect(text).toMatch(/ {4}Prepare \d+ minutes .*: take the cover off/);
+    expect(text).toContain('Forehatch seal, 1.9 m is not in stores, and not on order: say when it can be here.');
   });
 
   it.each([

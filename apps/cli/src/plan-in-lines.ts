@@ -1,7 +1,6 @@
 import type { Book } from '#boat-book';
 import {
   changeInWords,
-  dayInWords,
   effortInWords,
   localMinute,
   minuteInWords,
@@ -11,6 +10,8 @@ import {
   verdictInWords,
 } from '#reckoning';
 import type { Outcome, PlannedStep, Problem, ProblemDay } from '#workplan';
+import { carryDownLines } from './carry-down-lines.ts';
+import { toGetLines } from './to-get-lines.ts';
 
 /**
  * A plan as it is printed: verdict, each job day in order of time with reasons and cautions, what cures on, what is
@@ -44,8 +45,8 @@ export function planInLines(
       }
     }
   }
-  const get = toGetLines(outcome, problem);
-  if (get.length > 0) lines.push('', 'To get:', ...get);
+  const get = toGetLines(outcome, problem, book);
+  if (get.length > 0) lines.push('', ...get);
   if (notes.length > 0) lines.push('', 'How the book was read:', ...notes.map((note) => `  ${note.words}`));
   return lines;
 }
@@ -96,7 +97,7 @@ function dayLines(day: ProblemDay, outcome: Outcome, problem: Problem, book: Boo
     lines.push(
       `  Goes on: ${waitTitle(problem, wait.step, wait.wait)}, until ${minuteInWords(wait.finish, problem)}${wait.tooCold ? '; it meets hours below the least temperature of its product and may never reach its strength' : ''}`,
     );
-  return lines;
+  return [...lines, ...carryDownLines(outcome, problem, book, day)];
 }
 
 function stepLines(planned: PlannedStep, { plan }: Outcome, problem: Problem, book: Book): string[] {
@@ -131,17 +132,4 @@ function waitTitle(problem: Problem, stepId: string, waitId: string): string {
   const step = problem.steps.find((each) => each.id === stepId);
   const wait = step?.waits.find((each) => each.id === waitId);
   return `${wait?.title ?? waitId} after '${step?.title ?? stepId}'`;
-}
-
-/** What the plan uses and is not on hand yet, by the day it is first used. */
-function toGetLines(outcome: Outcome, problem: Problem): string[] {
-  const first = new Map<string, number>();
-  for (const planned of outcome.plan.steps) {
-    if (planned.day === null) continue;
-    for (const store of problem.steps.find((each) => each.id === planned.step)?.stores ?? [])
-      first.set(store, Math.min(first.get(store) ?? Number.POSITIVE_INFINITY, planned.start));
-  }
-  return problem.stores
-    .filter((line) => first.has(line.id) && (line.from === null || line.from > problem.now))
-    .map((line) => `  ${line.name}, by ${dayInWords(localMinute(first.get(line.id)!, problem).day)}`);
 }

@@ -150,6 +150,19 @@ export const dayOperations = {
       return null;
     },
   },
+  bookHours: {
+    title: 'Book hours',
+    does: 'Makes job days of hours that would suit a job; undo takes them back together.',
+    undoes: true,
+    fields: z.strictObject({ days: z.array(recordSchemas.jobDays).check(z.minLength(1), z.maxLength(31)) }),
+    run({ days }: OperationFields<'bookHours'>, edit) {
+      const ids = days.map((each) => {
+        checkJobDay(each);
+        return edit.put('jobDays', each);
+      });
+      return ids[0] ?? null;
+    },
+  },
   enterWeather: {
     title: 'Enter weather',
     does: 'Enters what weather is expected for some hours; a later entry for the same hours is used instead.',

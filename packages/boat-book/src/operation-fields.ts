@@ -108,6 +108,8 @@ export interface OperationFieldsByName {
   readonly removeJuryRig: { readonly id: Id; readonly text?: string };
 
   readonly addJobDay: New<JobDay>;
+  /** job days put in together, and taken back together */
+  readonly bookHours: { readonly days: readonly JobDay[] };
   readonly changeJobDay: Changed<JobDay>;
   readonly removeJobDay: One;
   readonly enterWeather: { readonly entries: readonly Omit<WeatherEntry, 'entered' | 'order'>[] };

@@ -93,7 +93,7 @@ describe('obstacles in words', () => {
     });
     expect(said({ kind: 'not in stores', job: 'paint', step: 'coat', store: 'tin', from: null })).toEqual({
       why: 'Deck paint: not in stores, and not on order.',
-      gain: 'Get it by Sunday 10 May.',
+      gain: 'Get it by Sunday 10 May, or say when it can be here.',
     });
   });
 

@@ -1,3 +1,4 @@
+export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';
 export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
@@ -9,7 +10,16 @@ export type { PlanNote } from './plan-note.ts';
 export { assumedArrival_clock } from './plan-stores.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
+export {
+  type FoundWindow,
+  jobsByWeight,
+  type StandingWindow,
+  standingWindow,
+  type WindowAsk,
+} from './standing-window.ts';
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
+export { type ToGet, toGet } from './to-get.ts';
+export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';
 export {
   kindOfStep,
   type Minutes,
@@ -20,3 +30,5 @@ export {
 } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
 export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
+export { assumedWilling, liesAt, type WillingHours } from './window-hours.ts';
+export { type WindowWords, windowInWords } from './window-in-words.ts';

@@ -29,7 +29,10 @@ export function obstacleInWords(obstacle: Obstacle, problem: Problem): ObstacleW
       const lastDay = problem.days.at(-1);
       const by = lastDay ? ` by ${lastDay.label}` : '';
       return obstacle.from === null
-        ? { why: `${sentence(name)}: not in stores, and not on order.`, gain: `Get it${by}.` }
+        ? {
+            why: `${sentence(name)}: not in stores, and not on order.`,
+            gain: `Get it${by}, or say when it can be here.`,
+          }
         : {
             why: `${sentence(name)}: not in stores until ${minuteInWords(obstacle.from, problem)}.`,
             gain: `Get it sooner, or add a job day after ${dayInWords(localMinute(obstacle.from, problem).day)}.`,

@@ -8,6 +8,7 @@ export interface PlanNote {
     | 'job left aside'
     | 'date passed'
     | 'part overdue'
+    | 'part not ordered'
     | 'under way past its time'
     | 'to be left so'
     | 'taken from the book as';

@@ -102,7 +102,7 @@ export function problemFrom(book: Book, { now }: { readonly now: At }): PlanMatt
     })),
     aspects: problemSetUps(book),
     mixes: Object.entries(book.mixes).map(([id, mix]) => ({ id, ...mix })),
-    stores: storeLines(book, today, timeZone, minute, notes),
+    stores: storeLines(book, { today, now: nowMs, timeZone, minute, notes }),
     hours,
     daylight: daylightSpans(dated.days, span.startsMs, span.horizon),
     jobs: [

@@ -5,6 +5,7 @@ import { readArguments } from '../arguments.ts';
 import { planInLines } from '../plan-in-lines.ts';
 import { readBookFile } from '../read-book-file.ts';
 import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
+import { windowLines } from '../window-lines.ts';
 
 export const planUsage = [
   'fettle plan FILE [--seconds S] [--now INSTANT] [--json]',
@@ -43,7 +44,10 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
   const matter = problemFrom(file.book, { now });
   if (matter.kind === 'nothing to plan') {
     if (json) out(JSON.stringify(matter, null, 2));
-    else for (const line of [matter.words, ...matter.notes.map((note) => `  ${note.words}`)]) out(line);
+    else {
+      for (const line of [matter.words, ...matter.notes.map((note) => `  ${note.words}`)]) out(line);
+      if (matter.because === 'no job days ahead') for (const line of windowLines(file.book, now)) out(line);
+    }
     return exit.done;
   }
   const checked = checkProblem(matter.problem);

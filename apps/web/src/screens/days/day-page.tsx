@@ -86,6 +86,11 @@ function OneDay({
         <a className="button" href={address('days', 'sheet', id)}>
           Day sheet
         </a>
+        {day.date >= today && (
+          <a className="button" href={address('days', 'carry', id)}>
+            Carry-down list
+          </a>
+        )}
       </div>
       <div ref={weather}>
         <WeatherEditor key={`${day.date}-${day.place}`} book={book} day={day} />

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Book } from '#boat-book';
-import { carryDown, sheetRows, standsInWords } from './day-sheet.ts';
+import { sheetRows, standsInWords } from './day-sheet.ts';
 import { jobs, plan, problem } from './testing/three-days.ts';
 
 const saturday = problem.days[0]!;
@@ -8,25 +8,12 @@ const book = {
   jobs,
   zones: {},
   setUps: {},
-  tools: { drill: { name: 'cordless drill', count: 1, keptAt: 'bench drawer' } },
-  stores: { bush: { name: 'sheave pin, 8 mm', keptAt: '', onHand: false, expected: null, lead_days: null, note: '' } },
   steps: {
     drill: { cautions: ['Sanding dust: mask.'] },
     fill: { cautions: ['Epoxy: gloves.'] },
     rode1: { cautions: ['Sanding dust: mask.'] },
   },
 } as unknown as Book;
-const withThings = {
-  ...problem,
-  steps: problem.steps.map((step) =>
-    step.id === 'drill' || step.id === 'pump1'
-      ? { ...step, tools: [{ tool: 'drill', count: 1 }] }
-      : step.id === 'sheave1'
-        ? { ...step, stores: ['bush'] }
-        : step,
-  ),
-};
-
 describe('the day sheet', () => {
   const rows = sheetRows(problem, plan, book, saturday);
 
@@ -53,12 +40,5 @@ describe('the day sheet', () => {
   it('says how she stands at the start and at the end', () => {
     expect(standsInWords(problem, plan, saturday.from)).toBe('mast down, cover off');
     expect(standsInWords(problem, plan, saturday.to)).toBe('mast up, cover off');
-  });
-
-  it('lists what to carry down once, in order of use, and what is not there', () => {
-    expect(carryDown(withThings, plan, book, saturday)).toEqual([
-      { name: 'sheave pin, 8 mm', keptAt: '', absent: 'to get' },
-      { name: 'cordless drill', keptAt: 'bench drawer', absent: null },
-    ]);
   });
 });

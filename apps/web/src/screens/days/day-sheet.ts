@@ -1,4 +1,4 @@
-/** What stands on a printed job day: its rows in order of time, and what to carry down in order of use. Pure. */
+/** What stands on a printed job day: its rows in order of time. Pure. */
 import type { Book } from '#boat-book';
 import { changeInWords, conditionsInWords } from '#reckoning';
 import type { Plan, PlannedChange, PlannedStep, Problem, ProblemDay } from '#workplan';
@@ -119,42 +119,6 @@ function changeRow(problem: Problem, book: Book, planned: PlannedChange): SheetR
 function whoInWords(problem: Problem, hands: readonly string[]): string {
   if (hands.length === 0) return 'by itself';
   return hands.map((id) => problem.hands.find((h) => h.id === id)?.name ?? id).join(', ');
-}
-
-export interface Carried {
-  readonly name: string;
-  readonly keptAt: string;
-  /** why it is not there to carry; null: it is */
-  readonly absent: string | null;
-}
-
-/** Tools, then stores, of each step in the order the day takes them; each thing once. */
-export function carryDown(problem: Problem, plan: Plan, book: Book, day: ProblemDay): Carried[] {
-  const carried = new Map<string, Carried>();
-  const steps = [...workOfDay(problem, plan, day).steps].sort((a, b) => a.start - b.start);
-  for (const planned of steps) {
-    const step = problem.steps.find((s) => s.id === planned.step);
-    if (!step || step.progress.kind === 'done') continue;
-    for (const { tool, count } of step.tools) {
-      const known = book.tools[tool];
-      if (known && !carried.has(tool))
-        carried.set(tool, {
-          name: count > 1 ? `${known.name}, ${count}` : known.name,
-          keptAt: known.keptAt,
-          absent: null,
-        });
-    }
-    for (const id of step.stores) {
-      const known = book.stores[id];
-      if (known && !carried.has(id))
-        carried.set(id, {
-          name: known.name,
-          keptAt: known.keptAt,
-          absent: known.onHand ? null : known.expected ? `expected ${known.expected}` : 'to get',
-        });
-    }
-  }
-  return [...carried.values()];
 }
 
 /** How she stands at a minute of the plan: `mast down, cover on`. A set-up under change then is left out. */

@@ -10,6 +10,8 @@ import { PlanPage } from './plan-page.tsx';
 const DayPage = lazy(() => import('./day-page.tsx'));
 const NowPage = lazy(() => import('./now-page.tsx'));
 const SheetPage = lazy(() => import('./sheet-page.tsx'));
+const CarryPage = lazy(() => import('./carry-page.tsx'));
+const WeatherAhead = lazy(() => import('./weather-ahead.tsx'));
 
 export default function DaysScreen() {
   const [page, id, part] = useRoute().rest;
@@ -20,6 +22,8 @@ export default function DaysScreen() {
 function pageOf(page: string | undefined, id: string | undefined, part: string | undefined, onTheDay: boolean) {
   if (page === 'day' && id !== undefined) return <DayPage key={`${id}-${part}`} id={id} at={part ?? null} />;
   if (page === 'sheet' && id !== undefined) return <SheetPage key={id} id={id} />;
+  if (page === 'carry' && id !== undefined) return <CarryPage key={id} id={id} />;
+  if (page === 'weather') return <WeatherAhead />;
   if (page === 'now' || (page === undefined && onTheDay)) return <NowPage />;
   return <PlanPage />;
 }

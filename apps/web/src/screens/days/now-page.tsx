@@ -6,6 +6,7 @@ import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
+import { address } from '../../shell/route.ts';
 import { momentOf } from './in-hand.ts';
 import { itemName, momentInWords } from './now-words.ts';
 import { clockAt, dayAt, minuteOf, whenInWords } from './place-time.ts';
@@ -41,6 +42,7 @@ export default function NowPage() {
   const moment = momentOf(problem, plan, now);
   const today = dayAt(problem, now);
   const later = moment.next.filter((item) => dayAt(problem, item.planned.start) === today);
+  const dayNow = problem.days.find((day) => day.from <= now && now < day.to);
   const late = moment.first ? now - moment.first.planned.start : 0;
   const open = moment.first?.kind === 'change' || moment.first?.step.progress.kind === 'open';
   return (
@@ -105,6 +107,11 @@ export default function NowPage() {
           <p>
             <a href="#/days/plan">The whole plan</a>
           </p>
+          {dayNow !== undefined && (
+            <p>
+              <a href={address('days', 'carry', dayNow.id)}>Carry-down list</a>
+            </p>
+          )}
           <PlanProgress inHand={inHand} />
         </section>
       </div>

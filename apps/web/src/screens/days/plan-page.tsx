@@ -13,7 +13,9 @@ import { PlanDrawing } from './plan-drawing/plan-drawing.tsx';
 import { setUpStretches } from './plan-drawing/set-up-lines.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { type PlanInHand, usePlan } from './planner.ts';
+import { ToGetLine } from './to-get-line.tsx';
 import { VerdictLine } from './verdict-line.tsx';
+import { Windows } from './windows.tsx';
 
 export function PlanPage() {
   const book = useOpenBook();
@@ -42,6 +44,7 @@ export function PlanPage() {
         )}
       </header>
       <PlanState inHand={inHand} />
+      <ToGetLine book={book} inHand={inHand} />
       {problem && picture && (
         <div className="days-sheet-of-plan" data-days={Math.min(problem.days.length, 3)}>
           <PlanDrawing
@@ -55,6 +58,7 @@ export function PlanPage() {
           <LeftOut problem={problem} picture={picture} book={book} />
         </div>
       )}
+      {inHand.state === 'nothing to plan' && !inHand.noWork && <Windows book={book} />}
       <DaysList book={book} />
       {inHand.notes.length > 0 && (
         <section className="days-notes">

@@ -2,6 +2,7 @@
 import type { Book } from '#boat-book';
 import type { HeldWords, PlanNote } from '#reckoning';
 import type { Obstacle, Outcome, Plan, Problem, Relaxation } from '#workplan';
+import type { WindowRequest, WindowTelling } from './window-report.ts';
 
 export interface PlanRequest {
   readonly book: Book;
@@ -92,6 +93,8 @@ export interface PlanWorker {
    * or another request took its place.
    */
   plan(request: PlanRequest, tell: (telling: PlanTelling) => void): Promise<void>;
+  /** The next hours that would suit each job, told one by one, the heaviest first; a newer request ends it. */
+  windows(request: WindowRequest, tell: (telling: WindowTelling) => void): Promise<void>;
   /** Ends the search now; the best plan so far is told as settled. */
   stop(): void;
 }

@@ -13,6 +13,7 @@ import {
   type Worth,
 } from '#workplan';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
+import { tellWindows } from './plan-windows.ts';
 import { tellReasons } from './reasons-telling.ts';
 import { breath, nextSlice, type SettledPlan } from './worker-slices.ts';
 
@@ -157,6 +158,7 @@ function cutShortVerdict(verdict: Verdict): Verdict {
 
 const worker: PlanWorker = {
   plan,
+  windows: tellWindows,
   stop() {
     stopped = true;
   },

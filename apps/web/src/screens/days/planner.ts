@@ -47,7 +47,9 @@ let askedAt = 0;
 let round = 0;
 let nextFrom: { readonly startsAt: string; readonly plan: Plan } | null = null;
 // started with this module, so that it is up by the time the screen asks
-const worker = wrap<PlanWorker>(new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }));
+export const planWorker = wrap<PlanWorker>(
+  new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' }),
+);
 const listeners = new Set<() => void>();
 
 function tellAll(next: PlanInHand): void {
@@ -132,11 +134,13 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
         if (problem) void keep(problem, telling.picture);
     }
   };
-  worker.plan({ book, now: new Date().toISOString(), seed, spend_ms, from }, proxy(hear)).catch((error: unknown) => {
-    if (mine !== round) return;
-    asked = null;
-    tellAll({ ...inHand, state: 'failed', words: error instanceof Error ? error.message : String(error) });
-  });
+  planWorker
+    .plan({ book, now: new Date().toISOString(), seed, spend_ms, from }, proxy(hear))
+    .catch((error: unknown) => {
+      if (mine !== round) return;
+      asked = null;
+      tellAll({ ...inHand, state: 'failed', words: error instanceof Error ? error.message : String(error) });
+    });
 }
 
 /**
@@ -150,7 +154,7 @@ export function planNextFrom(startsAt: string, plan: Plan): void {
 
 /** Ends the search; what it has by then is the plan and is kept. */
 export function stopPlanning(): void {
-  void worker.stop();
+  void planWorker.stop();
 }
 
 /** Writes the plan to the book, unless the one kept last says the same. */

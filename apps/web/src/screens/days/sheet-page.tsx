@@ -1,11 +1,12 @@
 /** A job day in print: black on white, in order of time, to be ticked with a pencil. */
 import './day-sheet.css';
 import type { Book, Id } from '#boat-book';
+import { carryDown } from '#reckoning';
 import type { Plan, Problem, ProblemDay } from '#workplan';
 import { dayInWords } from '../../parts/in-words.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
-import { carryDown, type SheetRow, sheetRows, standsInWords } from './day-sheet.ts';
+import { type SheetRow, sheetRows, standsInWords } from './day-sheet.ts';
 import { clockAt, dayAt } from './place-time.ts';
 import { endedSince, overnightInWords } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
@@ -119,16 +120,22 @@ function DaySheet({ book, problem, plan, day }: Shown) {
         <section className="days-print-part">
           <h2>Carry down, in order of use</h2>
           <ul className="days-carry">
-            {carry.map((thing) => (
-              <li key={thing.name}>
-                <span className="days-box" aria-hidden="true" />
-                {thing.name}
-                <span className="days-print-soft">
-                  {thing.keptAt === '' ? '' : ` · ${thing.keptAt}`}
-                  {thing.absent === null ? '' : ` · ${thing.absent}`}
-                </span>
-              </li>
-            ))}
+            {carry.flatMap(({ keptAt, things }) =>
+              things.map((thing, n) => (
+                <li key={thing.key}>
+                  <span className="days-box" aria-hidden="true" />
+                  {n === 0 && <b>{thing.kind === 'mix' ? 'to mix' : (keptAt ?? 'place not written down')}: </b>}
+                  {thing.count > 1 ? `${thing.count} × ${thing.name}` : thing.name}
+                  <span className="days-print-soft">
+                    {` ${clockAt(problem, thing.first)}`}
+                    {thing.absent !== null &&
+                      (thing.absent.expected === null
+                        ? ' · not there yet, to get'
+                        : ` · not there yet, expected ${dayInWords(thing.absent.expected, date)}`)}
+                  </span>
+                </li>
+              )),
+            )}
           </ul>
         </section>
       )}

@@ -1,5 +1,6 @@
 /** What weather the book has for a place and day, hour by hour; a later entry for an hour is used instead of one before. */
 import type { Book, JobDay, OperationFields, WeatherEntry } from '#boat-book';
+import { dayInWords } from '../../parts/in-words.ts';
 
 export type WeatherEntries = OperationFields<'enterWeather'>['entries'];
 
@@ -29,6 +30,18 @@ function inOrder(book: Book): WeatherEntry[] {
   return Object.entries(book.weather)
     .sort(([idA, a], [idB, b]) => (a.order ?? 0) - (b.order ?? 0) || (idA < idB ? -1 : 1))
     .map(([, entry]) => entry);
+}
+
+/** `The weather is known to Friday 8 May, 20:00.`, or that none is. */
+export function weatherKnownInDays(book: Book, place: string, today: string): string {
+  const last = Object.values(book.weather)
+    .filter((entry) => entry.place === place && entry.date >= today)
+    .map((entry) => `${entry.date} ${String(entry.toHour).padStart(2, '0')}`)
+    .sort()
+    .at(-1);
+  if (last === undefined) return 'No weather is entered for the days ahead.';
+  const [date = today, hour] = last.split(' ');
+  return `The weather is known to ${dayInWords(date, today)}${hour === '24' ? '' : ` ${hour}:00`}.`;
 }
 
 /** The first and the last whole hour that a job day touches: [from, to). */

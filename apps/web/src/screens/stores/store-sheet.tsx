@@ -4,11 +4,11 @@ import { PickField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { Sheet } from '../../parts/sheet.tsx';
-import { DayField, TextField } from '../../parts/text-fields.tsx';
+import { DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
 import { useRun } from '../../parts/use-run.ts';
 
-type Name = 'name' | 'expected' | 'stands';
+type Name = 'name' | 'expected' | 'stands' | 'lead';
 
 export default function StoreSheet({
   book,
@@ -31,6 +31,7 @@ export default function StoreSheet({
           ? 'not ordered'
           : 'expected') as 'on hand' | 'expected' | 'not ordered' | '',
     expected: store?.expected ?? '',
+    lead: store?.lead_days?.toString() ?? '',
     note: store?.note ?? '',
   });
   const [faults, setFaults] = useState<Faults<Name>>({});
@@ -43,7 +44,7 @@ export default function StoreSheet({
       keptAt: draft.keptAt.trim(),
       onHand: stands === 'on hand',
       expected: stands === 'expected' ? form.day('expected', draft.expected) : null,
-      lead_days: store?.lead_days ?? null,
+      lead_days: form.figureOrNone('lead', draft.lead, { min: 0, max: 365, unit: 'days', whole: true }),
       note: draft.note.trim(),
     };
     setFaults(form.faults);
@@ -98,6 +99,15 @@ export default function StoreSheet({
             refused={faults.expected}
           />
         )}
+        <NumberField
+          label="Lead time"
+          note="Whole days from ordering it to having it: 0 where it is to be had the same day. Leave it empty where you do not know."
+          unit="days"
+          whole
+          value={draft.lead}
+          onChange={(text) => set('lead', text)}
+          refused={faults.lead}
+        />
         <TextField
           label="Where it is kept"
           note="As you would tell a friend who fetches it."

@@ -16,6 +16,7 @@ import { StepList } from './step-list.tsx';
 
 const JobSheet = onDemand(() => import('./job-sheet.tsx'));
 const StepSheet = onDemand(() => import('./step-sheet.tsx'));
+const NextWindow = onDemand(() => import('../days/next-window.tsx'));
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 
 type Open = { readonly sheet: 'job' | 'rig' } | { readonly sheet: 'step'; readonly step: Id | null };
@@ -170,6 +171,11 @@ export default function JobPage({ id }: { readonly id: Id }) {
           </p>
         )}
       </section>
+      {job.state === 'open' && openSteps > 0 && (
+        <Suspense fallback={null}>
+          <NextWindow book={book} job={id} />
+        </Suspense>
+      )}
       <Suspense fallback={null}>
         {open?.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={() => setOpen(null)} />}
