@@ -3,10 +3,10 @@ import type { Minute, PlanHour } from '../problem.ts';
 import type { Compiled, CompiledStep, CompiledWait } from '../search/compiled.ts';
 import { AllowedMinutes } from './allowed-minutes.ts';
 import { DayChain } from './day-chain.ts';
+import { PlanInForce } from './plan-in-force.ts';
 import { type PlanToFollow, planToFollow } from './plan-to-follow.ts';
 import { type Airborne, isDone, isOpen, RunState } from './run-state.ts';
 import { type Move, meets, SetUpMoves } from './set-up-moves.ts';
-import { WhatFirst } from './what-first.ts';
 
 /** Why a step cannot start now. */
 const reason = { started: 0, notNow: 1, later: 2, setUps: 3 } as const;
@@ -18,8 +18,9 @@ const assumedPatience_min = 30;
  * A plan as it is followed when steps take longer or shorter and the sky is other than said.
  *
  * The keeper goes by the plan's order: whatever comes first and can be done, is done, with the set-up changes the plan
- * has, each by the latest minute at which it and those after it can still be made that day. What slips comes in again
- * where there is time: in other hours, on other days, with changes of its own there and back. A step
+ * has, each by the latest minute at which it and those after it can still be made that day. Where it has slipped by
+ * half an hour, and in the morning after such a day, what is left is laid again (`plan-again.ts`): what dates need
+ * first, then what is worth most. Between those, what slips comes in where there is time. A step
  * is begun where its likely time fits; it may run over into a break, and is left off where the day's last set-up
  * changes must begin, the rest to be done another day. The sky over a step is seen when it begins, that over a wait is
  * not: what rain reaches is to be done again. A
@@ -34,7 +35,7 @@ export class FollowedPlan {
   private readonly allowed: AllowedMinutes;
   private readonly moves: SetUpMoves;
   private readonly chain: DayChain;
-  private readonly first: WhatFirst;
+  private readonly inForce: PlanInForce;
   private readonly plan: PlanToFollow;
   /** nothing is begun before its planned minute */
   private readonly byTheClock: boolean;
@@ -54,7 +55,7 @@ export class FollowedPlan {
     this.state = new RunState(compiled);
     this.chain = new DayChain(this.state, this.allowed, compiled);
     this.plan = planToFollow(compiled, plan, this.allowed, this.moves, byTheClock);
-    this.first = new WhatFirst(compiled, plan, this.plan.starts);
+    this.inForce = new PlanInForce(compiled, this.plan, this.moves);
   }
 
   /**
@@ -69,7 +70,7 @@ export class FollowedPlan {
     this.minutesOf = minutesOf;
     this.openDays.length = 0;
     state.begin(hours);
-    this.first.asInPlan();
+    this.inForce.begin();
     let today = -1;
     let usable = false;
     for (const stretch of compiled.stretches) {
@@ -78,6 +79,7 @@ export class FollowedPlan {
         this.closeDay(today);
         today = stretch.day;
         this.worked = false;
+        this.inForce.laidAgain(state, stretch.from, -1);
         const { endsIn } = compiled.days[today]!;
         const planned = this.plan.moves[today]!;
         const moves = this.moves.sound(
@@ -94,6 +96,18 @@ export class FollowedPlan {
     state.runTo(compiled.horizon);
   }
 
+  /** Takes the changes of the day at hand from the plan as it is now. */
+  private openAgain(): void {
+    const { state, chain } = this;
+    const planned = this.plan.moves[chain.day]!;
+    const moves = this.moves.sound(
+      state.standing,
+      planned.map(({ move }) => move),
+      this.compiled.days[chain.day]!.endsIn,
+    );
+    if (moves !== null) chain.open(chain.day, moves, planned);
+  }
+
   private closeDay(day: number): void {
     if (day < 0 || !this.worked) return;
     this.state.runTo(Math.max(this.state.cursor, Math.min(this.compiled.horizon, this.compiled.days[day]!.to)));
@@ -106,7 +120,7 @@ export class FollowedPlan {
     let edge = this.plan.edges.findIndex((minute) => minute > now);
     while (now < to) {
       state.runTo(now);
-      this.first.look(state, now);
+      if (this.inForce.laidAgain(state, now, this.worked ? this.chain.day : -1)) this.openAgain();
       this.dispatch(now);
       let next = to;
       while (this.plan.edges[edge]! <= now) edge++;
@@ -117,6 +131,7 @@ export class FollowedPlan {
       const latest = this.chain.latest;
       if (latest > now && latest < next) next = latest;
       if (this.until > now && this.until < next) next = this.until;
+      if (this.byTheClock && this.inForce.isLaidAgain) next = this.inForce.nextStart(this.chain.day, now, next);
       now = next;
     }
     state.runTo(now);
@@ -132,7 +147,7 @@ export class FollowedPlan {
       let wished = false;
       this.patient.length = 0;
       this.reserved = Number.POSITIVE_INFINITY;
-      for (const index of this.first.order) {
+      for (const index of this.inForce.order) {
         if (this.state.status[index] !== isOpen) continue;
         const step = this.compiled.steps[index]!;
         if (this.state.jobLost[step.job] === 1) continue;
@@ -166,7 +181,7 @@ export class FollowedPlan {
     const due = chain.plannedStart();
     const move = chain.mustMake();
     if (move === null || due <= 0 || due > now || state.changing !== null || state.busyTo[0]! > now) return false;
-    const stands = this.first.order.some((index) => {
+    const stands = this.inForce.order.some((index) => {
       if (this.plan.starts[index]! >= due || state.status[index] !== isOpen) return false;
       if (state.jobLost[this.compiled.steps[index]!.job] === 1) return false;
       return this.plan.needs[index]!.some(
@@ -185,7 +200,7 @@ export class FollowedPlan {
     this.chain.shorten();
     const move = this.chain.next();
     if (move === null) return false;
-    if (this.byTheClock && this.chain.plannedStart() > now) return false;
+    if (this.byTheClock && this.chain.plannedStart() > now && this.chain.latest > now) return false;
     return this.make(move, now);
   }
 

@@ -42,7 +42,7 @@ export interface OddsRun {
  * A job left out has no chance; a job with nothing left to do is certain.
  *
  * Not counted: set-up changes take their minutes, parts come on their day, hands stay as long as said, nobody falls
- * ill, no new work is found. A better plan made on the way is worth more than what the cheap replanning here finds.
+ * ill, no new work is found. The keeper may find a better way than the cheap replanning here does.
  *
  * @param problem  one that `checkProblem` finds sound
  * @param plan     a plan of it in which `violations` finds nothing

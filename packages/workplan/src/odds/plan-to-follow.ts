@@ -13,11 +13,11 @@ export interface PlannedMove {
 export interface PlanToFollow {
   /** starts; −1: not in the plan, or begun already */
   readonly starts: Int32Array;
-  readonly hands: readonly (readonly number[])[];
+  readonly hands: (readonly number[])[];
   /** −1: it mixes its own */
   readonly batchOf: Int32Array;
   /** changes of set-ups by day, in order of time */
-  readonly moves: readonly (readonly PlannedMove[])[];
+  readonly moves: (readonly PlannedMove[])[];
   /** by hour: something shelters throughout */
   readonly sheltered: Uint8Array;
   /** the number of each step's conditions */

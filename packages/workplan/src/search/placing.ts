@@ -20,7 +20,7 @@ export class Placing {
   readonly taken: Taken;
   readonly lines: SetUpLines;
   /** the mark after what has begun already */
-  private readonly clean: number;
+  private clean: number;
   /** after a search that found no start: the least extra set-up minutes that were refused; Infinity: none were */
   refusedCost = Number.POSITIVE_INFINITY;
   /** how many starts have been looked for so far: a measure of work that is the same on every machine */
@@ -36,6 +36,24 @@ export class Placing {
 
   clear(): void {
     this.taken.takeBack(this.clean);
+  }
+
+  /**
+   * Begins anew where `now`, the set-ups and what has begun in `compiled` were changed.
+   *
+   * @param workedDay  a day with work in it already, to be ended as it must; −1: none
+   */
+  beginAgain(workedDay: number): void {
+    const { taken, compiled } = this;
+    taken.takeBack(0);
+    compiled.aspects.forEach(({ initial }, aspect) => {
+      taken.lines[aspect] = [{ from: Number.NEGATIVE_INFINITY, to: compiled.now, state: initial, before: [] }];
+    });
+    for (const step of compiled.steps) if (step.fixed !== null) this.begin(step);
+    const mark = taken.mark();
+    this.lines.forgetWindows();
+    if (workedDay >= 0 && !this.lines.workDay(workedDay)) taken.takeBack(mark);
+    this.clean = taken.mark();
   }
 
   /** What is done or under way takes what it takes; only what the plan can help is held against it. */
