@@ -1,23 +1,27 @@
 import type { Worth } from '../plan.ts';
 import type { Minute } from '../problem.ts';
 import type { Alone } from './alone.ts';
-import { type CapacityBound, capacityBound } from './capacity-bound.ts';
+import { type Goal, JobCases } from './bound/job-cases.ts';
+import { type Pause, PriceList } from './bound/price-list.ts';
 import type { Compiled } from './compiled.ts';
 import { leastSetUpMinutes } from './set-up-bound.ts';
 
-/** What no plan can better, in the order of worth: each bound holds for plans as good as can be in those before it. */
+/**
+ * What no plan can better, in the order of worth: each bound holds for plans as good as can be in those before it.
+ * The first bounds are had at once; `lookCloser` brings them down, a little each time.
+ */
 export class Bounds {
-  /** least weight of needed jobs left out */
-  readonly missed: number;
+  /** least weight of needed jobs left out, as far as is known */
+  missed: number;
+  /** the same where each job is looked at alone: a plan that misses no more holds all of `needed` */
+  private readonly missedAlone: number;
   /** weight of all jobs that are not known to be impossible */
   private readonly total: number;
   private readonly compiled: Compiled;
   private readonly alone: Alone;
   private readonly possible: readonly number[];
   private readonly needed: readonly number[];
-  private readonly capacity = new Map<boolean, CapacityBound>();
-  /** the closer look taken last */
-  private closer: { readonly missed: number; readonly weight: number; readonly bound: number } | null = null;
+  private closer: CloserLook | null = null;
   private readonly ofAll: { readonly setUp_min: Minute; readonly lastFinish: Minute };
   private readonly ofNeeded: { readonly setUp_min: Minute; readonly lastFinish: Minute };
 
@@ -32,6 +36,7 @@ export class Bounds {
       else if (job.needed) missed += job.weight;
     }
     this.missed = missed;
+    this.missedAlone = missed;
     this.total = total;
     const needed = new Set<number>();
     const add = (unit: number) => {
@@ -47,23 +52,25 @@ export class Bounds {
 
   /** Weight that no plan exceeds that misses as little as one of this worth. */
   weightFor(worth: Worth | null): number {
-    const { closer } = this;
-    if (worth === null || closer === null) return this.total;
-    const holds = closer.missed >= worth.missed && closer.weight <= worth.weight;
-    return holds ? Math.max(closer.bound, worth.weight) : this.total;
+    const weight = this.closer?.weight ?? null;
+    if (worth === null || weight === null || worth.missed > weight.missed) return this.total;
+    const { bound } = weight.cases;
+    return bound <= worth.weight + 1e-9 * this.total ? worth.weight : Math.min(this.total, bound);
   }
 
-  /** Works out a closer bound on the weight of plans that miss as little as one of this worth. */
-  lookCloser(worth: Worth, nodes: number): void {
+  /**
+   * Looks closer at what is still open about the bounds, as far as concerns a plan of this worth, in so many slices,
+   * each of a few milliseconds.
+   */
+  lookCloser(worth: Worth, slices: number): void {
     if (worth.missed === this.missed && worth.weight === this.total) return;
-    // a plan that misses no more than can be helped has every needed job in it
-    const settled = worth.missed === this.missed;
-    let capacity = this.capacity.get(settled);
-    if (capacity === undefined) {
-      capacity = capacityBound(this.compiled, this.alone, settled ? this.needed : []);
-      this.capacity.set(settled, capacity);
+    this.closer ??= new CloserLook(this.compiled, this.alone, this.needed);
+    for (let n = 0; n < slices; n++) {
+      if (worth.missed === this.missed && worth.weight === this.weightFor(worth)) return;
+      this.closer.slice(worth, this.missed, this.missedAlone);
+      const least = this.closer.leastMissed(worth);
+      if (least !== null) this.missed = least;
     }
-    this.closer = { missed: worth.missed, weight: worth.weight, bound: capacity.atMost(worth.weight, nodes) };
   }
 
   /** Nothing misses less, does more weight, or does the same with less set-up changing. */
@@ -81,7 +88,8 @@ export class Bounds {
   }
 
   private restOf(worth: Worth) {
-    return worth.weight === this.total ? this.ofAll : this.ofNeeded;
+    if (worth.weight === this.total) return this.ofAll;
+    return worth.missed === this.missedAlone ? this.ofNeeded : nothingSaid;
   }
 
   private boundsWith(units: readonly number[]) {
@@ -92,5 +100,80 @@ export class Bounds {
         lastFinish = Math.max(lastFinish, this.alone.earliest[step]! + minutes - mixing);
       }
     return { setUp_min: leastSetUpMinutes(this.compiled, units), lastFinish };
+  }
+}
+
+const nothingSaid = { setUp_min: 0, lastFinish: 0 };
+
+type Work<Result> = Generator<Pause, Result, undefined>;
+
+/** The closer look: first at what must be missed, then at weight, by prices of hours. */
+class CloserLook {
+  weight: { readonly missed: number; readonly cases: JobCases; readonly work: Work<void> } | null = null;
+  private missed: { readonly worth: number; readonly cases: JobCases; readonly work: Work<void> } | null = null;
+  private list: PriceList | null = null;
+  private first: Float64Array | null = null;
+  private readonly making: Work<void>;
+  private readonly compiled: Compiled;
+  private readonly alone: Alone;
+  private readonly needed: readonly number[];
+  private turn = 0;
+  private midst: Work<void> | null = null;
+  /** missed weight a unit saves when it is in the plan, by unit; and of all that are not known to be impossible */
+  private readonly saves: Float64Array;
+  private readonly saved: number;
+
+  constructor(compiled: Compiled, alone: Alone, needed: readonly number[]) {
+    this.compiled = compiled;
+    this.alone = alone;
+    this.needed = needed;
+    this.saves = Float64Array.from(compiled.units, (unit, index) => (alone.possible[index] ? unit.missedWeight : 0));
+    this.saved = this.saves.reduce((sum, one) => sum + one, 0);
+    this.making = this.make();
+  }
+
+  private *make(): Work<void> {
+    // small problems can afford prices by the quarter of an hour
+    this.list = yield* PriceList.made(this.compiled, this.alone, this.compiled.steps.length <= 12 ? 15 : 60);
+    this.first = yield* this.list.first(this.needed);
+  }
+
+  /** The least that must be missed, once it is known that a plan misses no more; null until then. */
+  leastMissed(worth: Worth): number | null {
+    const { missed } = this;
+    if (missed === null || missed.worth !== worth.missed) return null;
+    return missed.cases.bound <= missed.cases.reached ? worth.missed : null;
+  }
+
+  /** One slice of work on whichever bound is open. */
+  slice(worth: Worth, leastMissed: number, missedAlone: number): void {
+    const { list, first, compiled, saves, saved } = this;
+    if (list === null || first === null) {
+      this.making.next();
+      return;
+    }
+    if (worth.missed > leastMissed && this.missed?.worth !== worth.missed) {
+      const cases = new JobCases(compiled, list, { worth: saves, base: 0, needed: [], atLeast: null }, first);
+      cases.reached = saved - (worth.missed - missedAlone);
+      this.missed = { worth: worth.missed, cases, work: cases.work() };
+    }
+    if (this.weight?.missed !== worth.missed) {
+      const settled = worth.missed === missedAlone;
+      const base = compiled.jobs.reduce((sum, job) => (job.unit < 0 ? sum + job.weight : sum), 0);
+      const goal: Goal = {
+        worth: Float64Array.from(compiled.units, ({ weight }) => weight),
+        base,
+        needed: settled ? this.needed : [],
+        atLeast: settled ? null : { each: saves, sum: saved - (worth.missed - missedAlone) },
+      };
+      const cases = new JobCases(compiled, list, goal, first);
+      this.weight = { missed: worth.missed, cases, work: cases.work() };
+    }
+    const { weight, missed } = this;
+    weight!.cases.reached = worth.weight;
+    const isMissedOpen = worth.missed > leastMissed && missed !== null && missed.cases.bound > missed.cases.reached;
+    // what is in the midst of a round goes on; else the two take turns
+    if (this.midst === null) this.midst = isMissedOpen && this.turn++ % 2 === 0 ? missed.work : weight!.work;
+    if (this.midst.next().value !== 'in the midst') this.midst = null;
   }
 }
