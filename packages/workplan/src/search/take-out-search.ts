@@ -124,8 +124,8 @@ export class TakeOutSearch {
     for (const step of this.order) left[unitOf[step]!] = 0;
   }
 
-  private costOf({ missed, weight, setUp_min, lastFinish, moved }: Worth): number {
-    return 20 * missed - weight + 0.01 * setUp_min + 1e-6 * lastFinish + 1e-4 * moved;
+  private costOf({ missed, weight, setUp_min, moved_min, lastFinish }: Worth): number {
+    return 20 * missed - weight + 0.01 * setUp_min + 1e-5 * moved_min + 1e-6 * lastFinish;
   }
 
   /** Chooses what to take out and lays the rest. */
