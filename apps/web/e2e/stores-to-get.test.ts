@@ -131,7 +131,8 @@ describe.each([
     await sealant.getByText(`Ordered, here on ${weekday(6)}.`).waitFor();
     await sealant.getByRole('button', { name: 'Got it: Sealant, 1 tube' }).click();
     await sealant.getByText('place not written down').waitFor();
-    expect(await dayOf(page, 'Bed it')).toBe(addDays(today, 4));
+    // here sooner than thought, it leaves the plan as it stands: a new plan moves as little as it can
+    expect(await dayOf(page, 'Bed it')).toBe(addDays(today, 6));
 
     // what there is to get stands over the plan
     await page.goto(`${inject('address')}#/days/plan`);
@@ -144,25 +145,26 @@ describe.each([
     await page.getByRole('heading', { level: 1, name: 'Carry down' }).waitFor();
     await settled(page);
     const names = await page.locator('.carry-thing b').allTextContents();
-    expect(names).toEqual(expect.arrayContaining(['Sealant, 1 tube', 'socket set', 'Knife blades', 'Butyl tape, 3 m']));
+    expect([...names].sort()).toEqual(['Butyl tape, 3 m', 'Knife blades', 'socket set']);
     const times = (await page.locator('.carry-thing .soft').allTextContents()).map((about) => about.slice(0, 5));
     expect(times).toEqual([...times].sort());
     await page.getByLabel(/^socket set/).check();
-    await page.getByText('1 of 4 carried.').waitFor();
+    await page.getByText('1 of 3 carried.').waitFor();
     for (const label of await page.locator('.carry-thing label').all())
       expect((await label.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(44);
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/carry-down-${width}.png`, fullPage: true });
     await page.reload();
-    await page.getByText('1 of 4 carried.').waitFor();
+    await page.getByText('1 of 3 carried.').waitFor();
     // where no place is known it can be said here
+    await page.goto(`${inject('address')}#/days/carry/second`);
     await page.getByRole('button', { name: 'Say where it is kept: Sealant, 1 tube' }).click();
     await sheet.getByLabel('Where it is kept').fill('paint box');
     await sheet.getByRole('button', { name: 'Keep' }).click();
     await sheet.waitFor({ state: 'hidden' });
     await page.getByRole('heading', { name: 'Paint box' }).waitFor();
 
-    await page.goto(`${inject('address')}#/days/sheet/first`);
+    await page.goto(`${inject('address')}#/days/sheet/second`);
     await page.locator('.days-carry').waitFor();
     expect(await page.locator('.days-carry').textContent()).toContain('paint box: Sealant, 1 tube');
     expect(errors).toEqual([]);
