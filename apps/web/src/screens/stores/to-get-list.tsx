@@ -50,7 +50,7 @@ export function ToGetList({ book, onChange }: { readonly book: Book; readonly on
     </>
   );
   return (
-    <div data-plan-state={state}>
+    <div className="stores-get" data-plan-state={state}>
       <RefusalLine refusal={refusal} />
       {lines.length > 0 && <p className="soft">{toGetAtAGlance(lines, today)}</p>}
       <ul>
