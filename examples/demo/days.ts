@@ -60,6 +60,7 @@ export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
     air_C: number,
     wind_kn: number,
     humidity_pct: number,
+    rainOdds_pct: number,
     rain = false,
   ): WeatherEntry => ({
     place: 'drive',
@@ -67,7 +68,7 @@ export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
     fromHour,
     toHour,
     rain,
-    rainOdds_pct: null,
+    rainOdds_pct,
     wind_kn,
     air_C,
     surface_C: null,
@@ -76,15 +77,15 @@ export const demoWeather = ({ today, day }: DemoDates): WeatherEntry[] => {
     entered: atClock(today, '07:00'),
   });
   return [
-    part(2, 6, 9, 13, 9, 78),
-    part(2, 9, 12, 17, 14, 66),
-    part(2, 12, 14, 14, 16, 92, true),
-    part(2, 14, 21, 15, 13, 84),
-    part(3, 6, 10, 14, 4, 74),
-    part(3, 10, 16, 19, 7, 58),
-    part(3, 16, 21, 15, 3, 89),
-    part(9, 6, 14, 15, 8, 64),
-    part(9, 14, 20, 17, 19, 60),
+    part(2, 6, 9, 13, 9, 78, 5),
+    part(2, 9, 12, 17, 14, 66, 15),
+    part(2, 12, 14, 14, 16, 92, 80, true),
+    part(2, 14, 21, 15, 13, 84, 20),
+    part(3, 6, 10, 14, 4, 74, 5),
+    part(3, 10, 16, 19, 7, 58, 5),
+    part(3, 16, 21, 15, 3, 89, 10),
+    part(9, 6, 14, 15, 8, 64, 15),
+    part(9, 14, 20, 17, 19, 60, 20),
   ];
 };
 

@@ -252,7 +252,7 @@ export const weatherSchema = z.strictObject({
   fromHour: whole(0, 23),
   toHour: whole(1, 24),
   rain: z.boolean(),
-  rainOdds_pct: z.nullable(number(0, 100)),
+  rainOdds_pct: z.nullable(whole(0, 100)),
   wind_kn: number(0, 120),
   air_C: number(-60, 60),
   surface_C: z.nullable(number(-60, 100)),

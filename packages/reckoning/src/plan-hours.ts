@@ -60,6 +60,7 @@ export function planHours(book: Book, days: readonly DatedJobDay[], fromMs: numb
       entry
         ? {
             rain: entry.rain,
+            ...(entry.rainOdds_pct === null ? {} : { rainOdds_pct: entry.rainOdds_pct }),
             wind_kn: entry.wind_kn,
             air_C: entry.air_C,
             surface_C: entry.surface_C,

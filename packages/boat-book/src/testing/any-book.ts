@@ -194,7 +194,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
                 fromHour: fc.constant(6),
                 toHour: fc.integer({ min: 7, max: 24 }),
                 rain: fc.boolean(),
-                rainOdds_pct: nullable(number(0, 100)),
+                rainOdds_pct: nullable(fc.integer({ min: 0, max: 100 })),
                 wind_kn: number(0, 120),
                 air_C: number(-60, 60),
                 surface_C: nullable(number(-60, 100)),

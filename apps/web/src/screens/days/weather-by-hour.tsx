@@ -3,9 +3,8 @@ import { useState } from 'react';
 import type { Book, JobDay } from '#boat-book';
 import { Refused } from '../../parts/field.tsx';
 import { hoursOfDay, type KnownHour, knownHours, sameWeather, type WeatherEntries } from './weather-known.ts';
-import { type PartDraft, readPart } from './weather-part.tsx';
+import { emptyPart, type PartDraft, readPart } from './weather-part.tsx';
 
-const empty: PartDraft = { sky: '', wind: '', air: '', humidity: '' };
 const two = (n: number) => String(n).padStart(2, '0');
 
 export function WeatherByHour({
@@ -22,9 +21,10 @@ export function WeatherByHour({
   const [rows, setRows] = useState<readonly PartDraft[]>(() =>
     knownHours(book, day.place, day.date).map((hour) =>
       hour === null
-        ? empty
+        ? emptyPart
         : {
             sky: hour.rain ? 'rain' : 'dry',
+            odds: hour.rainOdds_pct === null ? '' : String(hour.rainOdds_pct),
             wind: String(hour.wind_kn),
             air: String(hour.air_C),
             humidity: String(hour.humidity_pct),
@@ -70,6 +70,7 @@ export function WeatherByHour({
           <tr>
             <th scope="col">hour</th>
             <th scope="col">rain</th>
+            <th scope="col">chance, %</th>
             <th scope="col">wind, kn</th>
             <th scope="col">air, °C</th>
             <th scope="col">humid, %</th>
@@ -94,12 +95,12 @@ export function WeatherByHour({
                     <option value="rain">rain</option>
                   </select>
                 </td>
-                {(['wind', 'air', 'humidity'] as const).map((field) => (
+                {(['odds', 'wind', 'air', 'humidity'] as const).map((field) => (
                   <td key={field}>
                     <input
                       type="text"
                       inputMode="decimal"
-                      aria-label={`${name} ${field}`}
+                      aria-label={`${name} ${field === 'odds' ? 'chance of rain' : field}`}
                       value={row[field]}
                       onChange={(event) => set(hour, { [field]: event.target.value })}
                     />
@@ -139,7 +140,6 @@ function entriesOf(hours: readonly (KnownHour | null)[], day: JobDay): WeatherEn
         fromHour: from,
         toHour: to,
         ...first,
-        rainOdds_pct: null,
         surface_C: null,
         basis: 'typed',
       });

@@ -8,7 +8,7 @@ import { RefusalLine } from '../../parts/form.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { WeatherByHour } from './weather-by-hour.tsx';
 import { type KnownHour, knownHours, sameWeather, type WeatherEntries, weatherKnownInWords } from './weather-known.ts';
-import { type PartDraft, PartFields, readPart } from './weather-part.tsx';
+import { emptyPart, type PartDraft, PartFields, readPart } from './weather-part.tsx';
 import { type DayPart, partsOf } from './weather-parts.ts';
 
 export function WeatherEditor({ book, day }: { readonly book: Book; readonly day: JobDay }) {
@@ -27,7 +27,7 @@ export function WeatherEditor({ book, day }: { readonly book: Book; readonly day
       <h2>Weather</h2>
       <p className="small soft">
         As it stands: {weatherKnownInWords(book, day)}. Nights and hours without weather take the cautious climate
-        figure: wet, windy, cool for the time of year.
+        figure: wet, windy, cool for the time of year. The chance of rain may be left empty; only the odds read it.
       </p>
       <PickField
         label="How to enter it"
@@ -86,7 +86,6 @@ function ByParts({
           fromHour: span.fromHour,
           toHour: span.toHour,
           ...read.hour,
-          rainOdds_pct: null,
           surface_C: null,
           basis: 'typed',
         });
@@ -143,9 +142,10 @@ function alike(hours: readonly KnownHour[]): boolean {
 function draftOf(part: DayPart, book: Book, day: JobDay): PartDraft {
   const hours = knownOf(part, book, day);
   const first = hours[0];
-  if (!first || !alike(hours)) return { sky: '', wind: '', air: '', humidity: '' };
+  if (!first || !alike(hours)) return emptyPart;
   return {
     sky: first.rain ? 'rain' : 'dry',
+    odds: first.rainOdds_pct === null ? '' : String(first.rainOdds_pct),
     wind: String(first.wind_kn),
     air: String(first.air_C),
     humidity: String(first.humidity_pct),

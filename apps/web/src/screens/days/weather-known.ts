@@ -6,6 +6,8 @@ export type WeatherEntries = OperationFields<'enterWeather'>['entries'];
 
 export interface KnownHour {
   readonly rain: boolean;
+  /** null: not given */
+  readonly rainOdds_pct: number | null;
   readonly wind_kn: number;
   readonly air_C: number;
   readonly humidity_pct: number;
@@ -19,6 +21,7 @@ export function knownHours(book: Book, place: string, date: string): (KnownHour 
       for (let h = entry.fromHour; h < entry.toHour; h++)
         hours[h] = {
           rain: entry.rain,
+          rainOdds_pct: entry.rainOdds_pct,
           wind_kn: entry.wind_kn,
           air_C: entry.air_C,
           humidity_pct: entry.humidity_pct,
@@ -63,5 +66,11 @@ export function weatherKnownInWords(book: Book, day: JobDay): string {
 }
 
 export function sameWeather(a: KnownHour, b: KnownHour): boolean {
-  return a.rain === b.rain && a.wind_kn === b.wind_kn && a.air_C === b.air_C && a.humidity_pct === b.humidity_pct;
+  return (
+    a.rain === b.rain &&
+    a.rainOdds_pct === b.rainOdds_pct &&
+    a.wind_kn === b.wind_kn &&
+    a.air_C === b.air_C &&
+    a.humidity_pct === b.humidity_pct
+  );
 }

@@ -7,17 +7,23 @@ import { type DayPart, partHours } from './weather-parts.ts';
 
 export interface PartDraft {
   readonly sky: 'dry' | 'rain' | '';
+  /** chance of rain; may be left empty */
+  readonly odds: string;
   readonly wind: string;
   readonly air: string;
   readonly humidity: string;
 }
 
+export const emptyPart: PartDraft = { sky: '', odds: '', wind: '', air: '', humidity: '' };
+
 export const limits = {
+  odds: { min: 0, max: 100, unit: '%', whole: true },
   wind: { min: 0, max: 120, unit: 'kn' },
   air: { min: -60, max: 60, unit: '°C' },
   humidity: { min: 1, max: 100, unit: '%' },
 } as const;
 
+const chances = [5, 20, 40, 70, 95] as const;
 const winds = [2, 6, 10, 14, 18, 24] as const;
 const humidities = [
   { figure: 50, word: 'dry air' },
@@ -68,6 +74,15 @@ export function PartFields({
             As the {before.name}
           </button>
         )}
+      </div>
+      <div className="days-figure days-chance">
+        <NumberField label="Chance of rain" unit="%" whole value={draft.odds} onChange={(odds) => set({ odds })} />
+        <Chips
+          name={`${part.name}: chance of rain in each hour, of 100`}
+          chosen={draft.odds}
+          options={chances.map((figure) => ({ figure, word: String(figure) }))}
+          onChoose={(odds) => set({ odds })}
+        />
       </div>
       <div className="days-figure">
         <NumberField label="Wind" unit="kn" value={draft.wind} onChange={(wind) => set({ wind })} />
@@ -144,7 +159,7 @@ export function readPart(
   | { readonly kind: 'hour'; readonly hour: KnownHour }
   | { readonly kind: 'empty' }
   | { readonly kind: 'refused'; readonly why: string } {
-  if (draft.sky === '' && draft.wind === '' && draft.air === '' && draft.humidity === '') return { kind: 'empty' };
+  if (Object.values(draft).every((text) => text === '')) return { kind: 'empty' };
   if (draft.sky === '') return { kind: 'refused', why: 'say whether it is dry or rains.' };
   const figures = {
     wind: readFigure(draft.wind, limits.wind),
@@ -153,12 +168,15 @@ export function readPart(
   };
   for (const [name, figure] of Object.entries(figures))
     if (figure.kind === 'refused') return { kind: 'refused', why: `${name}: ${figure.why}` };
+  const odds = draft.odds.trim() === '' ? null : readFigure(draft.odds, limits.odds);
+  if (odds?.kind === 'refused') return { kind: 'refused', why: `chance of rain: ${odds.why}` };
   if (figures.wind.kind !== 'figure' || figures.air.kind !== 'figure' || figures.humidity.kind !== 'figure')
     return { kind: 'empty' };
   return {
     kind: 'hour',
     hour: {
       rain: draft.sky === 'rain',
+      rainOdds_pct: odds === null ? null : odds.value,
       wind_kn: figures.wind.value,
       air_C: figures.air.value,
       humidity_pct: figures.humidity.value,

@@ -23,17 +23,21 @@ describe('the parts of a day', () => {
 });
 
 describe('a part as it is filled in', () => {
-  const full = { sky: 'rain', wind: '12', air: '9,5', humidity: '90' } as const;
+  const full = { sky: 'rain', odds: '', wind: '12', air: '9,5', humidity: '90' } as const;
   it('is an hour of weather when all of it is there', () => {
     expect(readPart(full)).toEqual({
       kind: 'hour',
-      hour: { rain: true, wind_kn: 12, air_C: 9.5, humidity_pct: 90 },
+      hour: { rain: true, rainOdds_pct: null, wind_kn: 12, air_C: 9.5, humidity_pct: 90 },
     });
+    expect(readPart({ ...full, odds: '60' })).toMatchObject({ hour: { rainOdds_pct: 60 } });
   });
   it('fills nothing in by itself', () => {
-    expect(readPart({ sky: '', wind: '', air: '', humidity: '' })).toEqual({ kind: 'empty' });
+    expect(readPart({ sky: '', odds: '', wind: '', air: '', humidity: '' })).toEqual({ kind: 'empty' });
     for (const field of ['sky', 'wind', 'air', 'humidity'] as const)
       expect(readPart({ ...full, [field]: '' }).kind).toBe('refused');
+    for (const odds of ['101', '-1', '12.5', 'some'])
+      expect(readPart({ ...full, odds })).toMatchObject({ why: expect.stringMatching(/^chance of rain: /) });
+    expect(readPart({ sky: '', odds: '60', wind: '', air: '', humidity: '' }).kind).toBe('refused');
     expect(readPart({ ...full, humidity: '101' })).toMatchObject({ why: expect.stringMatching(/1 to 100 %/) });
   });
 });
