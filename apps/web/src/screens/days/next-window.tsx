@@ -19,7 +19,7 @@ function NextWindowAt({ book, job, place }: { readonly book: Book; readonly job:
   const ahead = Object.values(book.jobDays).some(({ date }) => date >= today);
   const window = windows.find((each) => each.job === job);
   return (
-    <section aria-labelledby="job-window" data-windows-state={state}>
+    <section className="days-next-window" aria-labelledby="job-window" data-windows-state={state}>
       <h2 id="job-window">Next window</h2>
       <p className="soft small">
         The next hours that would suit it by itself, {hours.from} to {hours.to}
