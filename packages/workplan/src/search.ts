@@ -22,6 +22,8 @@ export interface Progress {
   readonly worth: Worth | null;
   /** no plan does more weight than this */
   readonly bound: number;
+  /** no plan is finished sooner than this [minutes]; null where the search keeps no such bound */
+  readonly finishBound: number | null;
   /** nothing better is to be found */
   readonly finished: boolean;
 }
@@ -76,7 +78,13 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
       bounds.lookCloser(list.best!.worth, slices);
     }
     const worth = list.best?.worth ?? null;
-    return { iterations: list.iterations, worth, bound: bounds.weightFor(worth), finished: finished() };
+    return {
+      iterations: list.iterations,
+      worth,
+      bound: bounds.weightFor(worth),
+      finishBound: null,
+      finished: finished(),
+    };
   };
   return {
     advance,

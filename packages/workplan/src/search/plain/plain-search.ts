@@ -4,23 +4,24 @@ import { violations } from '../../violations.ts';
 import { worthOf } from '../../worth.ts';
 import { Dice } from '../dice.ts';
 import { Proof, proofFits } from '../plain-proof/proof.ts';
-import { finishBound } from './finish-bound.ts';
+import { finishBound as soonestFinish } from './finish-bound.ts';
 import type { PlainCase } from './plain-case.ts';
 import { Population } from './population.ts';
 
 /** The proof waits for so many lists, so that it begins from a fair plan and with few minutes to choose from. */
-const listsBeforeProof = 100;
-/** What the proof may take first of all, one contradiction a list: it closes most that can be closed at all. */
+const listsBeforeProof = 400;
+/** What the proof may take first of all, a contradiction every so many lists: it closes most that can be closed. */
 const firstSpell = 600;
+const listsAContradictionAtFirst = 4;
 /** After that a contradiction every so many lists, a twentieth of the time, while lists still bring something. */
-const listsAContradiction = 8;
+const listsAContradiction = 160;
 /**
  * Lists without a sooner finish after which the search has stalled. Above 40 activities one more proof in a hundred
  * would cost a tenth of a percent of finish, so lists go on for longer.
  */
-const listsToStall = (activities: number) => (activities <= 40 ? 4000 : 30_000);
-/** Contradictions a list once it has: most of the time where a proof is likely, else two fifths. */
-const onceStalled = (activities: number) => (activities <= 40 ? 4 : 1);
+const listsToStall = (activities: number) => (activities <= 40 ? 20_000 : 400_000);
+/** Once it has, most of the time goes to the proof where one is likely, else a quarter. */
+const listsAContradictionOnceStalled = (activities: number) => (activities <= 40 ? 1 : 12);
 
 /**
  * The machine for the plain case: everything is done, and what is looked for is the soonest finish. A population looks
@@ -29,7 +30,7 @@ const onceStalled = (activities: number) => (activities <= 40 ? 4 : 1);
 export function startPlainSearch(problem: Problem, plain: PlainCase, seed: number) {
   const population = new Population(plain, new Dice(seed));
   const bound = problem.jobs.reduce((sum, job) => sum + job.weight, 0);
-  const least = finishBound(plain);
+  const least = soonestFinish(plain);
   let iterations = 0;
   let proof: Proof | null = null;
   let bestSince = 0;
@@ -39,10 +40,12 @@ export function startPlainSearch(problem: Problem, plain: PlainCase, seed: numbe
       if (iterations < listsBeforeProof || !proofFits(plain, population.best)) return;
       proof = new Proof(plain, population.best);
     }
-    proof.know(population.best);
-    if (proof.conflicts < firstSpell) proof.advance(1);
-    else if (iterations - bestSince > listsToStall(plain.count)) proof.advance(onceStalled(plain.count));
-    else if (iterations % listsAContradiction === 0) proof.advance(1);
+    if (population.best < proof.finish) proof.know(population.best);
+    const stalled = iterations - bestSince > listsToStall(plain.count);
+    let every = listsAContradiction;
+    if (proof.conflicts < firstSpell) every = listsAContradictionAtFirst;
+    else if (stalled) every = listsAContradictionOnceStalled(plain.count);
+    if (iterations % every === 0) proof.advance(1);
     if (proof.improved && proof.finish < population.best) {
       population.best = proof.finish;
       population.bestStart.set(proof.start);
@@ -74,7 +77,8 @@ export function startPlainSearch(problem: Problem, plain: PlainCase, seed: numbe
       if (population.best < was) bestSince = iterations;
       if (!finished()) prove();
     }
-    return { iterations, worth: iterations > 0 ? worth() : null, bound, finished: finished() };
+    const finishBound = Math.max(least, proof?.lowerBound ?? 0);
+    return { iterations, worth: iterations > 0 ? worth() : null, bound, finishBound, finished: finished() };
   };
   return {
     advance,
