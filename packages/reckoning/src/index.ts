@@ -7,6 +7,7 @@ export { jobWeight } from './job-weight.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
 export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
 export type { PlanNote } from './plan-note.ts';
+export { type OddsLine, oddsWorking, type PlanOdds, planOddsInWords } from './plan-odds-in-words.ts';
 export { assumedArrival_clock } from './plan-stores.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';

@@ -2,6 +2,7 @@ import { checkBook } from '#boat-book';
 import { problemFrom } from '#reckoning';
 import { checkProblem, startSearch } from '#workplan';
 import { readArguments } from '../arguments.ts';
+import { oddsInLines } from '../odds-in-lines.ts';
 import { planInLines } from '../plan-in-lines.ts';
 import { readBookFile } from '../read-book-file.ts';
 import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
@@ -10,7 +11,8 @@ import { windowLines } from '../window-lines.ts';
 export const planUsage = [
   'fettle plan FILE [--seconds S] [--now INSTANT] [--json]',
   '  lays the open jobs of a boat file into its job days and prints the plan with its reasons',
-  '  --seconds S     how long to look for a better plan: 0.1 to 600, 3 where not given',
+  '  --seconds S     how long to look for a better plan: 0.1 to 600, 3 where not given;',
+  '                  up to twice as long again to work out the odds',
   '  --now INSTANT   plan as from then, such as 2026-05-09T10:40:00Z; now where not given',
   '  --json          the outcome as data: plan, worth, verdict, obstacles',
 ];
@@ -69,6 +71,14 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
   if (json) out(JSON.stringify(outcome, null, 2));
   else {
     for (const line of planInLines(outcome, checked.problem, { book: file.book, notes: matter.notes })) out(line);
+    const { elapsed } = surroundings;
+    for (const line of oddsInLines(outcome, checked.problem, {
+      book: file.book,
+      seed,
+      elapsed,
+      most_ms: seconds * 2000,
+    }))
+      out(line);
     for (const note of file.notes) out(`  ${note}`);
     const faults = checkBook(file.book).length;
     if (faults > 0)

@@ -1,6 +1,6 @@
 /** What is behind one block of the drawing: why it is there, what it asks for, how long, with whom, and its cautions. */
 import type { Book } from '#boat-book';
-import { changeInWords, conditionsInWords, setUpInWords, stepReasonsInWords } from '#reckoning';
+import { changeInWords, conditionsInWords, type PlanOdds, setUpInWords, stepReasonsInWords } from '#reckoning';
 import type { Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
 import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
@@ -13,6 +13,8 @@ interface Shown {
   readonly problem: Problem;
   readonly plan: Plan;
   readonly book: Book;
+  /** null: not worked out yet */
+  readonly odds: PlanOdds | null;
 }
 
 export function BlockSheet({
@@ -40,6 +42,7 @@ function StepWorking({
   problem,
   plan,
   book,
+  odds,
   planned,
   step,
 }: Shown & { readonly planned: PlannedStep; readonly step: ProblemStep }) {
@@ -73,6 +76,11 @@ function StepWorking({
           <b>Take care:</b> {caution}
         </p>
       ))}
+      {odds?.jobs[step.job] && (
+        <p>
+          The job: {odds.jobs[step.job]!.words} <span className="soft">({odds.jobs[step.job]!.band})</span>.
+        </p>
+      )}
       <Part title="Why then">
         {reasons.length === 0 ? ['Nothing binds it to this time: it fits here with the rest.'] : reasons}
       </Part>

@@ -7,12 +7,13 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BlockSheet } from './block-sheet.tsx';
 import { DaysList } from './days-list.tsx';
 import { LeftOut } from './left-out.tsx';
+import { OddsLines } from './odds-lines.tsx';
 import { dayAt, minuteOf } from './place-time.ts';
 import type { Block } from './plan-drawing/day-column.ts';
 import { PlanDrawing } from './plan-drawing/plan-drawing.tsx';
 import { setUpStretches } from './plan-drawing/set-up-lines.ts';
 import { PlanProgress } from './plan-progress.tsx';
-import { type PlanInHand, usePlan } from './planner.ts';
+import { type PlanInHand, seed, usePlan } from './planner.ts';
 import { ToGetLine } from './to-get-line.tsx';
 import { VerdictLine } from './verdict-line.tsx';
 import { Windows } from './windows.tsx';
@@ -76,6 +77,7 @@ export function PlanPage() {
           problem={problem}
           plan={picture.outcome.plan}
           book={book}
+          odds={inHand.odds}
           onClose={() => setOpened(null)}
         />
       )}
@@ -107,6 +109,7 @@ function PlanState({ inHand }: { readonly inHand: PlanInHand }) {
   return (
     <>
       {inHand.picture && <VerdictLine picture={inHand.picture} settled={inHand.state !== 'planning'} />}
+      {inHand.odds && inHand.problem && <OddsLines odds={inHand.odds} problem={inHand.problem} seed={seed} />}
       <PlanProgress inHand={inHand} />
     </>
   );

@@ -1,6 +1,6 @@
 /** What the plan worker is asked and what it tells. Plain data, so that it can cross to the Worker and back. */
 import type { Book } from '#boat-book';
-import type { HeldWords, PlanNote } from '#reckoning';
+import type { HeldWords, PlanNote, PlanOdds } from '#reckoning';
 import type { Obstacle, Outcome, Plan, Problem, Relaxation } from '#workplan';
 import type { WindowRequest, WindowTelling } from './window-report.ts';
 
@@ -80,6 +80,8 @@ export type PlanTelling =
   | { readonly kind: 'progress'; readonly progress: SearchProgress }
   /** after the plan has settled; told again as more is known */
   | { readonly kind: 'reasons'; readonly reasons: PlanReasons }
+  /** after the plan has settled; told again as more runs are made */
+  | { readonly kind: 'odds'; readonly odds: PlanOdds }
   | {
       readonly kind: 'settled';
       readonly picture: PlanPicture;

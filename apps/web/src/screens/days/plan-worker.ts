@@ -12,6 +12,7 @@ import {
   type Verdict,
   type Worth,
 } from '#workplan';
+import { oddsToTell } from './odds-telling.ts';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 import { tellWindows } from './plan-windows.ts';
 import { tellReasons } from './reasons-telling.ts';
@@ -26,6 +27,9 @@ const smallGap = 0.02;
 const patience_ms = 700;
 /** tries of the search from a better plan come upon after it had settled */
 const triesAfterBetter = 40;
+/** runs for the odds before the reasons are worked out, and in all */
+const firstRuns = 200;
+const allRuns = 1000;
 
 /** the request in hand; an older one ends when it sees another number here */
 let current = 0;
@@ -102,8 +106,15 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
  */
 async function tellMore(settled: SettledPlan, progress: SearchProgress): Promise<void> {
   const { problem, seed, tell, isCurrent } = settled;
+  const tellOdds = oddsToTell(settled);
+  await tellOdds(firstRuns);
+  if (!isCurrent()) return;
   const better = await tellReasons(settled);
-  if (better === null || !isCurrent()) return;
+  if (!isCurrent()) return;
+  if (better === null) {
+    await tellOdds(allRuns);
+    return;
+  }
   const search = startSearch(problem, { seed, plan: better });
   search.advance(triesAfterBetter);
   const picture = pictureOf(search, problem);

@@ -2,7 +2,7 @@
 import { proxy, wrap } from 'comlink';
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Book, KeptPlan } from '#boat-book';
-import type { PlanNote } from '#reckoning';
+import type { PlanNote, PlanOdds } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
 import { bookClient } from '../../offline/book-client.ts';
 import type { PlanPicture, PlanReasons, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
@@ -13,8 +13,8 @@ const longest_ms = 8000;
 const stale_ms = 10 * 60_000;
 /** what the benchmark of the app reads */
 const marks = { asked: 'plan asked', firstPlan: 'first plan' };
-/** the same book gives the same plan */
-const seed = 1;
+/** the same book gives the same plan, and the same odds */
+export const seed = 1;
 
 export interface PlanInHand {
   readonly state: 'none' | 'planning' | 'settled' | 'stopped' | 'nothing to plan' | 'failed';
@@ -23,6 +23,8 @@ export interface PlanInHand {
   readonly progress: SearchProgress | null;
   /** why the plan is as it is, as far as it is known; null: nothing yet */
   readonly reasons: PlanReasons | null;
+  /** how likely it is that it is done in time, from the runs made so far; null: none yet */
+  readonly odds: PlanOdds | null;
   readonly notes: readonly PlanNote[];
   /** why there is nothing to plan, or what failed */
   readonly words: string | null;
@@ -36,6 +38,7 @@ const nothing: PlanInHand = {
   picture: null,
   progress: null,
   reasons: null,
+  odds: null,
   notes: [],
   words: null,
   noWork: false,
@@ -110,6 +113,9 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
       case 'reasons':
         tellAll({ ...inHand, reasons: telling.reasons });
         return;
+      case 'odds':
+        tellAll({ ...inHand, odds: telling.odds });
+        return;
       case 'plan':
         tellAll({
           ...inHand,
@@ -119,6 +125,7 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
           picture: telling.picture,
           progress: telling.progress,
           reasons: null,
+          odds: null,
         });
         return;
       case 'settled':
@@ -130,6 +137,7 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
           picture: telling.picture,
           progress: telling.progress,
           reasons: null,
+          odds: null,
         });
         if (problem) void keep(problem, telling.picture);
     }
