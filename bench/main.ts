@@ -1,6 +1,6 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
- * `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
+ * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
  * judging of a plan and the reading of a line, `app` the built app in a real browser. Each prints its table and writes
  * it into `bench/latest.md` under its own heading.
  */
@@ -10,6 +10,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { appTimeHead, appTimes } from './app.ts';
 import { bookTimeHead, bookTimes } from './boat-book.ts';
+import { peerSections } from './peers.ts';
 import { planTimeHead, planTimeRow, planTimes } from './plan-times.ts';
 import { psplibHead, psplibRow, runPsplib } from './psplib.ts';
 import { partTimeHead, partTimes } from './small-parts.ts';
@@ -18,6 +19,8 @@ const usage = [
   'npm run bench -- psplib --set FOLDER --seconds S [--take N]',
   '    FOLDER holds .sm files, with references.csv in it or beside it; a .tar.gz of such a folder will do',
   'npm run bench -- plan [--seconds S]',
+  'npm run bench -- peers [--seconds S] [--take N] [--parallel 1|2] [--only j30,j60,j120,keeper,hints] [--set FOLDER]',
+  '    our search against a general solver, both by processor time; FOLDER holds j30.tar.gz and so on',
   'npm run bench -- book',
   'npm run bench -- parts',
   'npm run bench -- app',
@@ -26,7 +29,13 @@ const usage = [
 async function main(): Promise<number> {
   const { values, positionals } = parseArgs({
     allowPositionals: true,
-    options: { set: { type: 'string' }, seconds: { type: 'string' }, take: { type: 'string' } },
+    options: {
+      set: { type: 'string' },
+      seconds: { type: 'string' },
+      take: { type: 'string' },
+      parallel: { type: 'string' },
+      only: { type: 'string' },
+    },
   });
   const [what, ...more] = positionals;
   if (more.length > 0) throw new RangeError(`'${more[0]}' is one word too many`);
@@ -49,6 +58,24 @@ async function main(): Promise<number> {
     console.log(rows.join('\n'));
     keep(`Plans, ${seconds} s`, rows);
     return times.some((row) => row.violations > 0) ? 1 : 0;
+  }
+  if (what === 'peers') {
+    const sections = await peerSections(
+      {
+        seconds: values.seconds === undefined ? 30 : positive('--seconds', values.seconds),
+        take: values.take === undefined ? null : Math.floor(positive('--take', values.take)),
+        parallel: values.parallel === undefined ? 1 : Math.min(2, Math.floor(positive('--parallel', values.parallel))),
+        only: values.only?.split(',') ?? null,
+        folder: values.set ?? fileURLToPath(new URL('../../shared/data/psplib', import.meta.url)),
+      },
+      (line) => console.log(line),
+    );
+    for (const { heading, note, rows, notes } of sections) {
+      const table = aligned(rows);
+      console.log(['', heading, ...table, ...notes].join('\n'));
+      keep(heading, [...table, ...(notes.length > 0 ? ['', ...notes] : [])], note);
+    }
+    return sections.some(({ faults }) => faults.length > 0) ? 1 : 0;
   }
   const table = await tableOf(what);
   if (table !== null) {
@@ -89,10 +116,10 @@ function aligned(rows: readonly string[]): string[] {
 }
 
 /** Writes a table into `bench/latest.md`, in place of the one of the same heading. */
-function keep(heading: string, rows: readonly string[]): void {
+function keep(heading: string, rows: readonly string[], note = 'one core.'): void {
   const path = fileURLToPath(new URL('latest.md', import.meta.url));
   const machine = `${cpus().length} × ${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}`;
-  const section = `## ${heading}\n\n${new Date().toISOString().slice(0, 10)}, ${machine}, one core.\n\n${rows.join('\n')}\n`;
+  const section = `## ${heading}\n\n${new Date().toISOString().slice(0, 10)}, ${machine}, ${note}\n\n${rows.join('\n')}\n`;
   const title = '# Benchmarks, as last run\n';
   const old = existsSync(path) ? readFileSync(path, 'utf8') : title;
   const sections = old.split(/^(?=## )/m);

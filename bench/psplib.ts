@@ -11,7 +11,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { readPsplib, startSearch, violations } from '#workplan';
 
-interface Reference {
+export interface Reference {
   readonly makespan: number;
   readonly isOptimum: boolean;
 }
@@ -115,7 +115,7 @@ function spentSince_s(started: NodeJS.CpuUsage): number {
   return (user + system) / 1e6;
 }
 
-function unpack(archive: string): string {
+export function unpack(archive: string): string {
   if (!existsSync(archive)) throw new RangeError(`there is no ${archive}`);
   const folder = mkdtempSync(join(tmpdir(), 'fettle-psplib-'));
   execFileSync('tar', ['xzf', archive, '-C', folder]);
@@ -123,7 +123,7 @@ function unpack(archive: string): string {
 }
 
 /** The folder itself, or the only folder in it that holds `.sm` files. */
-function folderOfInstances(folder: string): string {
+export function folderOfInstances(folder: string): string {
   if (!existsSync(folder) || !statSync(folder).isDirectory()) throw new RangeError(`there is no folder ${folder}`);
   const names = readdirSync(folder);
   if (names.some((name) => name.endsWith('.sm'))) return folder;
@@ -135,7 +135,7 @@ function folderOfInstances(folder: string): string {
 }
 
 /** `references.csv` in the folder, beside it, or beside the archive. */
-function readReferences(folder: string, set: string): Map<string, Reference> {
+export function readReferences(folder: string, set: string): Map<string, Reference> {
   const places = [folder, dirname(folder), dirname(set)].map((place) => join(place, 'references.csv'));
   const path = places.find((place) => existsSync(place));
   if (path === undefined) throw new RangeError(`no references.csv in ${set} or beside it`);
@@ -154,6 +154,6 @@ function readReferences(folder: string, set: string): Map<string, Reference> {
   );
 }
 
-function byNumbers(a: string, b: string): number {
+export function byNumbers(a: string, b: string): number {
   return a.localeCompare(b, 'en', { numeric: true });
 }

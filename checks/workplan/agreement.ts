@@ -1,5 +1,6 @@
 /** How the search's answer stands to a proved best: what the checks of this folder judge it by. */
 import { type Outcome, type Problem, startSearch, violations } from '#workplan';
+import type { Steadiest } from './best-plan.ts';
 import type { ModelWorth } from './model.ts';
 
 export type Agreement =
@@ -43,3 +44,17 @@ export const worthText = ({ missed, weight, setUp_min }: ModelWorth): string =>
   `missed ${missed}, weight ${weight}, set-ups ${setUp_min} min`;
 
 export const sameWorth = (one: ModelWorth, other: ModelWorth): boolean => worthText(one) === worthText(other);
+
+/**
+ * How a plan stands to the steadiest there is of its worth: over 0 where it is better, which cannot be; 0 where it moves
+ * as little and finishes as soon; under 0 where it does not.
+ */
+export function steadier({ plan }: Outcome, problem: Problem, best: Steadiest): number {
+  const open = plan.steps.filter(({ step }) => problem.steps.find(({ id }) => id === step)!.progress.kind === 'open');
+  const moved_min = open.reduce((sum, { step, start }) => {
+    const was = problem.previous.find((one) => one.step === step);
+    return sum + (was ? Math.abs(start - was.start) : 0);
+  }, 0);
+  const lastFinish = Math.max(0, ...open.map(({ finish }) => finish));
+  return best.moved_min - moved_min || best.lastFinish - lastFinish;
+}

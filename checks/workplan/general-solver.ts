@@ -30,9 +30,19 @@ const packageJson = JSON.parse(readFileSync(script.replace(/dist[\\/][^\\/]*$/, 
 /** Name and version of the solver, for stored answers. */
 export const solverName = `Chuffed in the minizinc package ${packageJson.version}`;
 
-/** The browser's Worker, as far as the script uses it. The compiled module is handed in, so threads share it. */
+/**
+ * The browser's Worker, as far as the script uses it. The compiled module is handed in, so threads share it. Each
+ * message tells the thread's own processor time where the system says it (Linux), so that it can be timed fairly.
+ */
 const threadAsBrowserWorker = `
 const { parentPort, workerData } = require('node:worker_threads');
+const { readFileSync, readlinkSync } = require('node:fs');
+let self = null;
+try {
+  self = '/proc/' + readlinkSync('/proc/thread-self');
+} catch {}
+const spent_ms = () =>
+  self === null ? performance.now() : Number(readFileSync(self + '/schedstat', 'utf8').split(' ')[0]) / 1e6;
 const instantiate = WebAssembly.instantiate;
 WebAssembly.instantiate = async (_bytes, imports) =>
   ({ module: workerData.module, instance: await instantiate(workerData.module, imports) });
@@ -41,20 +51,25 @@ Object.assign(globalThis, {
   __filename: workerData.script,
   __dirname: require('node:path').dirname(workerData.script),
   self: globalThis,
-  postMessage: (message) => parentPort.postMessage(message),
+  postMessage: (message) => parentPort.postMessage({ ...message, spent_ms: spent_ms(), thread: self }),
   addEventListener: (kind, listen) => kind === 'message' && parentPort.on('message', (data) => listen({ data })),
 });
-const text = require('node:fs').readFileSync(workerData.script, 'utf8');
+const text = readFileSync(workerData.script, 'utf8');
 require('node:vm').runInThisContext(text, { filename: workerData.script });
 `;
 
 let compiled: Promise<WebAssembly.Module> | null = null;
 
-/** What the script posts, as far as it is read here. */
-interface Posted {
+/** What the script posts, as far as it is read. */
+export interface Posted {
   readonly type: string;
+  /** processor time of the solver's thread so far; time since it began where the system does not tell. [ms] */
+  readonly spent_ms: number;
+  /** where the system tells of the thread; null where it does not */
+  readonly thread: string | null;
   readonly status?: string;
   readonly output?: { readonly json?: Record<string, unknown> };
+  readonly statistics?: Readonly<Record<string, unknown>>;
   readonly what?: string;
   readonly message?: string;
   readonly code?: number;
@@ -68,14 +83,30 @@ interface Posted {
  * @throws Error where the solver refuses the model or stops without an answer
  */
 export async function solveModel(model: string, options: SolverOptions): Promise<SolverAnswer> {
-  compiled ??= WebAssembly.compile(readFileSync(find.resolve('minizinc/minizinc.wasm')));
-  const module = await compiled;
-  const thread = new Worker(threadAsBrowserWorker, { eval: true, workerData: { script, module } });
+  const thread = await solverThread();
   try {
     return await answerFrom(thread, model, options);
   } finally {
     await thread.terminate();
   }
+}
+
+/** A thread with the solver in it, not yet ready: it posts 'ready', then is asked by `askSolver`. End it after use. */
+export async function solverThread(): Promise<Worker> {
+  compiled ??= WebAssembly.compile(readFileSync(find.resolve('minizinc/minizinc.wasm')));
+  const module = await compiled;
+  const thread = new Worker(threadAsBrowserWorker, { eval: true, workerData: { script, module } });
+  thread.postMessage({
+    wasmURL: find.resolve('minizinc/minizinc.wasm'),
+    dataURL: find.resolve('minizinc/minizinc.data'),
+  });
+  return thread;
+}
+
+/** Asks a ready thread for the best values of a model; it posts what it finds as it goes, and at last 'exit'. */
+export function askSolver(thread: Worker, model: string, flags: readonly string[]): void {
+  const args = ['-i', '--output-mode', 'json', ...flags, 'model.mzn'];
+  thread.postMessage({ jsonStream: true, files: { 'model.mzn': model }, args });
 }
 
 function answerFrom(thread: Worker, model: string, { timeLimit_ms, solver = 'chuffed' }: SolverOptions) {
@@ -93,8 +124,7 @@ function answerFrom(thread: Worker, model: string, { timeLimit_ms, solver = 'chu
     thread.on('message', (posted: Posted) => {
       if (posted.type === 'ready' && !asked) {
         asked = true;
-        const args = ['-i', '--output-mode', 'json', '--solver', solver, 'model.mzn'];
-        thread.postMessage({ jsonStream: true, files: { 'model.mzn': model }, args });
+        askSolver(thread, model, ['--solver', solver]);
       } else if (posted.type === 'solution') values = posted.output?.json ?? null;
       else if (posted.type === 'status') status = posted.status ?? '';
       else if (posted.type === 'error') refused.push(`${posted.what}: ${posted.message}`);
@@ -107,10 +137,6 @@ function answerFrom(thread: Worker, model: string, { timeLimit_ms, solver = 'chu
             reject(new Error(`the solver ended with code ${posted.code}, status '${status}': ${refused.join('; ')}`)),
           );
       }
-    });
-    thread.postMessage({
-      wasmURL: find.resolve('minizinc/minizinc.wasm'),
-      dataURL: find.resolve('minizinc/minizinc.data'),
     });
   });
 }

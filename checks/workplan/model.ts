@@ -24,7 +24,8 @@ export type ModelWorth = Pick<Worth, 'missed' | 'weight' | 'setUp_min'>;
 
 /**
  * @param problem  a sound problem; weights whole numbers
- * @param asGoodAs where given, only plans of this worth, and the one whose last open step is finished soonest
+ * @param asGoodAs where given, only plans of this worth, and of them the one that moves least of `previous`, then
+ *                 the one whose last open step is finished soonest
  * @returns        its model: least missed, then most weight, then least set-up changing, as one number to be made
  *                 as great as can be
  * @throws RangeError  for weights that are not whole, or too many for the solver's 32-bit numbers
@@ -37,22 +38,35 @@ export function constraintModel(problem: Problem, asGoodAs?: ModelWorth): Constr
   const changes = setUpTerms(draft, steps);
   sharingTerms(draft, steps, changes);
   let goal = objective(draft, changes);
-  if (asGoodAs) goal = soonest(draft, steps, asGoodAs);
+  if (asGoodAs) goal = steadiest(draft, steps, asGoodAs);
   return { text: draft.text(goal), steps, changes };
 }
 
-function soonest(draft: Draft, steps: readonly StepTerms[], { missed, weight, setUp_min }: ModelWorth): string {
-  const { jobs, horizon } = draft.problem;
+function steadiest(draft: Draft, steps: readonly StepTerms[], { missed, weight, setUp_min }: ModelWorth): string {
+  const { jobs, horizon, previous } = draft.problem;
+  if (previous.length * horizon * (horizon + 1) >= 2 ** 31)
+    throw new RangeError('minutes moved are too many for one number');
   const sum = (some: (job: ProblemJob) => boolean) =>
     sumText(jobs.flatMap((job, index) => (some(job) ? [`${job.weight} * job_${index}`] : [])));
   const all = jobs.filter(isNeeded).reduce((total, job) => total + job.weight, 0);
-  draft.rule('as good as the best, finished soonest');
+  draft.rule('as good as the best, least moved, then finished soonest');
   draft.constraint(`${sum(isNeeded)} = ${all - missed}`);
   draft.constraint(`${sum(() => true)} = ${weight}`);
   draft.constraint(`setUp_min = ${setUp_min}`);
   draft.variable(`0..${horizon}`, 'last_finish');
   for (const { open, on, to } of steps) if (open) draft.constraint(`${on} -> last_finish >= ${to}`);
-  return 'solve minimize last_finish;';
+  const moved = steps.flatMap(({ step, open, on, from }, index) => {
+    const was = previous.find((one) => one.step === step.id);
+    if (!open || !was) return [];
+    const term = draft.variable(`0..${horizon}`, `moved_${index}`);
+    draft.constraint(`${term} = ${on} * abs(${from} - ${was.start})`);
+    return [term];
+  });
+  draft.variable(`0..${Math.max(1, moved.length) * horizon}`, 'moved_min');
+  draft.constraint(`moved_min = ${sumText(moved)}`);
+  draft.variable('int', 'unrest');
+  draft.constraint(`unrest = ${horizon + 1} * moved_min + last_finish`);
+  return 'solve minimize unrest;';
 }
 
 const isNeeded = ({ deadline, optional }: ProblemJob) => deadline !== null || !optional;

@@ -21,7 +21,7 @@ export function smallProblem(seed: number, options: SmallProblemOptions = {}): P
   const draw = chanceFrom(seed, options);
   const begun = draw.often(0.2, 'already begun', 'not before now');
   const twoDays = draw.asked('wait warm', 'wait dry', 'day ends in');
-  const dayCount = draw.tiny ? 1 : twoDays ? 2 : draw.whole(1, 2);
+  const dayCount = draw.tiny ? 1 : draw.middling ? draw.whole(2, 3) : twoDays ? 2 : draw.whole(1, 2);
   const horizon = 1440 * (dayCount + 1);
 
   const aspects = someAspects(draw);

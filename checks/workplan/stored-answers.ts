@@ -2,11 +2,12 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import type { Problem, Rule } from '#workplan';
+import type { Steadiest } from './best-plan.ts';
 import type { ModelWorth } from './model.ts';
 import type { SeededOptions } from './varied-problem.ts';
 
-/** The proved best of one problem of `seededProblem`. */
-export interface StoredAnswer extends ModelWorth {
+/** The proved best of one problem of `seededProblem`; of how steady and soon it can be, where that was settled too. */
+export interface StoredAnswer extends ModelWorth, Partial<Steadiest> {
   readonly seed: number;
   readonly options: SeededOptions;
   /** first 12 hex digits of the SHA-256 of the problem's JSON: a changed generator makes an answer void */

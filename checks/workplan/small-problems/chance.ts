@@ -7,8 +7,11 @@ export interface SmallProblemOptions {
    * Default 'all'.
    */
   readonly rules?: 'all' | readonly Rule[];
-  /** 'tiny': one job day, 2–4 steps; 'small': one or two job days, 3–9 steps. Default 'small'. */
-  readonly size?: 'tiny' | 'small';
+  /**
+   * 'tiny': one job day, 2–4 steps; 'small': one or two job days, 3–9 steps; 'middling': two or three longer job
+   * days, 8–13 steps. Default 'small'.
+   */
+  readonly size?: 'tiny' | 'small' | 'middling';
   /**
    * Every figure of time a multiple of five minutes, waits of set times only and no abrading, so that brute force
    * may step by five. Default false.
@@ -19,6 +22,7 @@ export interface SmallProblemOptions {
 /** Draws for one problem. Stored answers go by the seed, so the draws and their order may not change. */
 export interface Chance {
   readonly tiny: boolean;
+  readonly middling: boolean;
   readonly onFives: boolean;
   /** true with this chance */
   chance(of: number): boolean;
@@ -49,6 +53,7 @@ export function chanceFrom(
   const asked = (...named: Rule[]) => rules !== 'all' && named.some((rule) => rules.includes(rule));
   return {
     tiny: size === 'tiny',
+    middling: size === 'middling',
     onFives,
     chance,
     whole,

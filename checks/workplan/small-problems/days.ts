@@ -3,13 +3,13 @@ import type { Hand, MinuteSpan, PlanHour, ProblemDay, SetUpAspect } from '#workp
 import type { Chance } from './chance.ts';
 
 export function someDays(draw: Chance, dayCount: number, aspects: readonly SetUpAspect[]): ProblemDay[] {
-  const { fives, often, one, tiny } = draw;
+  const { fives, often, one, tiny, middling } = draw;
   const days: ProblemDay[] = [];
   for (let i = 0; i < dayCount; i++) {
     const from = 1440 * i + fives(8 * 60, 11 * 60);
     const setOut_min = often(0.3, 'set-out and clear-up') ? fives(5, 20) : 0;
     const clearUp_min = often(0.3, 'set-out and clear-up') ? fives(5, 20) : 0;
-    const span = setOut_min + clearUp_min + (tiny ? fives(40, 80) : fives(40, 150));
+    const span = setOut_min + clearUp_min + (tiny ? fives(40, 80) : middling ? fives(80, 180) : fives(40, 150));
     const breakAt = from + setOut_min + fives(15, Math.max(15, span - setOut_min - clearUp_min - 20));
     const pause: MinuteSpan[] = often(0.3, 'break') ? [{ from: breakAt, to: breakAt + one([5, 10, 20]) }] : [];
     const features = (['water', 'mains', 'level'] as const).filter(() => !often(0.3, 'place'));

@@ -8,13 +8,13 @@ export function someWork(
   draw: Chance,
   there: Pick<Problem, 'days' | 'hands' | 'tools' | 'zones' | 'aspects' | 'mixes' | 'stores'>,
 ): { jobs: ProblemJob[]; steps: ProblemStep[] } {
-  const { chance, fives, often, one, whole, tiny } = draw;
+  const { chance, fives, often, one, whole, tiny, middling } = draw;
   const { days, hands, tools, zones, aspects, mixes, stores } = there;
   const jobs: ProblemJob[] = [];
   const steps: ProblemStep[] = [];
-  const jobCount = tiny ? whole(1, 3) : whole(2, 5);
-  const most = tiny ? 4 : 9;
-  const fewest = tiny ? 2 : 3;
+  const jobCount = tiny ? whole(1, 3) : middling ? whole(4, 6) : whole(2, 5);
+  const most = tiny ? 4 : middling ? 13 : 9;
+  const fewest = tiny ? 2 : middling ? 8 : 3;
   for (let j = 0; j < jobCount || steps.length < fewest; j++) {
     const job = `job-${j + 1}`;
     jobs.push({
