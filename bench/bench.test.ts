@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { compareWorth, startSearch, violations, type Worth } from '#workplan';
+import { compareWorth, startSearch, violations, type Worth, worthOf } from '#workplan';
+import { answerAfter, improvingAnswers } from './improving-answers.ts';
+import { keeperModel } from './keeper-model.ts';
 import { keeperProblem, keeperSizes } from './keeper-problems.ts';
 import { runPsplib } from './psplib.ts';
 
@@ -36,6 +38,28 @@ describe("invented keeper's problems", () => {
       expect(plan.leftOut.filter((job) => !told.has(job))).toEqual([]);
     }
   });
+});
+
+describe("a keeper's problem stated for a general solver", () => {
+  // The solver proves it for its own model; the plan is judged by the rules, which are another matter.
+  it('is solved, and the plan written back breaks no rule and does no more than our bound allows', async () => {
+    const problem = keeperProblem(keeperSizes[0]!, 1);
+    const model = keeperModel(problem, 'jobs by weight, then soonest start');
+    const run = await improvingAnswers(model.text, {
+      solve_s: 60,
+      compileAtMost_s: 60,
+      memoryAtMost_MB: 4000,
+      freeSearch: true,
+    });
+    expect(run.kind).toBe('proved');
+    const plan = model.planFrom(answerAfter(run, 60)!.values);
+    expect(violations(plan, problem)).toEqual([]);
+    const search = startSearch(problem, { seed: 1 });
+    search.advance(400);
+    const { verdict, worth } = search.outcome();
+    const bound = verdict.kind === 'proved best' ? worth.weight : verdict.bound;
+    expect(bound).toBeGreaterThanOrEqual(worthOf(plan, problem).weight - 1e-6);
+  }, 120_000);
 });
 
 describe(`PSPLIB J30${hasData ? '' : ' (skipped: no data)'}`, () => {

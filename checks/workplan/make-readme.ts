@@ -21,7 +21,7 @@ interface Tally {
 }
 
 const kindOf = ({ options }: StoredAnswer) => {
-  if (options.rules) return 'one rule often';
+  if (options.rules) return options.rules.length > 1 ? 'rules that meet' : 'one rule often';
   return options.varied ? 'varied' : (options.size ?? 'small');
 };
 const tallies = new Map<string, Map<number, Tally>>();
@@ -48,6 +48,8 @@ const kindWords: Readonly<Record<string, string>> = {
   tiny: 'tiny: 2–4 steps, one day',
   varied: 'varied: small, with odd corners',
   'one rule often': 'small, one rule often',
+  'rules that meet': 'small, two or three rules often',
+  middling: 'middling: 8–13 steps, 2–3 days',
   all: 'all',
 };
 const percent = (part: number, whole: number) => `${((100 * part) / whole).toFixed(1)} %`;
@@ -84,9 +86,9 @@ a problem into MiniZinc text. It is written from the trade's rules and from the 
 - Each aspect of set-up has a row of change slots, each used or not. How many slots can be needed is counted, not
   guessed; the argument stands at the top of \`model-set-ups.ts\`.
 - Worth is one number: a needed job counts more than all weight, a unit of weight more than all set-up changing. A
-  second run, with that fixed, finds the soonest last finish.
+  second run, with that fixed, finds the plan that moves least of the one before, and of those the soonest finish.
 
-Not in it: steadiness (\`moved_min\`); two aspects that both shelter; aspects whose changes ask for each other's states;
+Not in it: two aspects that both shelter; aspects whose changes ask for each other's states;
 weights that are not whole. It refuses these, it does not guess.
 
 ## The solver
