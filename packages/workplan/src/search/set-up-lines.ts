@@ -195,7 +195,8 @@ export class SetUpLines {
   ): boolean {
     const { taken } = this;
     const line = taken.lines[aspect]!;
-    const was = line[i - 1]!;
+    // none where how it stands at first is drawn out
+    const was = line[i - 1];
     const next = line[j];
     if (spell.before !== null && spell.after !== null) {
       // no change is made anew
@@ -212,8 +213,8 @@ export class SetUpLines {
     const old = j > i ? [...line[i]!.before, ...(next?.before ?? [])] : (next?.before ?? []);
     for (const made of old) if (!kept.has(made)) this.unmake(made);
     let [before, after] = [spell.before, next === undefined ? [] : spell.after];
-    let [left, middle, right]: [Spell, Standing, Spell | undefined] = [was, spell, next];
-    if (before === null) {
+    let [left, middle, right]: [Spell | undefined, Standing, Spell | undefined] = [was, spell, next];
+    if (before === null && was !== undefined) {
       const way = this.makeWay(aspect, was, middle, true);
       if (way !== null) {
         before = way.made;
@@ -233,11 +234,8 @@ export class SetUpLines {
       this.depth--;
       return false;
     }
-    const fresh: Spell[] = [
-      ...line.slice(0, i - 1),
-      left,
-      { from: middle.from, to: middle.to, state: spell.state, before },
-    ];
+    const fresh: Spell[] = left === undefined ? [] : [...line.slice(0, i - 1), left];
+    fresh.push({ from: middle.from, to: middle.to, state: spell.state, before });
     if (right !== undefined) fresh.push({ ...right, before: after }, ...line.slice(j + 1));
     taken.replaceLine(aspect, fresh);
     let good = true;
