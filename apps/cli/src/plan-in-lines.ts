@@ -41,7 +41,8 @@ export function planInLines(
       for (const obstacle of reasons) {
         const { why, gain } = obstacleInWords(obstacle, problem);
         lines.push(`    ${why}`);
-        if (gain) lines.push(`    ${gain}`);
+        // what else would help is told below, once it has been seen to
+        if (gain && obstacle.kind === 'not in stores') lines.push(`    ${gain}`);
       }
     }
   }

@@ -62,7 +62,7 @@ export function obstacleInWords(obstacle: Obstacle, problem: Problem): ObstacleW
     case 'set-up out of reach': {
       const wanted = setUpInWords(problem, obstacle.aspect, obstacle.states);
       return {
-        why: `${title} needs ${wanted}, and no job day has the hands, the calm and the time to bring that about.`,
+        why: `${title} needs ${wanted}, and no way was found to bring that about with the hands, the calm and the time of the job days.`,
         gain: 'Add a hand, a calmer day, or the change itself to the boat’s set-ups.',
       };
     }

@@ -40,7 +40,8 @@ export function relaxationInWords(relaxation: Relaxation, problem: Problem): str
       return 'Free of the day it is held to';
     case 'stores by': {
       const names = relaxation.stores.map((id) => problem.stores.find((line) => line.id === id)?.name ?? id);
-      return `${sentence(listInWords(names))} in stores by ${dayCalled(relaxation.by, problem)}`;
+      const list = sentence(listInWords(names));
+      return `${list}${list.includes(',') ? ':' : ''} in stores by ${dayCalled(relaxation.by, problem)}`;
     }
     case 'tool': {
       const tool = problem.tools.find(({ id }) => id === relaxation.tool);

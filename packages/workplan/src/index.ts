@@ -38,6 +38,8 @@ export type { Fault } from './problem-faults.ts';
 export { readPsplib } from './psplib.ts';
 export { type Gain, type Reasons, type ReasonsRun, startReasons, type WaysIn } from './reasons/reasons.ts';
 export {
+  addedDay,
+  addedHand,
   compareEase,
   fitHour,
   type Relaxation,

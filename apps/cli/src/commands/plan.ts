@@ -5,6 +5,7 @@ import { readArguments } from '../arguments.ts';
 import { oddsInLines } from '../odds-in-lines.ts';
 import { planInLines } from '../plan-in-lines.ts';
 import { readBookFile } from '../read-book-file.ts';
+import { reasonsInLines } from '../reasons-in-lines.ts';
 import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
 import { windowLines } from '../window-lines.ts';
 
@@ -72,6 +73,7 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
   else {
     for (const line of planInLines(outcome, checked.problem, { book: file.book, notes: matter.notes })) out(line);
     const { elapsed } = surroundings;
+    for (const line of reasonsInLines(outcome, checked.problem, { seed, elapsed, most_ms: seconds * 3000 })) out(line);
     for (const line of oddsInLines(outcome, checked.problem, {
       book: file.book,
       seed,

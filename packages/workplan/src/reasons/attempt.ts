@@ -70,7 +70,7 @@ export function* attempt(
   const key = JSON.stringify([relaxations, wanted]);
   const before = footing.known.get(key);
   if (before !== undefined && (before.attempt.kind !== 'not found' || before.tries >= tries)) return before.attempt;
-  const answer = yield* lookFor(footing, relaxations, wanted, tries);
+  const answer = yield* lookFor(footing, relaxations, wanted, before?.tries ?? 0, tries);
   footing.known.set(key, { attempt: answer, tries });
   if (answer.kind === 'fits as it is') footing.fitsAsItIs.set(wanted.join(), answer.plan);
   if (answer.kind === 'found') footing.lastFound.set(wanted.join(), answer.plan);
@@ -81,6 +81,7 @@ function* lookFor(
   { problem, plan, seed, held, lastFound }: Footing,
   relaxations: readonly Relaxation[],
   wanted: readonly string[],
+  before: number,
   tries: number,
 ): Work<Attempt> {
   const changed = relaxations.reduce(relaxed, problem);
@@ -89,10 +90,12 @@ function* lookFor(
     changed.steps.filter(({ job, progress }) => progress.kind === 'open' && !all.has(job)).map(({ job }) => job),
   );
   const narrowed = withoutJobs(changed, others, true);
-  const near = lastFound.get(wanted.join());
+  // a day more is best begun with what is planned left where it is
+  const near = relaxations[0]?.kind === 'another day' ? undefined : lastFound.get(wanted.join());
   const from = near === undefined ? { ...plan, leftOut: wanted.filter((id) => all.has(id)) } : { ...near, leftOut: [] };
   const sum = narrowed.jobs.reduce((total, job) => total + job.weight, 0);
-  for (let start = 0; start * triesInARow < tries; start++) {
+  // what was searched before is not searched again
+  for (let start = Math.floor(before / triesInARow); start * triesInARow < tries; start++) {
     // every other search begins with the wanted jobs in and looks which of the rest to let go, down to none
     const more = start % 2 === 0 ? sum : 0;
     const asked: Problem = {

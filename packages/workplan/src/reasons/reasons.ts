@@ -57,7 +57,7 @@ export interface ReasonsRun {
 }
 
 /** tries of the search at each change, on the first round and on the second, for jobs that had no way in by then */
-const [firstTries, moreTries] = [200, 800];
+const [firstTries, moreTries] = [200, 600];
 /** tries for what a change would gain in all */
 const gainTries = 24;
 

@@ -124,18 +124,24 @@ function obstacleToStep(compiled: Compiled, placing: Placing, alone: Alone, step
     const { from, to } = windowAlone(compiled, free, alone.earliest);
     if (from >= 0 && placing.earliestAlone(free, from, lasts, to) >= 0) return { kind: 'held elsewhere', ...named };
   }
-  const weather = (condition: string): Obstacle => ({
+  const weather = ({ condition, ...run }: LimitedRun): Obstacle => ({
     kind: 'weather',
     ...named,
     condition,
-    ...longestRun(compiled, step, lasts, starts.from),
+    need_min: lasts,
+    ...run,
   });
   const conditions = Object.keys(source.needs) as (keyof Conditions)[];
-  for (const condition of conditions) {
+  const lifted = conditions.flatMap((condition) => {
     const { [condition]: _, ...rest } = source.needs;
-    if (fits({ run: runWith(rest) })) return weather(condition);
+    const run = runWith(rest);
+    return fits({ run }) ? [{ condition, run }] : [];
+  });
+  if (lifted.length > 0) return weather(limitedRun(compiled, step, lasts, starts.from, lifted));
+  if (conditions.length > 1 && fits({ run: runWith({}) })) {
+    const best = longestRun(compiled, step, starts.from);
+    return weather({ ...best, condition: hardest(compiled, step, conditions, best.bestDay) });
   }
-  if (conditions.length > 1 && fits({ run: runWith({}) })) return weather(hardest(compiled, step, conditions));
   if (source.notAlone && fits({ run: runWith(source.needs, source.hands) }))
     return { kind: 'no second hand', ...named };
   if (source.hands > 1 && fits({ run: runWith(source.needs, 1), hands: 1, notAlone: false }))
@@ -185,12 +191,15 @@ function obstacleToStep(compiled: Compiled, placing: Placing, alone: Alone, step
         by: horizon,
       };
   }
-  if (conditions.length > 0) return weather(hardest(compiled, step, conditions));
+  if (conditions.length > 0) {
+    const best = longestRun(compiled, step, starts.from);
+    return weather({ ...best, condition: hardest(compiled, step, conditions, best.bestDay) });
+  }
   return {
     kind: 'longer than any day',
     ...named,
     minutes: lasts,
-    longest_min: longestRun(compiled, step, lasts, starts.from).best_min,
+    longest_min: longestRun(compiled, step, starts.from).best_min,
   };
 }
 
@@ -198,29 +207,78 @@ function withoutStores(compiled: Compiled, step: CompiledStep): CompiledStep {
   return { ...step, earliest: Math.max(compiled.now, step.source.held?.from ?? 0) };
 }
 
-/** The longest stretch of minutes from some minute on that allows a step, and the day it is on. */
-function longestRun(compiled: Compiled, step: CompiledStep, need_min: Minute, from: Minute) {
-  let best_min = 0;
-  let bestDay: string | null = null;
-  for (const stretch of compiled.stretches)
-    for (let minute = Math.max(from, stretch.from); minute < stretch.to; minute += Math.max(1, step.run[minute]!))
-      if (step.run[minute]! > best_min) {
-        best_min = step.run[minute]!;
-        bestDay = compiled.problem.days[stretch.day]!.id;
-      }
-  return { need_min, best_min, bestDay };
+interface LongestRun {
+  readonly best_min: Minute;
+  readonly bestDay: string | null;
 }
 
-/** Of a step's conditions the one that the fewest hours of the job days meet. */
-function hardest(compiled: Compiled, step: CompiledStep, conditions: readonly (keyof Conditions)[]): string {
+interface LimitedRun extends LongestRun {
+  readonly condition: string;
+}
+
+/** The longest stretch of minutes from some minute on that allows a step, and the day it is on. */
+function longestRun(compiled: Compiled, step: CompiledStep, from: Minute): LongestRun {
+  let best_min = 0;
+  let bestDay: string | null = null;
+  compiled.problem.days.forEach(({ id }, day) => {
+    const run_min = longestOnDay(compiled, step.run, day, from);
+    if (run_min <= best_min) return;
+    best_min = run_min;
+    bestDay = id;
+  });
+  return { best_min, bestDay };
+}
+
+function longestOnDay(compiled: Compiled, run: Int32Array, day: number, from: Minute): Minute {
+  let best_min = 0;
+  for (const stretch of compiled.stretches) {
+    if (stretch.day !== day) continue;
+    for (let minute = Math.max(from, stretch.from); minute < stretch.to; minute += Math.max(1, run[minute]!))
+      best_min = Math.max(best_min, run[minute]!);
+  }
+  return best_min;
+}
+
+/**
+ * Of the conditions whose lifting gives a step a start the one that limits the day that comes nearest: the longest
+ * stretch there is now on a day on which, with that condition lifted, the step would find its time.
+ *
+ * @param lifted  each with the minutes in a row that are left to the step without it
+ */
+function limitedRun(
+  compiled: Compiled,
+  step: CompiledStep,
+  lasts: Minute,
+  from: Minute,
+  lifted: readonly { readonly condition: keyof Conditions; readonly run: Int32Array }[],
+): LimitedRun {
+  let best: LimitedRun | null = null;
+  for (const { condition, run } of lifted)
+    compiled.problem.days.forEach(({ id }, day) => {
+      if (longestOnDay(compiled, run, day, from) < lasts) return;
+      const best_min = longestOnDay(compiled, step.run, day, from);
+      if (best === null || best_min > best.best_min) best = { condition, best_min, bestDay: best_min > 0 ? id : null };
+    });
+  return best ?? { condition: lifted[0]!.condition, ...longestRun(compiled, step, from) };
+}
+
+/** Of a step's conditions the one that the fewest hours of a job day meet; of all job days where none is named. */
+function hardest(
+  compiled: Compiled,
+  step: CompiledStep,
+  conditions: readonly (keyof Conditions)[],
+  onDay: string | null,
+): string {
   const { inside } = runNeeds(compiled.problem, step.source);
   const met = (condition: keyof Conditions) => {
     const needs = { [condition]: step.source.needs[condition] } as Conditions;
     let minutes = 0;
-    for (const { from, to } of compiled.stretches)
+    for (const { day, from, to } of compiled.stretches) {
+      if (onDay !== null && compiled.problem.days[day]!.id !== onDay) continue;
       for (let minute = from; minute < to; minute += 60 - (minute % 60))
         if (suitsHour({ needs, inside }, compiled.problem.hours[Math.floor(minute / 60)]!))
           minutes += Math.min(to, minute + 60 - (minute % 60)) - minute;
+    }
     return minutes;
   };
   return conditions.reduce((worst, condition) => (met(condition) < met(worst) ? condition : worst));

@@ -1,6 +1,13 @@
 /** What is behind one block of the drawing: why it is there, what it asks for, how long, with whom, and its cautions. */
 import type { Book } from '#boat-book';
-import { changeInWords, conditionsInWords, type PlanOdds, setUpInWords, stepReasonsInWords } from '#reckoning';
+import {
+  changeInWords,
+  conditionsInWords,
+  type HeldWords,
+  type PlanOdds,
+  setUpInWords,
+  stepReasonsInWords,
+} from '#reckoning';
 import type { Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
 import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
@@ -15,6 +22,8 @@ interface Shown {
   readonly book: Book;
   /** null: not worked out yet */
   readonly odds: PlanOdds | null;
+  /** by step what holds it where it is, once that is known; left out where it is not shown */
+  readonly held?: Readonly<Record<string, HeldWords>> | null;
 }
 
 export function BlockSheet({
@@ -45,6 +54,7 @@ function StepWorking({
   odds,
   planned,
   step,
+  held,
 }: Shown & { readonly planned: PlannedStep; readonly step: ProblemStep }) {
   const record = book.steps[step.id];
   const job = book.jobs[step.job];
@@ -84,6 +94,7 @@ function StepWorking({
       <Part title="Why then">
         {reasons.length === 0 ? ['Nothing binds it to this time: it fits here with the rest.'] : reasons}
       </Part>
+      {held !== undefined && step.progress.kind === 'open' && <HeldHere held={held?.[step.id] ?? null} />}
       <Facts
         rows={[
           [
@@ -131,6 +142,17 @@ function ChangeWorking({ problem, book, change }: Shown & { readonly change: Pla
         ]}
       />
     </div>
+  );
+}
+
+/** What keeps the step from starting sooner, and how much later it could. */
+function HeldHere({ held }: { readonly held: HeldWords | null }) {
+  if (held === null) return <Part title="What holds it here">{['Being worked out.']}</Part>;
+  return (
+    <>
+      <Part title="What holds it here">{held.holds}</Part>
+      <Part title="Room to spare">{[held.room]}</Part>
+    </>
   );
 }
 

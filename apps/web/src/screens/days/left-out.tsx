@@ -1,24 +1,29 @@
-/** The jobs that are not in the plan, each with what stands in its way and the change that would let it in. */
+/** The jobs that are not in the plan, each with what stands in its way and the changes that would let it in. */
 
 import { lazy, Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import type { Obstacle, Problem } from '#workplan';
-import { RefusalLine } from '../../parts/form.tsx';
-import { useRun } from '../../parts/use-run.ts';
 import { address } from '../../shell/route.ts';
-import type { LeftOutJob, PlanPicture } from './plan-report.ts';
+import { ChangeLine } from './change-line.tsx';
+import { MostGain, ReasonsProgress } from './most-gain.tsx';
+import type { LeftOutJob, PlanPicture, PlanReasons } from './plan-report.ts';
+import './reasons.css';
 
 const StoreSheet = lazy(() => import('../stores/store-sheet.tsx'));
 
-export function LeftOut({
-  problem,
-  picture,
-  book,
-}: {
+interface Shown {
   readonly problem: Problem;
-  readonly picture: PlanPicture;
   readonly book: Book;
-}) {
+  /** null: nothing is known yet of what would let them in */
+  readonly reasons: PlanReasons | null;
+  readonly readOnly: boolean;
+}
+
+export function LeftOut({
+  picture,
+  settled,
+  ...shown
+}: Shown & { readonly picture: PlanPicture; readonly settled: boolean }) {
   const { leftOut } = picture;
   if (leftOut.length === 0)
     return (
@@ -30,57 +35,50 @@ export function LeftOut({
   return (
     <section className="days-left">
       <h2>Left out, and why</h2>
+      <ReasonsProgress reasons={shown.reasons} settled={settled} />
       <ul>
         {leftOut.map((job) => (
-          <LeftOutLine key={job.job} job={job} problem={problem} book={book} />
+          <LeftOutLine key={job.job} job={job} {...shown} />
         ))}
       </ul>
+      <MostGain {...shown} />
     </section>
   );
 }
 
-function LeftOutLine({
-  job,
-  problem,
-  book,
-}: {
-  readonly job: LeftOutJob;
-  readonly problem: Problem;
-  readonly book: Book;
-}) {
-  const { run, refusal } = useRun();
+function LeftOutLine({ job, problem, book, reasons, readOnly }: Shown & { readonly job: LeftOutJob }) {
   const [store, setStore] = useState<Id | null>(null);
+  const known = reasons?.ways.find((each) => each.job === job.job);
+  const ways = known?.ways ?? [];
   return (
     <li>
       <h3>
         <a href={address('work', 'job', job.job)}>{job.title}</a>
       </h3>
-      {job.reasons.map(({ why, gain, obstacle }) => (
-        <div key={why}>
-          <p className="small soft">{why}</p>
-          {gain !== null &&
-            (obstacle.kind === 'not in stores' ? (
-              <button type="button" className="words small" onClick={() => setStore(obstacle.store)}>
-                {gain}
-              </button>
-            ) : obstacle.kind === 'held elsewhere' ? (
-              <button
-                type="button"
-                className="words small"
-                onClick={() => void run('holdJob', { job: job.job, day: null })}
-              >
-                Free it from its day
-              </button>
-            ) : (
-              <p className="small">
-                <a className="days-gain" href={whereToChange(obstacle, problem)}>
-                  {gain}
-                </a>
-              </p>
-            ))}
-        </div>
+      {job.reasons.map(({ why }) => (
+        <p key={why} className="small soft">
+          {why}
+        </p>
       ))}
-      <RefusalLine refusal={refusal} />
+      {ways.map((way) => (
+        <ChangeLine key={way.words} change={way} problem={problem} book={book} readOnly={readOnly} />
+      ))}
+      {ways.length === 0 && known?.finished && (
+        <p className="small">No single change that was looked at would let it in beside the rest.</p>
+      )}
+      {job.reasons.map(({ obstacle }) =>
+        obstacle.kind === 'not in stores' ? (
+          <button key={obstacle.store} type="button" className="words small" onClick={() => setStore(obstacle.store)}>
+            {book.stores[obstacle.store]?.name ?? obstacle.store}: open it in the stores
+          </button>
+        ) : ways.length === 0 && known?.finished ? (
+          <p key={obstacle.kind} className="small">
+            <a className="days-gain" href={whereToChange(obstacle, problem)}>
+              Change what stands in its way
+            </a>
+          </p>
+        ) : null,
+      )}
       {store !== null && (
         <Suspense fallback={null}>
           <StoreSheet book={book} id={store} onClose={() => setStore(null)} />
@@ -90,7 +88,7 @@ function LeftOutLine({
   );
 }
 
-/** The page on which the change that would let the job in is made. */
+/** The page on which what stands in a job's way is changed. */
 function whereToChange(obstacle: Obstacle, problem: Problem): string {
   const lastDay = problem.days.at(-1)?.id ?? 'new';
   switch (obstacle.kind) {

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { effortInWords } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
+import { useBook } from '../../offline/use-book.ts';
 import { capital, countInWords } from '../../parts/in-words.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BlockSheet } from './block-sheet.tsx';
@@ -20,6 +21,7 @@ import { Windows } from './windows.tsx';
 
 export function PlanPage() {
   const book = useOpenBook();
+  const { readOnly } = useBook();
   const inHand = usePlan(book);
   const { problem, picture } = inHand;
   const [opened, setOpened] = useState<Block | null>(null);
@@ -56,7 +58,14 @@ export function PlanPage() {
             openOn={null}
             onOpen={setOpened}
           />
-          <LeftOut problem={problem} picture={picture} book={book} />
+          <LeftOut
+            problem={problem}
+            picture={picture}
+            book={book}
+            reasons={inHand.reasons}
+            settled={inHand.state !== 'planning'}
+            readOnly={readOnly !== null}
+          />
         </div>
       )}
       {inHand.state === 'nothing to plan' && !inHand.noWork && <Windows book={book} />}
@@ -78,6 +87,7 @@ export function PlanPage() {
           plan={picture.outcome.plan}
           book={book}
           odds={inHand.odds}
+          held={inHand.reasons?.held ?? null}
           onClose={() => setOpened(null)}
         />
       )}

@@ -154,10 +154,10 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
 /**
  * Has the next plan begin from this one: after a change, the plan that showed what the change would bring.
  *
- * @param startsAt  instant of minute 0 of the plan
+ * @param from  the plan with the instant of its minute 0; null: from none after all
  */
-export function planNextFrom(startsAt: string, plan: Plan): void {
-  nextFrom = { startsAt, plan };
+export function planNextFrom(from: { readonly startsAt: string; readonly plan: Plan } | null): void {
+  nextFrom = from;
 }
 
 /** Ends the search; what it has by then is the plan and is kept. */
