@@ -49,7 +49,7 @@ plans again whenever something is other than planned, and \`calibration.ts\` cou
 | rain          | a slow normal quantity under the chance of each hour | fronts that come at any time and last as they like                               |
 | the forecast  | as it stands when the odds are worked out            | made again every hour; fronts moved, missed, made up, the more the further ahead |
 | air           | off by a slow error                                  | air masses that change by steps                                                  |
-| replanning    | one to four lists, where half an hour behind         | the full search, ${size.onTheWay} tries each time                                              |
+| replanning    | the plan moved later, then a few lists               | the full search, ${size.onTheWay} tries each time                                              |
 
 Seeds ${firstSeed} to ${lastSeed}: ${lastSeed - firstSeed + 1} problems, ${forecasts.length} jobs in their first plans, ${size.runs} runs for each problem's odds,
 ${size.first} tries for each first plan. Nothing was tried on these seeds while the model was made.
@@ -66,8 +66,7 @@ would score ${(base * (1 - base)).toFixed(4)}.
 
 What is off, and why: low chances are rather too low and high ones too high, because where not all fits, the full planner
 and the cheap replanning give up different jobs of much the same worth. A set of jobs with one date is simulated
-jointly; over 20 other problems the full planner in the odds' own drawn worlds has 87 of 100 sets in time, the cheap
-replanning 81. All this is left as it is: to mend it by a factor would be to fit the world made here.
+jointly, never multiplied. All this is left as it is: to mend it by a factor would be to fit the world made here.
 `;
 if (asked.length === 2) process.stdout.write(page);
 else writeFileSync(fileURLToPath(new URL('README.md', import.meta.url)), page);

@@ -1,9 +1,12 @@
 import type { Minute } from '../problem.ts';
 import { type Compiled, type CompiledAspect, type CompiledStep, suitsHour } from '../search/compiled.ts';
-import { inOrder } from '../search/first-lists.ts';
+import { firstLists, inOrder } from '../search/first-lists.ts';
 import { Placing } from '../search/placing.ts';
 import { ListPlacing, type StepList } from '../search/step-list.ts';
 import { isDone, isOpen, type RunState } from './run-state.ts';
+
+/** So often the needed jobs that a list missed are put ahead in it. */
+const assumedRepairs = 2;
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
@@ -13,10 +16,10 @@ const assumedSeen_h = 2;
 const assumedMostFailures = 3;
 
 /**
- * What is left of a plan laid again from a minute on, in a cheap form: the search's own placing, but of one to four
- * lists instead of thousands. The first is the plan's order; where a needed job finds no place in it, another has such
- * jobs ahead, another all jobs by their worth for their time, the last both; the best of them is taken. It reckons with
- * likely times and with the weather as said, but for the hours at hand.
+ * What is left of a plan laid again from a minute on, in a cheap form: the search's own placing, but of a few lists
+ * instead of thousands. The first is the plan's order, nothing sooner than it was to be; where a needed job finds no
+ * place in it, such jobs go ahead, and where that does not do, the lists that a search begins with are tried; the best
+ * is taken. It reckons with likely times and with the weather as said, but for the hours at hand.
  */
 export class PlanAgain {
   private readonly compiled: Compiled;
@@ -26,7 +29,6 @@ export class PlanAgain {
   private readonly placing: Placing;
   private readonly lists: ListPlacing;
   private readonly unitOf: Int32Array;
-  private readonly density: Float64Array;
   private readonly isInside: readonly boolean[];
   private readonly extra: Float64Array;
   private readonly seen: Uint8Array;
@@ -49,7 +51,6 @@ export class PlanAgain {
     this.placing = new Placing(this.left);
     this.lists = new ListPlacing(this.left, this.placing);
     this.unitOf = Int32Array.from(compiled.steps, ({ job }) => compiled.jobs[job]!.unit);
-    this.density = new Float64Array(compiled.units.length);
     const inside = new Set(compiled.problem.zones.filter((zone) => zone.inside).map(({ id }) => id));
     this.isInside = compiled.problem.steps.map(({ zone }) => zone !== null && inside.has(zone));
     const [steps, units] = [compiled.steps.length, compiled.units.length];
@@ -79,10 +80,11 @@ export class PlanAgain {
    * Lays what is open of some steps again.
    *
    * @param wanted     the steps of the plan, in the order it has them now
+   * @param starts     by step: when that plan has it start
    * @param now        nothing is under change then
    * @param workedDay  the day at hand, where there has been work on it; −1: none yet
    */
-  lay(state: RunState, wanted: readonly number[], now: Minute, workedDay: number): Laid {
+  lay(state: RunState, wanted: readonly number[], starts: Int32Array, now: Minute, workedDay: number): Laid {
     this.takeStock(state, now);
     this.placing.beginAgain(workedDay);
     const { dropped, unitOf } = this;
@@ -94,13 +96,13 @@ export class PlanAgain {
     );
     this.best = null;
     this.found.fill(0);
-    const first = this.look(open);
-    if (first.missed > 0) {
-      const second = this.look(this.missedAhead(first));
-      if (second.missed > 0) {
-        const third = this.look(this.byWorth(open));
-        if (third.missed > 0) this.look(this.missedAhead(isBetter(third, second) ? third : second));
-      }
+    // what is late moves later; what is not late stays where it is, and the boat stands as she was to stand
+    this.notBefore.fill(0);
+    for (const step of open) if (starts[step]! <= this.compiled.horizon) this.notBefore[step] = starts[step]!;
+    const shifted = this.look(open);
+    if (shifted.missed > 0) {
+      for (const step of open) if (shifted.missing.includes(unitOf[step]!)) this.notBefore[step] = 0;
+      if (this.look(this.missedAhead(shifted)).missed > 0) this.layAfresh(open);
     }
     for (const unit of this.best!.missing) {
       if (this.found[unit] === 0) this.failed[unit]!++;
@@ -118,18 +120,19 @@ export class PlanAgain {
     return [...order.filter(ahead), ...order.filter((step) => !ahead(step))];
   }
 
-  private byWorth(open: readonly number[]): number[] {
-    const { compiled, unitOf } = this;
-    this.density.fill(0);
-    for (const step of open) {
-      const { minutes, hands } = this.steps[step]!;
-      this.density[unitOf[step]!]! += minutes * Math.max(1, hands);
+  /** Tries the lists that a search begins with, each again with what it missed ahead, until nothing needed is missed. */
+  private layAfresh(open: readonly number[]): void {
+    this.notBefore.fill(0);
+    const units = [...new Set(open.map((step) => this.unitOf[step]!))];
+    const isOpenStep = new Set(open);
+    for (const { order, extra } of firstLists(this.left, units, null)) {
+      this.extra.set(extra);
+      let tried = this.look([...order].filter((step) => isOpenStep.has(step)));
+      for (let repairs = 0; repairs < assumedRepairs && tried.missed > 0; repairs++)
+        tried = this.look(this.missedAhead(tried));
+      if (tried.missed === 0) break;
     }
-    const worth = (step: number) => {
-      const { weight, missedWeight } = compiled.units[unitOf[step]!]!;
-      return weight / Math.max(1, this.density[unitOf[step]!]!) + (missedWeight > 0 ? 1e6 : 0);
-    };
-    return [...open].sort((a, b) => worth(b) - worth(a));
+    this.extra.fill(0);
   }
 
   private look(order: readonly number[]): Tried {

@@ -85,7 +85,7 @@ export class PlanInForce {
   private layAgain(state: RunState, now: Minute, workedDay: number): void {
     const { plan, order, compiled } = this;
     this.laidAt = now;
-    const laid = this.again.lay(state, order, now, workedDay);
+    const laid = this.again.lay(state, order, plan.starts, now, workedDay);
     const late = compiled.horizon + 1;
     for (const step of order) {
       if (state.status[step] !== isOpen) continue;

@@ -39,13 +39,14 @@ export class Placing {
   }
 
   /**
-   * Begins anew where `now`, the set-ups and what has begun in `compiled` were changed.
+   * Begins anew where `now`, the stretches of work left, the set-ups and what has begun in `compiled` were changed.
    *
    * @param workedDay  a day with work in it already, to be ended as it must; −1: none
    */
   beginAgain(workedDay: number): void {
     const { taken, compiled } = this;
     taken.takeBack(0);
+    taken.readStretches();
     compiled.aspects.forEach(({ initial }, aspect) => {
       taken.lines[aspect] = [{ from: Number.NEGATIVE_INFINITY, to: compiled.now, state: initial, before: [] }];
     });

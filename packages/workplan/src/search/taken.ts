@@ -93,10 +93,17 @@ export class Taken {
     this.batchOf = new Int32Array(count).fill(-1);
     this.abrade = new Int32Array(count);
     this.hands = new Array<readonly number[]>(count).fill([]);
-    const { stretches } = compiled;
-    this.stretchFrom = new Int16Array(horizon + 1).fill(stretches.length);
+    this.stretchFrom = new Int16Array(horizon + 1);
+    this.freeRuns = compiled.absent.map(() => new Int32Array(compiled.stretches.length));
+    this.readStretches();
+  }
+
+  /** To be called where the stretches of work in `compiled` were changed: fewer, or shorter, never more. */
+  readStretches(): void {
+    const { stretches } = this.compiled;
+    this.stretchFrom.fill(stretches.length);
     for (let at = stretches.length - 1; at >= 0; at--) this.stretchFrom.fill(at, 0, stretches[at]!.to);
-    this.freeRuns = compiled.absent.map(() => new Int32Array(stretches.length).fill(-1));
+    for (const runs of this.freeRuns) runs.fill(-1);
   }
 
   /** a mark to take everything back to */
