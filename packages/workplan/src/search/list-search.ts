@@ -11,6 +11,10 @@ import { ListPlacing, type StepList } from './step-list.ts';
 import { TakeOutSearch } from './take-out-search.ts';
 import { worthPlaced, writtenPlan } from './written-plan.ts';
 
+/** For so many tries at first, while a needed job is missed, the share below goes into taking out. */
+const listsWhileShort = 1500;
+const shareWhileShort = 0.25;
+
 /** Looks for a better list by small changes of the best and of the one in hand. Every list is a plan. */
 export class ListSearch {
   readonly compiled: Compiled;
@@ -76,9 +80,10 @@ export class ListSearch {
     if (this.firsts.length > 0 || this.bestLay === null) return this.stepList();
     const { compiled, possible, dice, unitOf } = this;
     this.takeOut ??= new TakeOutSearch(compiled, possible, dice, new Placing(compiled), unitOf);
-    return this.takeOut.placing.effort <= this.takeOutShare * this.placing.effort
-      ? this.stepOut(this.takeOut)
-      : this.stepList();
+    // while a needed job is missed, whole lists find the way in more often
+    const isShort = this.iterations < listsWhileShort && this.best !== null && this.best.worth.missed > 0;
+    const share = isShort ? Math.min(this.takeOutShare, shareWhileShort) : this.takeOutShare;
+    return this.takeOut.placing.effort <= share * this.placing.effort ? this.stepOut(this.takeOut) : this.stepList();
   }
 
   /** One more way of taking out of the best plan and putting back. */
