@@ -59,6 +59,22 @@ describe.each([
     await settled(page);
     await page.screenshot({ path: `${pictures}/plan-replanned-${width}.png`, fullPage: true });
 
+    // what moved is said, and each of it is marked with where it stood
+    const moved = page.getByRole('region', { name: 'What moved' });
+    await moved.waitFor();
+    const lead = await moved.locator('b').textContent();
+    expect(lead).toMatch(/\d+ things? moved|[Ll]eft out now|[Ii]n now/);
+    const told = Number(/(\d+) things? moved/.exec(lead ?? '')?.[1] ?? 0);
+    await moved.locator('details').evaluateAll((all) => {
+      for (const one of all) (one as HTMLDetailsElement).open = true;
+    });
+    expect(await moved.locator('li').count()).toBe(told);
+    if (width === '1280') expect(await page.locator('.days-block[data-moved="true"]').count()).toBe(told);
+    for (const label of await page
+      .locator('.days-block[data-moved="true"]')
+      .evaluateAll((blocks) => blocks.map((block) => block.ariaLabel ?? '')))
+      expect(label).toMatch(/moved from (\w+ )?\d\d:\d\d/);
+
     // read aloud or stepped through with the keyboard, the work comes in order of time
     for (const column of await page.locator('.days-column').all()) {
       const labels = await column.locator('.days-block').evaluateAll((blocks) => blocks.map((b) => b.ariaLabel ?? ''));

@@ -2,10 +2,13 @@ export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry
 export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
+export { type CostOfHoldWords, costOfHoldInWords, holdInWords } from './hold-cost-in-words.ts';
 export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';
+export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
 export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
+export { planInForce, planInMinutesOf } from './plan-in-force.ts';
 export type { PlanNote } from './plan-note.ts';
 export { type OddsLine, oddsWorking, type PlanOdds, planOddsInWords } from './plan-odds-in-words.ts';
 export { assumedArrival_clock } from './plan-stores.ts';

@@ -1,10 +1,10 @@
-import type { Book, Id, Job } from '#boat-book';
-import type { MinuteSpan, Precedence, Problem, ProblemStep, StepProgress } from '#workplan';
+import type { Book, Id } from '#boat-book';
+import type { PlanHour, Precedence, Problem, ProblemStep, StepProgress } from '#workplan';
 import { type DoneStep, linkFromBefore } from './done-steps.ts';
+import { heldSpans } from './held-spans.ts';
 import type { DatedJob } from './job-dates.ts';
 import { type PlanNote, planNote } from './plan-note.ts';
 import { type LinkedStep, problemStep } from './plan-steps.ts';
-import { dayInWords } from './when-in-words.ts';
 
 /** A step that runs past the time it was to be finished by is taken to need this much longer. */
 const assumedOverrun_min = 10;
@@ -14,13 +14,14 @@ interface StepMatter {
   readonly jobs: readonly DatedJob[];
   readonly done: readonly DoneStep[];
   readonly days: Problem['days'];
+  readonly hours: readonly PlanHour[];
   readonly nowMinute: number;
   readonly minute: (ms: number) => number;
   readonly notes: PlanNote[];
 }
 
 /** The steps of the problem with their progress, what comes after what, and the closed jobs that still have a wait. */
-export function plannedSteps({ book, jobs, done, days, nowMinute, minute, notes }: StepMatter) {
+export function plannedSteps({ book, jobs, done, days, hours, nowMinute, minute, notes }: StepMatter) {
   const steps: ProblemStep[] = [];
   const precedence: Precedence[] = [];
   const doneById = new Map(done.map((step) => [step.id, step]));
@@ -34,14 +35,12 @@ export function plannedSteps({ book, jobs, done, days, nowMinute, minute, notes 
     return { kind: 'done', start: Math.max(0, Math.min(minute(step.started), finish - 1)), finish };
   };
   for (const { id, job, steps: linked } of jobs) {
-    const held = heldSpan(book, id, job, days, notes);
+    const held = heldSpans({ book, id, job, steps: linked, days, hours, nowMinute, minute, notes });
     for (const step of linked) {
       const { progress, note } = stepProgress(step, nowMinute, minute);
       if (note) notes.push(planNote('under way past its time', note, { job: id }));
       if (progress.kind === 'done') continue;
-      steps.push(
-        problemStep(step.id, step.record, job.zone, { held: progress.kind === 'open' ? held : null, progress }),
-      );
+      steps.push(problemStep(step.id, step.record, job.zone, { held: held.get(step.id) ?? null, progress }));
       present.add(step.id);
     }
   }
@@ -108,21 +107,4 @@ function stepProgress(
         note: `'${record.title}' was to be finished by now: it is taken to need ${assumedOverrun_min} minutes more.`,
       }
     : { progress };
-}
-
-function heldSpan(book: Book, id: Id, job: Job, days: Problem['days'], notes: PlanNote[]): MinuteSpan | null {
-  if (job.heldTo === null) return null;
-  const day = days.find((each) => each.id === job.heldTo);
-  if (day) return { from: day.from, to: day.to };
-  const date = book.jobDays[job.heldTo]?.date;
-  notes.push(
-    planNote(
-      'taken from the book as',
-      date
-        ? `'${job.title}' was held to ${dayInWords(date)}, which is over or not planned: it is free again.`
-        : `'${job.title}' was held to a job day that is no longer there: it is free again.`,
-      { job: id },
-    ),
-  );
-  return null;
 }

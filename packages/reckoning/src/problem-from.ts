@@ -3,13 +3,13 @@ import { localAt } from '#units';
 import type { PlanHour, Problem, ProblemJob, ProblemStep } from '#workplan';
 import { setUpChangeInWords } from './change-in-words.ts';
 import { doneStepsThatMatter } from './done-steps.ts';
-import { inOrderKnown } from './in-order-known.ts';
 import { jobDates } from './job-dates.ts';
 import { type DatedJobDay, datedJobDays, jobDaysAhead } from './job-days-ahead.ts';
 import { jobWeight } from './job-weight.ts';
 import { jobsToPlan } from './jobs-to-plan.ts';
 import { daylightSpans, handsPresent, problemDays, problemSetUps } from './plan-days.ts';
 import { planHours } from './plan-hours.ts';
+import { planInForce } from './plan-in-force.ts';
 import { type PlanNote, planNote } from './plan-note.ts';
 import { longestPlan_days, planSpan } from './plan-span.ts';
 import { storeLines } from './plan-stores.ts';
@@ -37,11 +37,15 @@ export type PlanMatter =
  * wait begun at the end of the last job day is over, whichever is later; at most 90 days in all. Hours without
  * weather take the cautious climate value (`cautiousClimate`). How each thing is read is in the README.
  *
- * @param now  the instant the plan is made at; nothing open is planned before it
+ * @param now     the instant the plan is made at; nothing open is planned before it
+ * @param afresh  the plan now in force is forgotten: nothing is moved from where it had it
  * @returns    the problem with notes in whole sentences, or that there is nothing to plan
  * @throws RangeError  where a day, clock time or instant of the book cannot be read (a checked book has none)
  */
-export function problemFrom(book: Book, { now }: { readonly now: At }): PlanMatter {
+export function problemFrom(
+  book: Book,
+  { now, afresh = false }: { readonly now: At; readonly afresh?: boolean },
+): PlanMatter {
   const nowMs = Date.parse(now);
   if (Number.isNaN(nowMs)) throw new RangeError(`now must be an instant such as 2026-05-09T10:40:00Z, got '${now}'`);
   const dated = datedJobDays(book);
@@ -77,8 +81,8 @@ export function problemFrom(book: Book, { now }: { readonly now: At }): PlanMatt
   const nowMinute = Math.ceil((nowMs - span.startsMs) / msInMinute);
   const days = problemDays(ahead.days, minute);
   const hands = handsPresent(book, ahead.days, open, minute, span.horizon);
-  const planned = plannedSteps({ book, jobs, done, days, nowMinute, minute, notes });
   const hours = hoursOf(span.startsMs, span.horizon / 60);
+  const planned = plannedSteps({ book, jobs, done, days, hours, nowMinute, minute, notes });
   notes.push(...leavingNotes(book, ahead.days, nowMs), ...weatherNotes(hours, ahead.days, span.startsMs));
   const problem: Problem = {
     format: 1,
@@ -127,7 +131,7 @@ export function problemFrom(book: Book, { now }: { readonly now: At }): PlanMatt
     ],
     steps: planned.steps,
     precedence: planned.precedence,
-    previous: previousStarts(book, planned.steps, span.startsMs, span.horizon),
+    previous: afresh ? [] : previousStarts(book, planned.steps, span.startsMs, span.horizon),
   };
   return { kind: 'problem', problem, notes };
 }
@@ -139,12 +143,12 @@ function previousStarts(
   startsMs: number,
   horizon: number,
 ): Problem['previous'] {
-  const kept = inOrderKnown(Object.values(book.plans)).at(-1);
-  if (!kept) return [];
+  const kept = planInForce(book);
+  if (kept === null) return [];
   const shift = (Date.parse(kept.startsAt) - startsMs) / msInMinute;
   const open = new Set(steps.filter((step) => step.progress.kind === 'open').map((step) => step.id));
   return kept.plan.steps
-    .map(({ step, start }) => ({ step, start: start + shift }))
+    .map(({ step, start }) => ({ step, start: Math.round(start + shift) }))
     .filter(({ step, start }) => open.has(step) && start >= 0 && start < horizon);
 }
 

@@ -1,4 +1,15 @@
 export { type CheckedProblem, checkProblem } from './check-problem.ts';
+export {
+  type CostOfHold,
+  type HoldCostRun,
+  type HoldCosts,
+  type HoldTrial,
+  type HoldTrialRun,
+  heldJobs,
+  letGo,
+  startHoldCosts,
+  startHoldTrial,
+} from './holds/cost-of-hold.ts';
 export { type Chance, chanceOf } from './odds/chance.ts';
 export { type Odds, type OddsRun, startOdds } from './odds/odds.ts';
 export { type ExecutedRun, executedRuns } from './odds/run-as-plan.ts';

@@ -1,7 +1,9 @@
 import { checkBook } from '#boat-book';
-import { problemFrom } from '#reckoning';
+import { planInForce, planInMinutesOf, problemFrom } from '#reckoning';
 import { checkProblem, startSearch } from '#workplan';
 import { readArguments } from '../arguments.ts';
+import { holdLines } from '../hold-lines.ts';
+import { movesLines } from '../moves-lines.ts';
 import { oddsInLines } from '../odds-in-lines.ts';
 import { planInLines } from '../plan-in-lines.ts';
 import { readBookFile } from '../read-book-file.ts';
@@ -59,7 +61,9 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
     for (const { where, wrong, right } of checked.faults) out(`  ${where}: ${wrong}; right would be ${right}`);
     return exit.refused;
   }
-  const search = startSearch(checked.problem, { seed });
+  const kept = planInForce(file.book);
+  const from = kept === null ? null : planInMinutesOf(kept, checked.problem);
+  const search = startSearch(checked.problem, from === null ? { seed } : { seed, plan: from });
   const ends = surroundings.elapsed() + seconds * 1000;
   let slice = 1;
   for (;;) {
@@ -74,6 +78,9 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
     for (const line of planInLines(outcome, checked.problem, { book: file.book, notes: matter.notes })) out(line);
     const { elapsed } = surroundings;
     for (const line of reasonsInLines(outcome, checked.problem, { seed, elapsed, most_ms: seconds * 3000 })) out(line);
+    for (const line of movesLines(outcome, checked.problem, file.book)) out(line);
+    for (const line of holdLines(outcome, checked.problem, { book: file.book, seed, elapsed, most_ms: seconds * 1000 }))
+      out(line);
     for (const line of oddsInLines(outcome, checked.problem, {
       book: file.book,
       seed,

@@ -52,6 +52,18 @@ export function firstLists(compiled: Compiled, possible: readonly number[], plan
     const steps = [...lists[0]!.order].sort((a, b) => when(a) - when(b));
     lists.unshift({ ...lists[0]!, order: inOrder(compiled, steps, unitOf) });
   }
+  if (compiled.previous.some((start) => start >= 0)) {
+    // each step no sooner than where it stood: what need not move then does not
+    const when = (step: number) => (compiled.previous[step]! < 0 ? compiled.horizon : compiled.previous[step]!);
+    const steps = [...lists[0]!.order].sort((a, b) => when(a) - when(b) || a - b);
+    const notBefore = Int32Array.from(compiled.previous, (start) => Math.max(0, start));
+    lists.splice(plan === null ? 0 : 1, 0, {
+      ...lists.at(-1)!,
+      order: inOrder(compiled, steps, unitOf),
+      notBefore,
+      extra: new Float64Array(compiled.units.length).fill(Number.POSITIVE_INFINITY),
+    });
+  }
   return lists;
 }
 

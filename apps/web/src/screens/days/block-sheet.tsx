@@ -4,17 +4,20 @@ import {
   changeInWords,
   conditionsInWords,
   type HeldWords,
+  moveInWords,
   type PlanOdds,
   setUpInWords,
   stepReasonsInWords,
 } from '#reckoning';
-import type { Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
+import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
 import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { address } from '../../shell/route.ts';
+import { HoldPart } from './hold-part.tsx';
 import { clockAt, dayAt, whenInWords } from './place-time.ts';
 import type { Block } from './plan-drawing/day-column.ts';
+import type { PlanInHand } from './planner.ts';
 
 interface Shown {
   readonly problem: Problem;
@@ -24,6 +27,9 @@ interface Shown {
   readonly odds: PlanOdds | null;
   /** by step what holds it where it is, once that is known; left out where it is not shown */
   readonly held?: Readonly<Record<string, HeldWords>> | null;
+  readonly inHand: PlanInHand;
+  /** where the step stood before it moved; null: it has not, or that was seen */
+  readonly was: Minute | null;
 }
 
 export function BlockSheet({
@@ -52,6 +58,8 @@ function StepWorking({
   plan,
   book,
   odds,
+  inHand,
+  was,
   planned,
   step,
   held,
@@ -75,6 +83,7 @@ function StepWorking({
         {whenLine(problem, planned.start, planned.finish)}
         {step.progress.kind === 'open' ? '' : `, ${step.progress.kind}`}
       </p>
+      {was !== null && <p>Moved: {moveInWords({ was, now: planned.start }, problem)}</p>}
       {job && (
         <p>
           <Mark of={job.consequence} /> <a href={address('work', 'job', step.job)}>{job.title}</a>
@@ -118,6 +127,7 @@ function StepWorking({
           })}
         </Part>
       )}
+      {step.progress.kind === 'open' && <HoldPart book={book} job={step.job} inHand={inHand} />}
     </div>
   );
 }

@@ -2,12 +2,16 @@
 
 import { lazy, Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
+import { holdInWords } from '#reckoning';
 import type { Obstacle, Problem } from '#workplan';
+import { RefusalLine } from '../../parts/form.tsx';
+import { useRun } from '../../parts/use-run.ts';
 import { address } from '../../shell/route.ts';
 import { ChangeLine } from './change-line.tsx';
 import { MostGain, ReasonsProgress } from './most-gain.tsx';
 import type { LeftOutJob, PlanPicture, PlanReasons } from './plan-report.ts';
 import './reasons.css';
+import { Held } from './hold-part.tsx';
 
 const StoreSheet = lazy(() => import('../stores/store-sheet.tsx'));
 
@@ -50,11 +54,32 @@ function LeftOutLine({ job, problem, book, reasons, readOnly }: Shown & { readon
   const [store, setStore] = useState<Id | null>(null);
   const known = reasons?.ways.find((each) => each.job === job.job);
   const ways = known?.ways ?? [];
+  const record = book.jobs[job.job];
+  const held = record === undefined ? null : holdInWords(book, record);
+  const { run, refusal } = useRun();
   return (
     <li>
       <h3>
         <a href={address('work', 'job', job.job)}>{job.title}</a>
       </h3>
+      {held !== null && (
+        <p className="small">
+          <Held to={held} />
+          {!readOnly && (
+            <>
+              {' '}
+              <button
+                type="button"
+                className="words small"
+                onClick={() => void run('holdJob', { job: job.job, day: null })}
+              >
+                Let go
+              </button>
+            </>
+          )}
+        </p>
+      )}
+      <RefusalLine refusal={refusal} />
       {job.reasons.map(({ why }) => (
         <p key={why} className="small soft">
           {why}

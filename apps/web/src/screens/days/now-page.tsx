@@ -8,6 +8,7 @@ import { useRun } from '../../parts/use-run.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { momentOf } from './in-hand.ts';
+import { MovedLine, useMoved } from './moved-line.tsx';
 import { itemName, momentInWords } from './now-words.ts';
 import { clockAt, dayAt, minuteOf, whenInWords } from './place-time.ts';
 import { waitTitle } from './plan-drawing/wait-bars.ts';
@@ -25,6 +26,7 @@ const behind_min = 10;
 export default function NowPage() {
   const book = useOpenBook();
   const inHand = usePlan(book, onTheDay_ms);
+  const moved = useMoved(book, inHand);
   const clock = useClock();
   const { problem, picture } = inHand;
   if (!problem || !picture)
@@ -66,6 +68,7 @@ export default function NowPage() {
             </button>
           </p>
         )}
+        <MovedLine book={book} moved={moved} />
         {moment.beside.map((item) => (
           <StepInHand key={item.key} item={item} book={book} problem={problem} now={now} leading={false} />
         ))}

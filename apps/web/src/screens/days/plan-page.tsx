@@ -1,5 +1,5 @@
 /** The plan of the job days ahead: how good it is, the drawing, what is left out and why, and the days themselves. */
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { effortInWords } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
 import { useBook } from '../../offline/use-book.ts';
@@ -8,6 +8,7 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BlockSheet } from './block-sheet.tsx';
 import { DaysList } from './days-list.tsx';
 import { LeftOut } from './left-out.tsx';
+import { MovedLine, useMoved } from './moved-line.tsx';
 import { OddsLines } from './odds-lines.tsx';
 import { dayAt, minuteOf } from './place-time.ts';
 import type { Block } from './plan-drawing/day-column.ts';
@@ -25,6 +26,11 @@ export function PlanPage() {
   const inHand = usePlan(book);
   const { problem, picture } = inHand;
   const [opened, setOpened] = useState<Block | null>(null);
+  const moved = useMoved(book, inHand);
+  const movedFrom = useMemo(
+    () => new Map((moved?.moves.moved ?? []).map(({ step, was }) => [step, was] as const)),
+    [moved],
+  );
   return (
     <div className="days" data-plan-state={inHand.state}>
       <header className="days-top">
@@ -47,6 +53,7 @@ export function PlanPage() {
         )}
       </header>
       <PlanState inHand={inHand} />
+      <MovedLine book={book} moved={moved} />
       <ToGetLine book={book} inHand={inHand} />
       {problem && picture && (
         <div className="days-sheet-of-plan" data-days={Math.min(problem.days.length, 3)}>
@@ -56,6 +63,7 @@ export function PlanPage() {
             book={book}
             now={minuteOf(problem, Date.now())}
             openOn={null}
+            movedFrom={movedFrom}
             onOpen={setOpened}
           />
           <LeftOut
@@ -88,6 +96,8 @@ export function PlanPage() {
           book={book}
           odds={inHand.odds}
           held={inHand.reasons?.held ?? null}
+          inHand={inHand}
+          was={opened.what.kind === 'step' ? (movedFrom.get(opened.what.step.id) ?? null) : null}
           onClose={() => setOpened(null)}
         />
       )}

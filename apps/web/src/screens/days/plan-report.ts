@@ -1,6 +1,6 @@
 /** What the plan worker is asked and what it tells. Plain data, so that it can cross to the Worker and back. */
 import type { Book } from '#boat-book';
-import type { HeldWords, PlanNote, PlanOdds } from '#reckoning';
+import type { CostOfHoldWords, HeldWords, PlanNote, PlanOdds } from '#reckoning';
 import type { Obstacle, Outcome, Plan, Problem, Relaxation } from '#workplan';
 import type { WindowRequest, WindowTelling } from './window-report.ts';
 
@@ -13,6 +13,26 @@ export interface PlanRequest {
   readonly spend_ms: number;
   /** a plan to begin the search with, and the instant of its minute 0; it need not keep the rules any more */
   readonly from: { readonly startsAt: string; readonly plan: Plan } | null;
+  /** the plan kept in the book is forgotten: sooner is better, wherever things stood */
+  readonly afresh: boolean;
+}
+
+/** What a hold would cost, asked before it is made. */
+export interface HoldTrialRequest {
+  readonly book: Book;
+  /** the instant the plan in hand was made at */
+  readonly now: string;
+  readonly seed: number;
+  readonly job: string;
+  readonly hold: { readonly heldTo: string; readonly heldAt: string | null };
+  /** the plan in hand, with the holds there are now, and the instant of its minute 0 */
+  readonly inHand: { readonly startsAt: string; readonly outcome: Outcome };
+}
+
+export interface HoldTrialTelling {
+  readonly words: string;
+  /** true: no more is looked for */
+  readonly finished: boolean;
 }
 
 /** A job that is not in the plan: why, and what would let it in. */
@@ -82,6 +102,8 @@ export type PlanTelling =
   | { readonly kind: 'reasons'; readonly reasons: PlanReasons }
   /** after the plan has settled; told again as more runs are made */
   | { readonly kind: 'odds'; readonly odds: PlanOdds }
+  /** after the reasons: what each hold costs; told again as more are known */
+  | { readonly kind: 'holds'; readonly holds: readonly CostOfHoldWords[] }
   | {
       readonly kind: 'settled';
       readonly picture: PlanPicture;
@@ -97,6 +119,8 @@ export interface PlanWorker {
   plan(request: PlanRequest, tell: (telling: PlanTelling) => void): Promise<void>;
   /** The next hours that would suit each job, told one by one, the heaviest first; a newer request ends it. */
   windows(request: WindowRequest, tell: (telling: WindowTelling) => void): Promise<void>;
+  /** What a hold would cost, told as it is looked for, within a second; a newer trial ends it. */
+  tryHold(request: HoldTrialRequest, tell: (telling: HoldTrialTelling) => void): Promise<void>;
   /** Ends the search now; the best plan so far is told as settled. */
   stop(): void;
 }

@@ -1,10 +1,9 @@
 /** The planner in a Worker of its own: the book becomes a problem, the search runs in slices and can be stopped. */
 import { expose } from 'comlink';
-import { obstacleInWords, problemFrom, verdictInWords } from '#reckoning';
+import { obstacleInWords, planInForce, planInMinutesOf, problemFrom, verdictInWords } from '#reckoning';
 import {
   checkProblem,
   compareWorth,
-  type Plan,
   type Problem,
   type Progress,
   type Search,
@@ -12,6 +11,7 @@ import {
   type Verdict,
   type Worth,
 } from '#workplan';
+import { tellHolds, tryHold } from './holds-telling.ts';
 import { oddsToTell } from './odds-telling.ts';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 import { tellWindows } from './plan-windows.ts';
@@ -39,7 +39,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   current++;
   const mine = current;
   stopped = false;
-  const matter = problemFrom(request.book, { now: request.now });
+  const matter = problemFrom(request.book, { now: request.now, afresh: request.afresh });
   if (matter.kind === 'nothing to plan') {
     tell({ kind: matter.kind, words: matter.words, because: matter.because, notes: matter.notes });
     return;
@@ -52,7 +52,8 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
     );
   tell({ kind: 'problem', problem, notes });
   const { seed } = request;
-  const from = request.from === null ? null : shifted(request.from, problem);
+  const before = request.from ?? (request.afresh ? null : planInForce(request.book));
+  const from = before === null ? null : planInMinutesOf(before, problem);
   const search = startSearch(problem, from === null ? { seed } : { seed, plan: from });
 
   const began = performance.now();
@@ -112,6 +113,8 @@ async function tellMore(settled: SettledPlan, progress: SearchProgress): Promise
   const better = await tellReasons(settled);
   if (!isCurrent()) return;
   if (better === null) {
+    await tellHolds(settled);
+    if (!isCurrent()) return;
     await tellOdds(allRuns);
     return;
   }
@@ -121,17 +124,6 @@ async function tellMore(settled: SettledPlan, progress: SearchProgress): Promise
   if (compareWorth(picture.outcome.worth, settled.outcome.worth) >= 0) return;
   tell({ kind: 'settled', picture, progress, stopped: false });
   await tellMore({ ...settled, outcome: picture.outcome }, progress);
-}
-
-/** A plan of another time in the minutes of a problem. */
-function shifted({ startsAt, plan }: NonNullable<PlanRequest['from']>, problem: Problem): Plan {
-  const by = Math.round((Date.parse(startsAt) - Date.parse(problem.startsAt)) / 60_000);
-  const later = <T extends { readonly start: number; readonly finish: number }>(part: T): T => ({
-    ...part,
-    start: part.start + by,
-    finish: part.finish + by,
-  });
-  return { ...plan, steps: plan.steps.map(later), waits: plan.waits.map(later), changes: plan.changes.map(later) };
 }
 
 function settledEnough({ worth, bound }: Progress): boolean {
@@ -170,6 +162,7 @@ function cutShortVerdict(verdict: Verdict): Verdict {
 const worker: PlanWorker = {
   plan,
   windows: tellWindows,
+  tryHold,
   stop() {
     stopped = true;
   },

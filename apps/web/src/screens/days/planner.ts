@@ -2,10 +2,11 @@
 import { proxy, wrap } from 'comlink';
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Book, KeptPlan } from '#boat-book';
-import type { PlanNote, PlanOdds } from '#reckoning';
+import type { CostOfHoldWords, PlanNote, PlanOdds } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
 import { bookClient } from '../../offline/book-client.ts';
 import type { PlanPicture, PlanReasons, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
+import { rememberFirst, rememberSeen } from './seen-plan.ts';
 
 /** the longest a search runs on this device. [ms] */
 const longest_ms = 8000;
@@ -25,6 +26,8 @@ export interface PlanInHand {
   readonly reasons: PlanReasons | null;
   /** how likely it is that it is done in time, from the runs made so far; null: none yet */
   readonly odds: PlanOdds | null;
+  /** what each hold costs, as far as it is known; null: nothing yet */
+  readonly holds: readonly CostOfHoldWords[] | null;
   readonly notes: readonly PlanNote[];
   /** why there is nothing to plan, or what failed */
   readonly words: string | null;
@@ -39,6 +42,7 @@ const nothing: PlanInHand = {
   progress: null,
   reasons: null,
   odds: null,
+  holds: null,
   notes: [],
   words: null,
   noWork: false,
@@ -71,11 +75,13 @@ function matterOf(book: Book): string {
  * one is there.
  *
  * @param afresh    plans again even so: the clock has moved on
+ * @param forget    the plan before is forgotten: what stood where does not count
  * @param spend_ms  the longest the search may run. [ms]
  */
-export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } = {}): void {
+export function planBook(book: Book, { afresh = false, forget = false, spend_ms = longest_ms } = {}): void {
   const matter = matterOf(book);
-  if (!afresh && matter === asked) return;
+  if (!afresh && !forget && matter === asked) return;
+  rememberSeen(book);
   asked = matter;
   askedAt = Date.now();
   round++;
@@ -116,6 +122,9 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
       case 'odds':
         tellAll({ ...inHand, odds: telling.odds });
         return;
+      case 'holds':
+        tellAll({ ...inHand, holds: telling.holds });
+        return;
       case 'plan':
         tellAll({
           ...inHand,
@@ -126,6 +135,7 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
           progress: telling.progress,
           reasons: null,
           odds: null,
+          holds: null,
         });
         return;
       case 'settled':
@@ -138,12 +148,13 @@ export function planBook(book: Book, { afresh = false, spend_ms = longest_ms } =
           progress: telling.progress,
           reasons: null,
           odds: null,
+          holds: null,
         });
-        if (problem) void keep(problem, telling.picture);
+        if (problem) void keep(problem, telling.picture, mine);
     }
   };
   planWorker
-    .plan({ book, now: new Date().toISOString(), seed, spend_ms, from }, proxy(hear))
+    .plan({ book, now: new Date().toISOString(), seed, spend_ms, from, afresh: forget }, proxy(hear))
     .catch((error: unknown) => {
       if (mine !== round) return;
       asked = null;
@@ -166,13 +177,17 @@ export function stopPlanning(): void {
 }
 
 /** Writes the plan to the book, unless the one kept last says the same. */
-async function keep(problem: Problem, { outcome }: PlanPicture): Promise<void> {
+async function keep(problem: Problem, { outcome }: PlanPicture, round: number): Promise<void> {
   const book = bookClient.snapshot().book;
   if (!book || bookClient.snapshot().readOnly !== null) return;
-  const last = Object.values(book.plans).at(-1);
+  const [lastId, last] = Object.entries(book.plans).at(-1) ?? [];
   const startsAt = new Date(problem.startsAt).toISOString();
-  if (last && saysTheSame(last, { startsAt, plan: outcome.plan })) return;
-  await bookClient.run('keepPlan', { startsAt, plan: outcome.plan, verdict: outcome.verdict });
+  if (last && lastId && saysTheSame(last, { startsAt, plan: outcome.plan })) {
+    rememberFirst(book.id, lastId, round);
+    return;
+  }
+  const kept = await bookClient.run('keepPlan', { startsAt, plan: outcome.plan, verdict: outcome.verdict });
+  if (kept.kind === 'done' && kept.id !== null) rememberFirst(book.id, kept.id, round);
 }
 
 /** True where every step still to do starts as the kept plan has it, and the same jobs are left out. */

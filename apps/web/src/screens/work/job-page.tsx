@@ -15,11 +15,12 @@ import { JobRigs } from './job-rigs.tsx';
 import { StepList } from './step-list.tsx';
 
 const JobSheet = onDemand(() => import('./job-sheet.tsx'));
+const HoldSheet = onDemand(() => import('../days/hold-sheet.tsx'));
 const StepSheet = onDemand(() => import('./step-sheet.tsx'));
 const NextWindow = onDemand(() => import('../days/next-window.tsx'));
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 
-type Open = { readonly sheet: 'job' | 'rig' } | { readonly sheet: 'step'; readonly step: Id | null };
+type Open = { readonly sheet: 'job' | 'rig' | 'hold' } | { readonly sheet: 'step'; readonly step: Id | null };
 
 export default function JobPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
@@ -84,7 +85,12 @@ export default function JobPage({ id }: { readonly id: Id }) {
             {outing.title}, {dayInWords(outing.date, today)}
           </Fact>
         )}
-        {held && <Fact name="held to">{dayInWords(held.date, today)}</Fact>}
+        {held && (
+          <Fact name="held to">
+            {dayInWords(held.date, today)}
+            {job.heldAt !== null && `, ${job.heldAt}`}
+          </Fact>
+        )}
         {waits.jobs.length > 0 && <Fact name="after">{waits.jobs.map((title) => `‘${title}’`).join(', ')}</Fact>}
         {waits.stores.length > 0 && (
           <Fact name="to get">
@@ -120,6 +126,11 @@ export default function JobPage({ id }: { readonly id: Id }) {
             <button type="button" onClick={() => setOpen({ sheet: 'job' })}>
               Change
             </button>
+            {Object.keys(book.jobDays).length > 0 && steps.length > 0 && (
+              <button type="button" onClick={() => setOpen({ sheet: 'hold' })}>
+                {held ? 'The hold and its cost' : 'Hold to a day or time'}
+              </button>
+            )}
             <button type="button" onClick={() => setOpen({ sheet: 'rig' })}>
               Jury rig for it
             </button>
@@ -178,6 +189,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
       )}
       <Suspense fallback={null}>
         {open?.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'hold' && <HoldSheet book={book} job={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'step' && <StepSheet book={book} job={id} id={open.step} onClose={() => setOpen(null)} />}
       </Suspense>

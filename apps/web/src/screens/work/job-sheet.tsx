@@ -33,7 +33,6 @@ export default function JobSheet({
     fitting: job?.fitting ?? '',
     due: job?.due ?? '',
     outing: job?.outing ?? '',
-    heldTo: job?.heldTo ?? '',
     afterJobs: job?.afterJobs ?? [],
     note: job?.note ?? '',
   });
@@ -51,7 +50,6 @@ export default function JobSheet({
       fitting: draft.fitting || null,
       due: form.dayOrNone('due', draft.due),
       outing: draft.outing || null,
-      heldTo: draft.heldTo || null,
       afterJobs: draft.afterJobs,
       note: draft.note.trim(),
     };
@@ -114,15 +112,6 @@ export default function JobSheet({
             value,
             name: `${outing.title}, ${dayInWords(outing.date, today)}`,
           }))}
-        />
-        <ChoiceField
-          label="Held to a job day"
-          value={draft.heldTo}
-          onChange={(value) => set('heldTo', value)}
-          none="free"
-          options={Object.entries(book.jobDays)
-            .sort(([, a], [, b]) => a.date.localeCompare(b.date))
-            .map(([value, day]) => ({ value, name: dayInWords(day.date, today) }))}
         />
         <ManyField
           label="Jobs that must be done before it"

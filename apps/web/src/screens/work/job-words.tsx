@@ -25,10 +25,12 @@ export function JobWords(props: Props) {
   }
   const { book, named, waits, where, today } = props;
   const outing = named.job.outing === null ? undefined : book.outings[named.job.outing];
+  const held = named.job.heldTo === null ? undefined : book.jobDays[named.job.heldTo];
   const facts = [
     where,
     named.job.due === null ? undefined : `by ${dateInWords(named.job.due, today)}, ${daysAway(named.job.due, today)}`,
     outing && `for ‘${outing.title}’`,
+    held && `held to ${dateInWords(held.date, today)}${named.job.heldAt === null ? '' : ` ${named.job.heldAt}`}`,
   ].filter((fact) => fact !== undefined);
   const waiting = [
     ...waits.stores.map(({ name, expected }) =>

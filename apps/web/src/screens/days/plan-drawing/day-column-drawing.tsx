@@ -2,6 +2,7 @@
 import type { Book } from '#boat-book';
 import type { Minute, Plan, Problem, ProblemDay } from '#workplan';
 import { dayInWords, minutesInWords } from '../../../parts/in-words.ts';
+import { HeldMark } from '../held-mark.tsx';
 import { clockAt, dayAt } from '../place-time.ts';
 import { dayWeatherInWords } from '../weather-words.ts';
 import { insetsOf } from './block-size.ts';
@@ -18,6 +19,7 @@ export interface DayColumnProps {
   readonly width: number;
   readonly measure: Measure;
   readonly now: Minute | null;
+  readonly movedFrom: ReadonlyMap<string, Minute>;
   readonly onOpen: (block: Block) => void;
 }
 
@@ -180,6 +182,8 @@ function BlockButton({
     block.name,
     block.consequence === 'danger' ? 'danger to people if left' : null,
     block.state === 'open' ? null : block.state,
+    block.held ? 'held' : null,
+    block.moved === null ? null : `moved from ${block.moved}`,
     hands.length > 0 ? `by ${hands.join(' and ')}` : null,
   ]
     .filter((part) => part !== null)
@@ -192,6 +196,8 @@ function BlockButton({
       data-consequence={block.consequence ?? 'none'}
       data-state={block.state}
       data-beside={block.beside}
+      data-held={block.held}
+      data-moved={block.moved !== null}
       data-narrow={insetsOf(block.width) < 20}
       aria-label={spoken}
       style={{ left: block.left, top: block.top, width: block.width, height: block.height }}
@@ -202,6 +208,7 @@ function BlockButton({
         {block.consequence === 'danger' && <span className="days-danger">▲ </span>}
         {block.name}
       </span>
+      {block.held && <HeldMark />}
       {block.note && <span className="days-block-note">{block.note}</span>}
     </button>
   );

@@ -3,7 +3,7 @@ import type { Book, Consequence, Id } from '#boat-book';
 import { changeInWords } from '#reckoning';
 import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemDay, ProblemStep } from '#workplan';
 import { capital, minutesInWords } from '../../../parts/in-words.ts';
-import { clockAt, minuteOf } from '../place-time.ts';
+import { clockAt, dayAt, minuteOf, weekdayInWords } from '../place-time.ts';
 import { insetsOf, nameLine, nameSize, noteLine, noteSize, padding } from './block-size.ts';
 import { boxOf, handsOf, type Lane, laneSpans, needsNobody, presence } from './day-lanes.ts';
 import { type DayScale, dayScale } from './day-scale.ts';
@@ -39,6 +39,10 @@ export interface Block extends Box {
   readonly beside: boolean;
   readonly consequence: Consequence | null;
   readonly state: 'open' | 'under way' | 'done';
+  /** the keeper holds it where it is */
+  readonly held: boolean;
+  /** where it stood before it moved, `11:10` or `Saturday 11:10`; null: it has not */
+  readonly moved: string | null;
 }
 
 export interface Quiet extends Box {
@@ -86,6 +90,8 @@ export interface ColumnRequest {
   readonly width: number;
   readonly measure: Measure;
   readonly now: Minute | null;
+  /** by step: where it stood before it moved */
+  readonly movedFrom?: ReadonlyMap<string, Minute>;
 }
 
 /** Steps and changes of a job day in order of time, those that were done or are under way at its hours among them. */
@@ -113,7 +119,20 @@ function inDay(problem: Problem, day: ProblemDay, step: PlannedStep): boolean {
   return nearest?.id === day.id;
 }
 
-export function dayColumn({ problem, plan, book, day, width, measure, now }: ColumnRequest): DayColumn {
+const noMoves: ReadonlyMap<string, Minute> = new Map();
+/** the pin beside a name. [px] */
+const pin = 14;
+
+export function dayColumn({
+  problem,
+  plan,
+  book,
+  day,
+  width,
+  measure,
+  now,
+  movedFrom = noMoves,
+}: ColumnRequest): DayColumn {
   const { steps, changes } = workOfDay(problem, plan, day);
   const past = pastSteps(problem, plan, book, day);
   const all = [...steps, ...changes, ...past];
@@ -141,7 +160,8 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
     const consequence = job?.consequence ?? null;
     const box = boxOf(spans, handsOf(problem, planned), needsNobody(problem, planned));
     const marked = consequence === 'danger' ? 16 : 0;
-    const ticked = step.progress.kind === 'done' ? 16 : 0;
+    const ticked = (step.progress.kind === 'done' ? 16 : 0) + (step.held === null ? 0 : pin);
+    const was = movedFrom.get(step.id);
     drafts.push({
       key: planned.step,
       from: planned.start,
@@ -151,6 +171,8 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       job: job && job.title !== step.title ? job.title : null,
       consequence,
       state: step.progress.kind,
+      held: step.held !== null,
+      moved: was === undefined ? null : stoodAt(problem, was, planned.start),
       ...box,
       nameLines: lineCount(step.title, nameSize, box.width - insetsOf(box.width) - marked - ticked, measure),
     });
@@ -167,6 +189,8 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       job: null,
       consequence: null,
       state: 'open',
+      held: false,
+      moved: null,
       ...box,
       nameLines: lineCount(name, nameSize, box.width - insetsOf(box.width), measure),
     });
@@ -184,6 +208,8 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       job: job && job.title !== step.title ? job.title : null,
       consequence: job?.consequence ?? null,
       state: 'done',
+      held: false,
+      moved: null,
       ...box,
       nameLines: lineCount(
         step.title,
@@ -222,9 +248,10 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
     const height = scale.y(Math.max(d.to, d.from + 1)) - top - 1;
     const time = `${clockAt(problem, d.from)}, ${minutesInWords(d.to - d.from).replaceAll(' ', '\u00a0')}`;
     const lines = Math.floor((height - padding - d.nameLines * nameLine) / noteLine);
-    const full = d.job ? `${time} · ${d.job}` : time;
+    const told = [time, ...(d.moved === null ? [] : [`was ${d.moved}`]), ...(d.held ? ['held'] : [])].join(', ');
+    const full = d.job ? `${told} · ${d.job}` : told;
     const fits = (text: string) => lineCount(text, noteSize, d.width - insetsOf(d.width), measure) <= lines;
-    const marks = (d.consequence === 'danger' ? 16 : 0) + (d.state === 'done' ? 16 : 0);
+    const marks = (d.consequence === 'danger' ? 16 : 0) + (d.state === 'done' ? 16 : 0) + (d.held ? pin : 0);
     const oneLine = measure(d.name, nameSize) + measure(time, noteSize) + marks + 12 + insetsOf(d.width) <= d.width;
     const beside = !fits(time) && oneLine;
     return {
@@ -233,10 +260,12 @@ export function dayColumn({ problem, plan, book, day, width, measure, now }: Col
       to: d.to,
       what: d.what,
       name: d.name,
-      note: fits(full) ? full : fits(time) || beside ? time : '',
+      note: fits(full) ? full : fits(told) ? told : fits(time) || beside ? time : '',
       beside,
       consequence: d.consequence,
       state: d.state,
+      held: d.held,
+      moved: d.moved,
       left: d.left,
       width: d.width,
       top,
@@ -287,9 +316,17 @@ interface Draft {
   readonly job: string | null;
   readonly consequence: Consequence | null;
   readonly state: Block['state'];
+  readonly held: boolean;
+  readonly moved: string | null;
   readonly left: number;
   readonly width: number;
   readonly nameLines: number;
+}
+
+/** Where a step stood: the clock time, with the day where it was another. */
+function stoodAt(problem: Problem, was: Minute, now: Minute): string {
+  const day = dayAt(problem, was);
+  return day === dayAt(problem, now) ? clockAt(problem, was) : `${weekdayInWords(day)} ${clockAt(problem, was)}`;
 }
 
 /** A scale on which the shortest piece of work has a line, within what a page can bear; shorter ones are drawn out. */

@@ -21,11 +21,21 @@ export interface PlanDrawingProps {
   readonly now: Minute | null;
   /** id of the day to begin with; the first that is not over where it names none */
   readonly openOn: string | null;
+  /** by step: the minute it stood at before it moved; only those the keeper has not seen */
+  readonly movedFrom: ReadonlyMap<string, Minute>;
   readonly onOpen: (block: Block) => void;
 }
 
 /** Drawn again only when the plan, the book or the minute is another: a search tells of itself many times a second. */
-export const PlanDrawing = memo(function PlanDrawing({ problem, plan, book, now, openOn, onOpen }: PlanDrawingProps) {
+export const PlanDrawing = memo(function PlanDrawing({
+  problem,
+  plan,
+  book,
+  now,
+  openOn,
+  movedFrom,
+  onOpen,
+}: PlanDrawingProps) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const faceReady = useFace();
@@ -106,6 +116,7 @@ export const PlanDrawing = memo(function PlanDrawing({ problem, plan, book, now,
               width={columnWidth}
               measure={measure}
               now={now}
+              movedFrom={movedFrom}
               onOpen={onOpen}
             />
           ))}
