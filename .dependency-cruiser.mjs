@@ -4,11 +4,17 @@ const may = {
   working: ['units'],
   sky: ['units', 'working'],
   materials: ['units', 'working', 'sky'],
+  battery: ['units', 'working', 'sky'],
+  solar: ['units', 'working', 'sky'],
+  wiring: ['units', 'working'],
+  power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
   jobs: ['units', 'working'],
   // boat-book takes the part shapes (types) that these define
-  'boat-book': ['units', 'sky', 'materials', 'workplan'],
-  reckoning: ['units', 'working', 'sky', 'materials', 'workplan', 'jobs', 'boat-book'],
+  'boat-book': ['units', 'sky', 'materials', 'battery', 'solar', 'wiring', 'workplan'],
+  reckoning: [
+    ...['units', 'working', 'sky', 'materials', 'battery', 'solar', 'wiring', 'power', 'workplan', 'jobs', 'boat-book'],
+  ],
 };
 const arrows = Object.entries(may).map(([from, to]) => ({
   name: `${from}-may-import-only-${to.join('-') || 'nothing'}`,
