@@ -113,7 +113,7 @@ function* lookFor(
     for (let tried = 0; tried <= most; tried++) {
       const { worth, bound, finished } = search.advance(tried === 0 ? 0 : 1);
       if (worth !== null && worth.missed === 0) {
-        const found = search.outcome().plan;
+        const found = search.outcome('as it stands').plan;
         yield;
         const leftOut = changed.jobs.filter(({ id }) => others.has(id)).map(({ id }) => id);
         const whole: Plan = { ...found, leftOut };

@@ -180,7 +180,7 @@ function* gainOf(
     yield;
     if (progress.finished) break;
   }
-  const { plan: found } = search.outcome();
+  const { plan: found } = search.outcome('as it stands');
   yield;
   if (violations(found, changed).length === 0 && compareWorth(worthOf(found, changed), worthOf(best, changed)) < 0)
     best = found;

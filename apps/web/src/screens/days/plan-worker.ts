@@ -4,9 +4,9 @@ import { obstacleInWords, planInForce, planInMinutesOf, problemFrom, verdictInWo
 import {
   checkProblem,
   compareWorth,
+  type Outcome,
   type Problem,
   type Progress,
-  type Search,
   startSearch,
   type Verdict,
   type Worth,
@@ -79,7 +79,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       at - began > request.spend_ms ||
       (settledEnough(progress) && at - betterAt > patience_ms);
     if (over) {
-      const picture = pictureOf(search, problem, stopped);
+      const picture = pictureOf(search.outcome(), problem, stopped);
       tell({ kind: 'settled', picture, progress: told, stopped });
       await breath();
       const { book } = request;
@@ -90,7 +90,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
     if (best !== null && best !== shown && (shown === null || at - shownAt > showEvery_ms)) {
       shown = best;
       shownAt = at;
-      const picture = pictureOf(search, problem);
+      const picture = pictureOf(search.outcome('as it stands'), problem);
       tell({ kind: 'plan', picture: { ...picture, verdict: soFar(picture.verdict) }, progress: told });
     } else if (at - saidAt > sayEvery_ms) {
       saidAt = at;
@@ -120,7 +120,7 @@ async function tellMore(settled: SettledPlan, progress: SearchProgress): Promise
   }
   const search = startSearch(problem, { seed, plan: better });
   search.advance(triesAfterBetter);
-  const picture = pictureOf(search, problem);
+  const picture = pictureOf(search.outcome(), problem);
   if (compareWorth(picture.outcome.worth, settled.outcome.worth) >= 0) return;
   tell({ kind: 'settled', picture, progress, stopped: false });
   await tellMore({ ...settled, outcome: picture.outcome }, progress);
@@ -134,8 +134,7 @@ function searchProgress({ iterations, worth, bound }: Progress, elapsed_ms: numb
   return { iterations, elapsed_ms, weight: worth?.weight ?? null, bound };
 }
 
-function pictureOf(search: Search, problem: Problem, cutShort = false): PlanPicture {
-  const found = search.outcome();
+function pictureOf(found: Outcome, problem: Problem, cutShort = false): PlanPicture {
   const outcome = cutShort ? { ...found, verdict: cutShortVerdict(found.verdict) } : found;
   const leftOut = outcome.plan.leftOut.map((job): LeftOutJob => {
     const reasons = outcome.obstacles
