@@ -96,6 +96,28 @@ describe('on a phone, by touch', () => {
       .waitFor();
   });
 
+  it('minutes really spent tune the next step of the kind, shown before and after', async () => {
+    const page = await opened(phone);
+    await page.locator('.work-group a.line-row').first().tap();
+    const title = (await page.locator('.job-step h3').first().textContent()) ?? '';
+    await page.getByRole('button', { name: `Tick: ${title}` }).tap();
+    const sheet = page.getByRole('dialog');
+    // longer than four times any estimate of the demo's: counts as four times, 4^(1/5) = 1.32
+    await sheet.getByRole('textbox', { name: /Minutes really spent/ }).fill('1200');
+    await sheet.getByRole('button', { name: 'Tick it' }).tap();
+    await page.getByText(/Done .*, 1200 min spent|Done .*, 20 h spent/).waitFor();
+    await page.getByRole('button', { name: 'Add a step' }).tap();
+    await sheet.getByRole('textbox', { name: 'What is done' }).fill(`${title.split(' ')[0]} the other`);
+    for (const [end, minutes] of [
+      ['Low', '20'],
+      ['Likely', '30'],
+      ['High', '50'],
+    ] as const)
+      await sheet.getByRole('textbox', { name: new RegExp(end) }).fill(minutes);
+    await sheet.getByText(/^Counted as 26, 40 and 66 min: what one step like it/).tap();
+    await sheet.getByText('20, 30, 50 min become 26, 40, 66 min.').waitFor();
+  });
+
   it('what was typed is not lost by closing a sheet with a slip of the thumb', async () => {
     const page = await opened(phone, '#/stores');
     await page.getByRole('button', { name: 'Add a thing' }).tap();

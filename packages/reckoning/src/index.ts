@@ -24,14 +24,7 @@ export {
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';
-export {
-  kindOfStep,
-  type Minutes,
-  type TimeSpent,
-  type TunedMinutes,
-  timesSpent,
-  tunedMinutes,
-} from './tuned-minutes.ts';
+export { type TunedMinutes, tunedInWords, tunerOf } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
 export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
 export { assumedWilling, liesAt, type WillingHours } from './window-hours.ts';

@@ -5,6 +5,7 @@ import { heldSpans } from './held-spans.ts';
 import type { DatedJob } from './job-dates.ts';
 import { type PlanNote, planNote } from './plan-note.ts';
 import { type LinkedStep, problemStep } from './plan-steps.ts';
+import { tunerOf } from './tuned-minutes.ts';
 
 /** A step that runs past the time it was to be finished by is taken to need this much longer. */
 const assumedOverrun_min = 10;
@@ -34,7 +35,13 @@ export function plannedSteps({ book, jobs, done, days, hours, nowMinute, minute,
     const finish = Math.max(1, Math.min(minute(step.finished), nowMinute));
     return { kind: 'done', start: Math.max(0, Math.min(minute(step.started), finish - 1)), finish };
   };
-  for (const { id, job, steps: linked } of jobs) {
+  const tuned = tunerOf(book);
+  const counted = (step: LinkedStep): LinkedStep =>
+    step.record.progress.kind === 'open'
+      ? { ...step, record: { ...step.record, minutes: tuned(step.record).after } }
+      : step;
+  for (const { id, job, steps: written } of jobs) {
+    const linked = written.map(counted);
     const held = heldSpans({ book, id, job, steps: linked, days, hours, nowMinute, minute, notes });
     for (const step of linked) {
       const { progress, note } = stepProgress(step, nowMinute, minute);

@@ -22,6 +22,27 @@ const plain = (parts: Partial<Book> = {}) =>
     ...parts,
   });
 
+describe('minutes of the steps', () => {
+  it('are those written, tuned by what steps of the kind really took', () => {
+    const finished = '2026-05-01T09:00:00Z';
+    const steps = {
+      old: step('hull', 0, 'Bed the cleat', { progress: { kind: 'done', started: finished, finished } }),
+      off: step('rebed', 0, 'Take it off'),
+      on: step('rebed', 1, 'Bed it'),
+    };
+    const said = { kind: 'step done', at: finished, job: 'hull', step: 'old', zone: null, who: '', text: '' } as const;
+    const book = plain({
+      jobs: { rebed: job('Rebed'), hull: job('Hull', { state: 'done', closed: '2026-05-01' }) },
+      steps,
+      log: { a: { ...said, spent_min: 60, order: 1 } },
+    });
+    const { steps: taken } = problemOf(book);
+    // 20, 30, 60 min; one step took twice its 30: z = 1/5, so 2^0.2 = 1.149 times: 23, 34, 69
+    expect(taken.find(({ id }) => id === 'on')).toMatchObject({ minutes_low: 23, minutes: 34, minutes_high: 69 });
+    expect(taken.find(({ id }) => id === 'off')).toMatchObject({ minutes_low: 20, minutes: 30, minutes_high: 60 });
+  });
+});
+
 describe('the span of a plan', () => {
   it('runs from the local midnight of today to the midnight after the last job day', () => {
     const problem = problemOf(plain());

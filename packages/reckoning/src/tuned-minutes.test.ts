@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { chanceOf } from '#workplan';
 import { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
 import { job, smallBook, step } from './testing/small-book.ts';
-import { kindOfStep, timesSpent, tunedMinutes } from './tuned-minutes.ts';
+import { kindOfStep, timesSpentByKind, tunedInWords, tunedMinutes, tunerOf } from './tuned-minutes.ts';
 
 const before = { low: 40, likely: 60, high: 100 };
 
@@ -83,7 +83,18 @@ describe('minutes really spent tune the estimate', () => {
         5: entry('d', 9, 5),
       },
     };
-    expect(timesSpent(book, kindOfStep('SAND the rail')).map(({ spent }) => spent)).toEqual([80]);
+    expect(
+      timesSpentByKind(book)
+        .get(kindOfStep('SAND the rail'))
+        ?.map(({ spent }) => spent),
+    ).toEqual([80]);
+    // by hand: ln 80/30 = 0.981, z = 1/5, factor e^0.196 = 1.217: 20, 30, 45 become 24, 37, 55
+    const d = { title: 'Sand it all', minutes: { low: 20, likely: 30, high: 45 }, hands: 1 };
+    const tuned = tunerOf(book)(d);
+    expect(tunedInWords(d.title, tuned)).toBe(
+      "Counted as 24, 37 and 55 min: what one step like it ('sand') really took.",
+    );
+    expect(tunerOf(book)({ ...d, hands: 0 }).after).toEqual(d.minutes);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { Book, Id } from '#boat-book';
+import type { Book, Id, Step } from '#boat-book';
 
 export interface Minutes {
   readonly low: number;
@@ -76,21 +76,33 @@ export function kindOfStep(title: string): string {
 }
 
 /**
- * What the log of a boat book says about steps of a kind: each finished step once, by the entry known last.
- *
- * @param kind  as `kindOfStep` gives it
+ * What the log of a boat book says about finished steps, by kind: each step once, by the entry known last.
  */
-export function timesSpent(book: Book, kind: string): TimeSpent[] {
+export function timesSpentByKind(book: Book): ReadonlyMap<string, readonly TimeSpent[]> {
   const spent = new Map<Id, { readonly minutes: number; readonly order: number }>();
   for (const { kind: what, step, spent_min, order = 0 } of Object.values(book.log)) {
     if (what !== 'step done' || step === null || spent_min === null || !(spent_min > 0)) continue;
     if ((spent.get(step)?.order ?? -1) <= order) spent.set(step, { minutes: spent_min, order });
   }
-  const times: TimeSpent[] = [];
+  const byKind = new Map<string, TimeSpent[]>();
   for (const [id, { minutes }] of spent) {
     const step = book.steps[id];
     if (step === undefined || step.progress.kind !== 'done' || !(step.minutes.likely > 0)) continue;
-    if (kindOfStep(step.title) === kind) times.push({ likely: step.minutes.likely, spent: minutes });
+    const kind = kindOfStep(step.title);
+    byKind.set(kind, [...(byKind.get(kind) ?? []), { likely: step.minutes.likely, spent: minutes }]);
   }
-  return times;
+  return byKind;
+}
+
+/** Tunes the minutes of any step of a book; a step that goes on by itself is left as it is written. */
+export function tunerOf(book: Book): (step: Pick<Step, 'title' | 'minutes' | 'hands'>) => TunedMinutes {
+  const byKind = timesSpentByKind(book);
+  return ({ title, minutes, hands }) => tunedMinutes(minutes, hands > 0 ? (byKind.get(kindOfStep(title)) ?? []) : []);
+}
+
+/** `Counted as 24, 36 and 54 min: what 3 steps like it ('sand') really took.`; null: as it is written */
+export function tunedInWords(title: string, { before, after, from }: TunedMinutes): string | null {
+  if (after.low === before.low && after.likely === before.likely && after.high === before.high) return null;
+  const many = from === 1 ? 'what one step like it' : `what ${from} steps like it`;
+  return `Counted as ${after.low}, ${after.likely} and ${after.high} min: ${many} ('${kindOfStep(title)}') really took.`;
 }

@@ -13,6 +13,7 @@ import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemStep } f
 import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
+import { TunedMinutes } from '../../parts/tuned-minutes.tsx';
 import { address } from '../../shell/route.ts';
 import { HoldPart } from './hold-part.tsx';
 import { clockAt, dayAt, whenInWords } from './place-time.ts';
@@ -118,6 +119,7 @@ function StepWorking({
           ['stores', stores.join('; ') || null],
         ]}
       />
+      {record && step.progress.kind === 'open' && <TunedMinutes book={book} step={record} />}
       {waits.length > 0 && (
         <Part title="Then it waits">
           {waits.map((wait) => {

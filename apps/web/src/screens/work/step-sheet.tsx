@@ -8,6 +8,7 @@ import { capital, countInWords } from '../../parts/in-words.ts';
 import { SetUpNeedsField } from '../../parts/set-up-needs-field.tsx';
 import { Sheet } from '../../parts/sheet.tsx';
 import { NumberField, TextField } from '../../parts/text-fields.tsx';
+import { TunedMinutes } from '../../parts/tuned-minutes.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { stepsOf } from '../../reading/open-work.ts';
@@ -36,8 +37,8 @@ export default function StepSheet({
   const steps = stepsOf(book, job);
   const index = steps.findIndex((other) => other.id === id);
 
+  const read = readStep(draft, book);
   const keep = async () => {
-    const read = readStep(draft, book);
     setFaults(read.kind === 'refused' ? read.faults : noFaults);
     if (read.kind === 'refused') return;
     const outcome =
@@ -94,6 +95,7 @@ export default function StepSheet({
             ))}
           </div>
         </fieldset>
+        {read.kind !== 'refused' && <TunedMinutes book={book} step={read.step} />}
         <NumberField
           label="Pairs of hands"
           unit="0 to 8"
