@@ -106,6 +106,8 @@ const sameUnit: Readonly<Record<string, string>> = {
   'mm/24 h': 'mm',
   days: 'd',
   'same unit as t0': 'min',
+  'h (at least)': 'h',
+  '% of 25 °C': '%',
 };
 
 /** A figure in the unit of the row; a row in a unit that the figure cannot be turned into is named. */

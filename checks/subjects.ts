@@ -1,14 +1,32 @@
 import type { FamilyMapping, UnaskedFamily } from './mapping.ts';
 import { materialsMappings, materialsUnasked } from './materials/mapping.ts';
+import { powerMappings, powerUnasked } from './power/mapping.ts';
 import { skyMappings, skyUnasked } from './sky/mapping.ts';
 
 /** Subjects of the handbook that no package of ours speaks about. */
-const unspoken: readonly UnaskedFamily[] = ['power', 'wiring', 'loads', 'trailer', 'upkeep', 'interchange'].map(
-  (family) => ({ family, because: `no question asks about ${family} yet` }),
-);
+const unspoken: readonly UnaskedFamily[] = ['wiring', 'loads', 'trailer', 'upkeep', 'interchange'].map((family) => ({
+  family,
+  because: `no question asks about ${family} yet`,
+}));
 
-export const mappings: readonly FamilyMapping[] = [...skyMappings, ...materialsMappings];
-export const unasked: readonly UnaskedFamily[] = [...skyUnasked, ...materialsUnasked, ...unspoken];
+export const mappings: readonly FamilyMapping[] = [
+  ...skyMappings,
+  ...materialsMappings,
+  // one subject a line
+  ...powerMappings,
+];
+export const unasked: readonly UnaskedFamily[] = [
+  ...skyUnasked,
+  ...materialsUnasked,
+  // one subject a line
+  ...powerUnasked,
+  ...unspoken,
+];
 
 /** The subjects that keep rows in their folder. */
-export const subjects = ['sky', 'materials'] as const;
+export const subjects = [
+  'sky',
+  'materials',
+  // one a line
+  'power',
+] as const;

@@ -1,8 +1,28 @@
+import {
+  acidQuestions,
+  chargingQuestions,
+  dischargeQuestions,
+  keepingQuestions,
+  lampQuestions,
+  restQuestions,
+} from '#battery';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { airQuestions, sunQuestions } from '#sky';
 import type { Question } from '#working';
 
 /** Every question there is, in the order of the reference. */
 export function questions(): readonly Question[] {
-  return [...sunQuestions(), ...airQuestions(), ...cureQuestions(), ...coatingQuestions()];
+  return [
+    ...sunQuestions(),
+    ...airQuestions(),
+    ...cureQuestions(),
+    ...coatingQuestions(),
+    // battery
+    ...restQuestions(),
+    ...acidQuestions(),
+    ...dischargeQuestions(),
+    ...chargingQuestions(),
+    ...keepingQuestions(),
+    ...lampQuestions(),
+  ];
 }

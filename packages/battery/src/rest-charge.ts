@@ -1,5 +1,6 @@
 import { type RestTable, type RestTableName, restTables } from '../tables/rest-volts.read-2026-11.ts';
 import type { Chemistry } from './chemistry.ts';
+import { requireBetween, tableValue } from './table-value.ts';
 
 /** A value with the ends of its band. */
 export interface Band {
@@ -59,12 +60,7 @@ const restedFull_V = 13.5;
 /** Volts of one table for a 12 V battery; past its first row its first slope is drawn on (our derivation, not printed). */
 export function tableVolts(name: RestTableName, charge_pct: number): number {
   const table: RestTable = restTables[name];
-  const { rows } = table;
-  let i = 1;
-  while (i < rows.length - 1 && charge_pct > rows[i]![0]) i++;
-  const [c0, v0] = rows[i - 1]!;
-  const [c1, v1] = rows[i]!;
-  return (v0 + ((charge_pct - c0) / (c1 - c0)) * (v1 - v0)) * (table.volts_of === 'one cell' ? 4 : 1);
+  return tableValue(table.rows, charge_pct, 'slope drawn on') * (table.volts_of === 'one cell' ? 4 : 1);
 }
 
 const curves = new Map<Chemistry, RestCurve>();
@@ -171,9 +167,4 @@ function along(xs: Float64Array, ys: Float64Array, x: number): number {
   }
   const run = xs[above]! - xs[below]!;
   return run === 0 ? ys[above]! : ys[below]! + ((x - xs[below]!) / run) * (ys[above]! - ys[below]!);
-}
-
-export function requireBetween(what: string, value: number, low: number, high: number, unit: string): void {
-  if (!(value >= low && value <= high))
-    throw new RangeError(`${what} must be from ${low} to ${high} ${unit}, got ${value}`);
 }

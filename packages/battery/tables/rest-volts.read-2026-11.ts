@@ -17,7 +17,7 @@ export const restTables = {
     title: 'rounded rule-of-thumb table for flooded cells, a seller’s or maker’s page',
     provenance: 'found',
     volts_of: 'six cells',
-    rows: [[0, 11.6], [25, 12.0], [50, 12.2], [100, 12.6]],
+    rows: [[0, 11.6], [25, 12.0], [50, 12.2], [75, 12.4], [100, 12.6]],
   },
   'lead-ten-step': {
     title: 'much-reprinted ten-step table for lead batteries (donsnotes.com/tech/charging-auto.html)',
