@@ -47,8 +47,10 @@ describe('rows from outside the project', () => {
       'sky.suitable-spans',
       'materials.cure-time',
       'materials.recoat-window',
-      // the other way round of battery.rest-volts, held to it by a property
+      // the other way round of battery.rest-volts, held to it by a property, and to a measured curve in checks/battery
       'battery.rest-charge',
+      // made of rested volts, which are, and a resistance
+      'battery.card',
     ]);
   });
 });

@@ -1,5 +1,6 @@
 import {
   acidQuestions,
+  cardQuestions,
   chargingQuestions,
   dischargeQuestions,
   keepingQuestions,
@@ -24,5 +25,6 @@ export function questions(): readonly Question[] {
     ...chargingQuestions(),
     ...keepingQuestions(),
     ...lampQuestions(),
+    ...cardQuestions(),
   ];
 }
