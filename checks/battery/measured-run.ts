@@ -226,5 +226,11 @@ export function dischargeOf(run: MeasuredRun): Discharge | { readonly none: stri
   }
   strengths.sort((a, b) => a - b);
   if (strengths.length < 12) return { none: 'it has fewer than twelve rows under load' };
+  const [weak, strong] = [0.1, 0.9].map((share) => strengths[Math.floor(share * strengths.length)]!) as [
+    number,
+    number,
+  ];
+  if (strong > 1.3 * weak)
+    return { none: `its current is not that of one lamp: ${weak.toFixed(2)} to ${strong.toFixed(2)} A` };
   return { first, last, out_Ah, amps: strengths[strengths.length >> 1]!, to_V: Math.max(cutOff, volts[last]!) };
 }

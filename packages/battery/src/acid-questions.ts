@@ -17,7 +17,7 @@ export function acidQuestions(): readonly Question[] {
 }
 
 const tables: Source[] = [
-  { title: 'a battery seller’s table of specific gravity, 1.265 full (tables/acid)', seen: 'read' },
+  { title: 'a battery seller’s table of specific gravity, 1.265 full (tables/acid)', seen: 'read second-hand' },
   { title: 'US Army TM 5-1185, table II: 1.280 full', seen: 'read' },
 ];
 const fullField = () =>

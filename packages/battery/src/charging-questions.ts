@@ -165,7 +165,8 @@ function chargeVoltagesQuestion() {
           { title: 'first current C/20 to C/4 (C/20 to C/10 at donsnotes.com)', seen: 'read second-hand' },
         ],
         limits: [
-          'Without a label. Sheets differ by 0.6 V for AGM: with the label lost take the lower, it only takes longer.',
+          'For a battery whose label is lost.',
+          ...(chemistry === 'agm' ? ['Sheets differ by 0.6 V for AGM: take the lower, it only takes longer.'] : []),
           ...(chemistry === 'gel' ? ['Gel is spoilt for good by an AGM or flooded setting.'] : []),
         ],
         cautions: [...chargingCautions(chemistry), ...(chemistry === 'flooded' ? [cautions.acid] : [])],

@@ -1,5 +1,6 @@
 export { acidQuestions } from './acid-questions.ts';
 export { assumedLoadedResistance_mohm, type BatteryCard, batteryCard, cardCondition } from './battery-card.ts';
+export type { BatteryHistory, BatteryKnown, Flow, VoltReading } from './battery-history.ts';
 export { cardQuestions } from './card-question.ts';
 export { chargingQuestions } from './charging-questions.ts';
 export { type Chemistry, chemistries } from './chemistry.ts';

@@ -32,7 +32,7 @@ export function restQuestions(): readonly Question[] {
 const sourcesFor = (chemistry: Chemistry): Source[] => [
   ...tablesOf[chemistry].map((name): Source => {
     const { title, provenance } = restTables[name];
-    return { title, seen: provenance === 'found' ? 'read' : 'recalled' };
+    return { title, seen: provenance === 'found' ? 'read second-hand' : 'recalled' };
   }),
   { title: 'change with temperature: textbooks', seen: 'recalled' },
 ];
@@ -261,9 +261,12 @@ function restHoursQuestion() {
         ],
         sources: [
           { title: 'advice on a list for radio owners: 6 h or more after charge, 1 h after a load', seen: 'read' },
-          { title: 'hobby battery note (ichimusai.org/tag/accumulator/): 20 h', seen: 'read' },
+          { title: 'hobby battery note (ichimusai.org/tag/accumulator/): 20 h', seen: 'read second-hand' },
           { title: 'trade practice: 24 h after charge', seen: 'common practice' },
-          { title: 'one owner’s log of a 35 Ah sealed battery (donsnotes.com/tech/charging-auto.html)', seen: 'read' },
+          {
+            title: 'one owner’s log of a 35 Ah sealed battery (donsnotes.com/tech/charging-auto.html)',
+            seen: 'read second-hand',
+          },
         ],
         limits: [
           'Lead batteries. A small load for an hour takes the surface charge off sooner.',
