@@ -61,8 +61,8 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
   const allNamedBefore = possible.every((unit) =>
     compiled.units[unit]!.open.every((step) => compiled.previous[step]! >= 0),
   );
-  // a try takes about as long as the square of the steps, a slice about as long as any other: about one part in seven at most
-  const slicesATry = compiled.steps.length <= 20 ? 1 : 2e-6 * compiled.steps.length ** 2;
+  // a slice takes about as long as two or three tries of a large problem: one part in twenty at most
+  const slicesATry = compiled.steps.length <= 20 ? 1 : Math.min(0.02, 2e-6 * compiled.steps.length ** 2);
   let slicesDue = 0;
   const finished = () => {
     const best = list.best?.worth;

@@ -61,7 +61,7 @@ export class ListSearch {
     this.finish = new Int32Array(compiled.steps.length).fill(-1);
     // few steps are soon in every order there is; many are not
     const steps = possible.reduce((sum, unit) => sum + compiled.units[unit]!.open.length, 0);
-    this.takeOutShare = steps < 15 ? 0.5 : 4;
+    this.takeOutShare = steps < 15 ? 0.5 : 8;
     this.firsts = firstLists(compiled, possible, plan).map((list) => ({ list, repairs: 3 }));
     if (plan !== null && violations(plan, compiled.problem).length === 0) {
       this.best = { worth: worthOf(plan, compiled.problem), plan };
