@@ -1,0 +1,27 @@
+/** A seeded source of chance: the same seed gives the same numbers on every machine (mulberry32, public domain). */
+export class Dice {
+  private state: number;
+
+  constructor(seed: number) {
+    this.state = Math.imul((seed | 0) + 0x51ed270b, 0x9e3779b1) >>> 0;
+  }
+
+  /** from 0, under 1 */
+  share(): number {
+    this.state = (this.state + 0x6d2b79f5) | 0;
+    const a = this.state;
+    let t = Math.imul(a ^ (a >>> 15), 1 | a);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  }
+
+  /** mean 0, standard deviation 1 (Box and Muller) */
+  normal(): number {
+    return Math.sqrt(-2 * Math.log(1 - this.share())) * Math.cos(2 * Math.PI * this.share());
+  }
+
+  /** a whole number from 0, under `count` */
+  below(count: number): number {
+    return Math.floor(this.share() * count);
+  }
+}

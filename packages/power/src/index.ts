@@ -1,0 +1,1 @@
+export { type Endurance, type EnduranceCase, endurance } from './endurance.ts';
