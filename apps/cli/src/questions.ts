@@ -8,6 +8,7 @@ import {
   restQuestions,
 } from '#battery';
 import { coatingQuestions, cureQuestions } from '#materials';
+import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, sunQuestions } from '#sky';
 import type { Question } from '#working';
 
@@ -26,5 +27,8 @@ export function questions(): readonly Question[] {
     ...keepingQuestions(),
     ...lampQuestions(),
     ...cardQuestions(),
+    // power
+    ...drawQuestions(),
+    ...nightQuestions(),
   ];
 }

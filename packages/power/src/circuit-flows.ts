@@ -1,7 +1,7 @@
+import type { Flow } from '#battery';
 import type { Instant, Span } from '#units';
 import { type CircuitDraw, circuitAmps, spansOn, within90Share } from './circuit-draw.ts';
 import type { PowerPlace } from './circuit-times.ts';
-import type { Flow } from './flow.ts';
 
 /** What somebody saw at the switches at one moment. */
 export interface SwitchesSeen {

@@ -62,12 +62,16 @@ export function circuitSpans(use: CircuitUse, place: PowerPlace, { start, end }:
   return spans;
 }
 
-/** Sunset to sunrise, night by night, within a stretch; where the sun does neither, 22:00 to 06:00 of the place's clocks. */
-export function nightsWithin(place: PowerPlace, span: Span): Span[] {
-  const nights = circuitSpans({ kind: 'sun', from: 'sunset', to: 'sunrise' }, place, span);
-  const whole = nights.length === 1 && nights[0]!.end - nights[0]!.start > 1.5 * day_ms;
-  if (nights.length > 0 && !whole) return nights;
-  return circuitSpans({ kind: 'clock', from: '22:00', to: '06:00' }, place, span);
+/**
+ * The nights from an instant on, sunset to sunrise, the running one first. Where the sun does not set and rise once a day all
+ * through them, 22:00 to 06:00 of the place's clocks. Exactly as many as wanted.
+ */
+export function nightsAhead(place: PowerPlace, from: Instant, nights: number): Span[] {
+  const span = { start: from, end: from + (nights + 3) * day_ms };
+  const bySun = circuitSpans({ kind: 'sun', from: 'sunset', to: 'sunrise' }, place, span).slice(0, nights);
+  const daily = bySun.every(({ start, end }, n) => end - (n === 0 ? start : bySun[n - 1]!.end) < 1.25 * day_ms);
+  if (bySun.length === nights && daily) return bySun;
+  return circuitSpans({ kind: 'clock', from: '22:00', to: '06:00' }, place, span).slice(0, nights);
 }
 
 function marksWithin(mark: string, place: PowerPlace, { start, end }: Span): Instant[] {

@@ -2,7 +2,7 @@ import { type Band, type Chemistry, selfDischarge_pct_month } from '#battery';
 import type { Instant, Span } from '#units';
 import { acceptance, assumedTaper_h } from './acceptance.ts';
 import { type CircuitDraw, loadPieces, misstatement, usualVolts } from './circuit-draw.ts';
-import { nightsWithin, type PowerPlace } from './circuit-times.ts';
+import { nightsAhead, type PowerPlace } from './circuit-times.ts';
 import { Dice } from './dice.ts';
 import { type BatteryStates, nightRuns, type SunDraws } from './night-runs.ts';
 import { bandOf, type Chance, chanceOf, quantile } from './spread.ts';
@@ -182,11 +182,6 @@ export function endurance(given: EnduranceCase): Endurance {
     usual_V,
     runs,
   };
-}
-
-/** The nights looked at: the one that is running, or the next, and those after it. */
-export function nightsAhead(place: PowerPlace, from: Instant, nights: number): Span[] {
-  return nightsWithin(place, { start: from, end: from + (nights + 3) * 24 * hour }).slice(0, nights);
 }
 
 /** States drawn from those known, one a run, so that runs and weather are not paired the same way each time. */

@@ -1,1 +1,2 @@
-export { type Endurance, type EnduranceCase, endurance } from './endurance.ts';
+export { drawQuestions } from './draw-questions.ts';
+export { nightQuestions } from './night-questions.ts';
