@@ -5,6 +5,7 @@ import { questions } from '../apps/cli/src/questions.ts';
 import { otherIntegration } from './materials/other-integration.ts';
 import type { OtherCheck } from './other-check.ts';
 import { otherAcid } from './power/other-acid.ts';
+import { otherNights } from './power/other-nights.ts';
 import { tableInMarkdown } from './report.ts';
 import { keptRows, outsideRows } from './row.ts';
 import { type OutsideRun, type RowResult, runOutsideRows, runRow } from './run-rows.ts';
@@ -37,7 +38,7 @@ export function runFolder(folder: string): OutsideRun {
 
 /** The comparisons with what is no table of rows, the same every time. */
 export function runOthers(): OtherCheck[] {
-  return [...otherEphemeris(2026, 365), ...otherIntegration(2026, 1000), ...otherAcid()];
+  return [...otherEphemeris(2026, 365), ...otherIntegration(2026, 1000), ...otherAcid(), ...otherNights(2026, 110)];
 }
 
 /** What checks/README.md says: this text is made, the file is what was made last. */
