@@ -23,6 +23,8 @@ export interface OtherBattery {
   /** ohmic, new to worn, full, 25 °C. [Ω] */
   readonly ohms: number;
   readonly ohmsNearEmpty: number;
+  /** plates that run out before the acid does: volts lost at the 20-hour current, over the share left in the pores. [V] */
+  readonly exhaust_V: number;
   /** double layer: resistance at small currents, current from which it no longer grows in step, time constant. [Ω, A, s] */
   readonly layer_ohms: number;
   readonly layerKnee_A: number;
@@ -143,6 +145,12 @@ function coldLoss_V(battery: OtherBattery, state: OtherState, amps: number, batt
   return drop * (1 - Math.exp(-amps / (0.02 * battery.nominal_Ah)));
 }
 
+/** Flooded plates give out while there is still acid; starved ones run out of acid first. [V] */
+function exhausted_V(battery: OtherBattery, state: OtherState, amps: number): number {
+  if (amps <= 0 || battery.exhaust_V === 0) return 0;
+  return (battery.exhaust_V / (Math.max(0, state.pores) + 0.008)) * Math.sqrt((20 * amps) / battery.nominal_Ah);
+}
+
 /** What the charge is pushed against near the end of it, before gas takes the current. [V] */
 function endOfCharge_V(battery: OtherBattery, state: OtherState, amps: number): number {
   if (amps >= 0) return 0;
@@ -158,7 +166,8 @@ export function terminalVolts(battery: OtherBattery, state: OtherState, amps: nu
     state.layer_V -
     state.spread_V +
     state.surface_V -
-    coldLoss_V(battery, state, amps, battery_C) +
+    coldLoss_V(battery, state, amps, battery_C) -
+    exhausted_V(battery, state, amps) +
     endOfCharge_V(battery, state, amps)
   );
 }
@@ -286,11 +295,14 @@ export function drawnBattery(
     nominal_Ah,
     charge_Ah: wanted_Ah,
     fullAcid_mol_L: acidOfDensity_mol_L(full),
-    emptyAcid_mol_L: acidOfDensity_mol_L(between(random, 1.03, 1.1)),
+    emptyAcid_mol_L: acidOfDensity_mol_L(
+      chemistry === 'flooded' ? between(random, 1.06, 1.13) : between(random, 1.03, 1.1),
+    ),
     inPores: between(random, 0.35, 0.7),
     follow_1_h: between(random, 0.8, 3),
     ohms: ohmAh / nominal_Ah,
     ohmsNearEmpty: (between(random, 0.5, 2.5) * ohmAh) / nominal_Ah,
+    exhaust_V: lead ? (chemistry === 'flooded' ? between(random, 0.004, 0.015) : between(random, 0, 0.006)) : 0,
     layer_ohms: (between(random, 0.5, 1.5) * ohmAh) / nominal_Ah,
     layerKnee_A: between(random, 0.05, 0.2) * nominal_Ah,
     layer_s: between(random, 25, 240),

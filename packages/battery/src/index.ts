@@ -6,8 +6,16 @@ export { storedShare } from './charging.ts';
 export { chargingQuestions } from './charging-questions.ts';
 export { type Chemistry, chemistries } from './chemistry.ts';
 export { dischargeQuestions } from './discharge-questions.ts';
+
 export { capacityInHours_Ah } from './discharge-rate.ts';
+export {
+  type BatteryDraws,
+  type BatteryEstimate,
+  type EstimateAsked,
+  estimateBattery,
+} from './estimate.ts';
 export { floor_pct, selfDischarge_pct_month } from './keeping.ts';
+
 export { keepingQuestions } from './keeping-questions.ts';
 export { lampQuestions } from './lamp-questions.ts';
 export { type Band, type RestCharge, type RestCurve, restCharge, restCurve, restVolts } from './rest-charge.ts';

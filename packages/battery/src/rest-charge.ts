@@ -63,6 +63,40 @@ export function tableVolts(name: RestTableName, charge_pct: number): number {
   return tableValue(table.rows, charge_pct, 'slope drawn on') * (table.volts_of === 'one cell' ? 4 : 1);
 }
 
+/**
+ * The charge that the ten-step table gives for the volts at which another lead table has its 0 %. [%]
+ *
+ * Tables do not count to the same end. The ten-step table prints the loaded cut-off (10.5 V) as its 0 %, so its percent is of
+ * what comes out down to a cut-off, as ours is. The others end at 11.6 to 11.9 V rested, which the ten-step table passes at 20
+ * to 40 %: they count that much of the charge as not there.
+ */
+export function tableZero_pct(name: RestTableName): number {
+  if (name === 'lead-ten-step' || restTables[name].volts_of !== 'six cells') return 0;
+  const end = tableVolts(name, 0);
+  let low = 0;
+  let high = 100;
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (tableVolts('lead-ten-step', middle) < end) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** A table's volts when its percent is counted to the loaded cut-off, as ours is; below its own 0 % by the ten-step table. */
+export function recountedVolts(name: RestTableName, charge_pct: number): number {
+  const zero = tableZero_pct(name);
+  return charge_pct >= zero
+    ? tableVolts(name, (100 * (charge_pct - zero)) / (100 - zero))
+    : tableVolts('lead-ten-step', charge_pct);
+}
+
+/**
+ * How much of the way a table is recounted for the middle of the curve. Assumed: sealed batteries run out of acid and are rested
+ * at 11.2 to 11.6 V at their end, so nearly all; flooded plates give out while there is acid left, so a third.
+ */
+export const assumedRecount: Readonly<Record<Chemistry, number>> = { flooded: 0.35, agm: 0.75, gel: 0.75, lifepo4: 0 };
+
 const curves = new Map<Chemistry, RestCurve>();
 
 /** The rest curve of a chemistry, 12 V at 25 °C. Worked out once; not to be written to. */
@@ -74,18 +108,24 @@ export function restCurve(chemistry: Chemistry): RestCurve {
   for (const name of names) for (const [pct] of restTables[name].rows) knots.add(pct);
   const charge_pct = Float64Array.from([...knots].sort((a, b) => a - b));
   const own = assumedOwnSpread_V(chemistry);
-  const volts = (name: RestTableName, pct: number) => {
+  const printed = (name: RestTableName, pct: number) => {
     if (name !== 'lfp-measured' || pct <= lastAtRest_pct) return tableVolts(name, pct);
     const from = tableVolts(name, lastAtRest_pct);
     return from + ((pct - lastAtRest_pct) / (100 - lastAtRest_pct)) * (restedFull_V - from);
   };
+  const recounted = (name: RestTableName, pct: number) =>
+    chemistry === 'lifepo4' ? printed(name, pct) : recountedVolts(name, pct);
+  const share = assumedRecount[chemistry];
   const averaged = chemistry === 'lifepo4' ? (['lfp-measured'] as const) : names;
-  const middle = (pct: number) => averaged.reduce((sum, name) => sum + volts(name, pct), 0) / averaged.length;
+  const middle = (pct: number) =>
+    averaged.reduce((sum, name) => sum + (1 - share) * printed(name, pct) + share * recounted(name, pct), 0) /
+    averaged.length;
+  const both = (pct: number) => names.flatMap((name) => [printed(name, pct), recounted(name, pct)]);
   const curve: RestCurve = {
     charge_pct,
-    low: charge_pct.map((pct) => Math.min(...names.map((name) => volts(name, pct))) - own),
+    low: charge_pct.map((pct) => Math.min(...both(pct)) - own),
     likely: charge_pct.map(middle),
-    high: charge_pct.map((pct) => Math.max(...names.map((name) => volts(name, pct))) + own),
+    high: charge_pct.map((pct) => Math.max(...both(pct)) + own),
   };
   curves.set(chemistry, curve);
   return curve;
