@@ -6,8 +6,9 @@ import { chainsAfter, left, otherSide, right, Serial, type Side, tooLong } from 
 const size = 160;
 /** lists without a sooner finish after which it starts afresh beside the best, by schedule of a population */
 const patience = 100;
-/** exchanges of neighbours in a child come every 1 to so many places */
-const exchangeGap = 40;
+/** activities of a child that are moved to another place in its list, and how many places at most */
+const moves = 3;
+const mostPlaces = 30;
 /** how much of the activities a child takes from one parent whole */
 const leastShare = 0.25;
 const mostShare = 0.75;
@@ -18,8 +19,9 @@ const noLimit = 2 ** 30;
 /**
  * Two populations that feed each other: schedules pushed to the left give the orders from which children are laid from
  * the right, and those again from the left. So each child costs one schedule only, and is justified by the way it
- * comes about. A child keeps a stretch of one parent, and before and after it takes the order of the other. It is cut
- * short once it is sure to be poorer than the one whose place it would take.
+ * comes about. A child keeps a stretch of one parent, before and after it takes the order of the other, and a few of
+ * its activities are moved to other places. It is cut short once it is sure to be poorer than the one whose place it
+ * would take.
  *
  * Idea: D. Debels, M. Vanhoucke, "A decomposition-based genetic algorithm for the resource-constrained
  * project-scheduling problem", Operations Research 55 (2007), from memory; places are taken one by one instead of by
@@ -206,13 +208,29 @@ export class Population {
       if (part[i] === 0) child[early++] = i;
       else if (part[i] === 2) child[late++] = i;
     }
-    for (let p = dice.below(exchangeGap); p + 1 < count; p += 1 + dice.below(exchangeGap)) {
-      const i = child[p]!;
-      const j = child[p + 1]!;
-      if (side === left ? this.waitsFor(i, j) : this.waitsFor(j, i)) continue;
-      child[p] = j;
-      child[p + 1] = i;
-    }
+    for (let n = 0; n < moves; n++) this.move(side, dice.below(count));
+  }
+
+  /** Moves one activity of the child to a place by chance, not past what must come before or after it. */
+  private move(side: Side, at: number): void {
+    const { child, dice } = this;
+    const { count } = this.plain;
+    const i = child[at]!;
+    const lowest = Math.max(0, at - mostPlaces);
+    const highest = Math.min(count - 1, at + mostPlaces);
+    let low = at;
+    while (low > lowest && !this.isOrdered(side, child[low - 1]!, i)) low--;
+    let high = at;
+    while (high < highest && !this.isOrdered(side, i, child[high + 1]!)) high++;
+    const to = low + dice.below(high - low + 1);
+    if (to < at) child.copyWithin(to + 1, to, at);
+    else child.copyWithin(at, at + 1, to + 1);
+    child[to] = i;
+  }
+
+  /** Whether in a list of `side` one must come before the other, directly. */
+  private isOrdered(side: Side, one: number, other: number): boolean {
+    return side === left ? this.waitsFor(one, other) : this.waitsFor(other, one);
   }
 
   private waitsFor(later: number, sooner: number): boolean {
