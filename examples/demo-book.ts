@@ -30,7 +30,7 @@ export function demoBook(today: Day): Book {
   const jobs = [...rigJobs(dates), ...hullJobs(dates), ...belowJobs(dates)];
   return {
     format: 'fettle-boat-book',
-    version: 2,
+    version: 3,
     id: `demo-${today}`,
     boat: demoBoat,
     places: demoPlaces,
@@ -40,6 +40,10 @@ export function demoBook(today: Day): Book {
     tools: demoTools,
     mixes: demoMixes,
     weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
+    batteries: {},
+    panels: {},
+    chargers: {},
+    circuits: {},
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>
@@ -51,6 +55,10 @@ export function demoBook(today: Day): Book {
     weather: byContent(demoWeather(dates)),
     outings: demoOutings(dates),
     stores: demoStores(dates.day),
+    readings: {},
+    readingBlocks: {},
+    loadTests: {},
+    nightsAhead: {},
     plans: {},
     log: byContent(demoLog(dates)),
   };

@@ -9,7 +9,21 @@ import { asGiven } from './plain-words.ts';
 import type { Id, SetUp } from './records.ts';
 import { boatSchema, recordSchemas, weightsSchema } from './schemas.ts';
 
-type Kind = 'places' | 'zones' | 'fittings' | 'setUps' | 'tools' | 'mixes' | 'outings' | 'stores' | 'jobDays';
+type Kind =
+  | 'batteries'
+  | 'panels'
+  | 'chargers'
+  | 'circuits'
+  | 'loadTests'
+  | 'places'
+  | 'zones'
+  | 'fittings'
+  | 'setUps'
+  | 'tools'
+  | 'mixes'
+  | 'outings'
+  | 'stores'
+  | 'jobDays';
 
 const oneSchema = z.strictObject({ id });
 

@@ -13,6 +13,10 @@ const {
   setUps,
   tools,
   mixes,
+  batteries,
+  panels,
+  chargers,
+  circuits,
   jobs,
   steps,
   juryRigs,
@@ -20,12 +24,16 @@ const {
   weather,
   outings,
   stores,
+  readings,
+  readingBlocks,
+  loadTests,
+  nightsAhead,
   plans,
   log,
 } = recordSchemas;
 
 export const bookFormat = 'fettle-boat-book';
-export const bookVersion = 2;
+export const bookVersion = 3;
 
 export const bookSchema = z.strictObject({
   format: z.literal(bookFormat),
@@ -39,6 +47,10 @@ export const bookSchema = z.strictObject({
   tools: z.record(id, tools),
   mixes: z.record(id, mixes),
   weights,
+  batteries: z.record(id, batteries),
+  panels: z.record(id, panels),
+  chargers: z.record(id, chargers),
+  circuits: z.record(id, circuits),
   jobs: z.record(id, jobs),
   steps: z.record(id, steps),
   juryRigs: z.record(id, juryRigs),
@@ -46,6 +58,10 @@ export const bookSchema = z.strictObject({
   weather: z.record(id, weather),
   outings: z.record(id, outings),
   stores: z.record(id, stores),
+  readings: z.record(id, readings),
+  readingBlocks: z.record(id, readingBlocks),
+  loadTests: z.record(id, loadTests),
+  nightsAhead: z.record(id, nightsAhead),
   plans: z.record(id, plans),
   log: z.record(id, log),
 }) satisfies z.ZodMiniType<Book>;

@@ -5,7 +5,7 @@ import { plainThree } from './boat-operations.ts';
 import { sameContent } from './canonical.ts';
 import { type Edit, refuse } from './edit.ts';
 import { at, day, id, text, title } from './field-schemas.ts';
-import { type Operations, someOf, withoutId } from './operation.ts';
+import { type Operations, someOf, without, withoutId } from './operation.ts';
 import type { CollectionName, Json, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
@@ -238,13 +238,6 @@ export const dayOperations = {
     },
   },
 } satisfies Partial<Operations>;
-
-/** The shape of an object less some fields. */
-function without<S extends z.ZodMiniObject, K extends keyof S['shape'] & string>(schema: S, fields: readonly K[]) {
-  return Object.fromEntries(
-    Object.entries(schema.shape).filter(([field]) => !(fields as readonly string[]).includes(field)),
-  ) as Omit<S['shape'], K>;
-}
 
 /** Faults of a weather entry that no single field shows. */
 export function weatherFault(

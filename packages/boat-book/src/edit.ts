@@ -46,6 +46,9 @@ export function refuse(where: string, wrong: string, right: string): never {
   throw new RefusedEdit({ where, wrong, right });
 }
 
+/** Collections of records that never change. */
+type FixedName = 'weather' | 'readings' | 'readingBlocks' | 'nightsAhead' | 'plans' | 'log';
+
 export interface EditClock {
   newId(): Id;
   readonly now: At;
@@ -129,7 +132,7 @@ export class Edit {
   }
 
   /** Keeps a record that never changes, under the hash of its content. The same content twice is one record. */
-  fix<C extends 'weather' | 'plans' | 'log'>(collection: C, record: Omit<RecordOf<C>, 'order'>): Id {
+  fix<C extends FixedName>(collection: C, record: Omit<RecordOf<C>, 'order'>): Id {
     const order = (this.#orders.get(collection) ?? this.#before.lastOrder(collection)) + 1;
     this.#orders.set(collection, order);
     const kept = { ...record, order } as unknown as Json;
@@ -140,7 +143,7 @@ export class Edit {
   }
 
   /** Takes a fixed record out. */
-  unfix(collection: 'weather' | 'plans', id: Id): void {
+  unfix(collection: Exclude<FixedName, 'log'>, id: Id): void {
     const record = this.need(collection, id, 'id') as unknown as Json;
     this.#keep(collection, id, null);
     this.changes.push({ kind: 'remove', collection, id, record });

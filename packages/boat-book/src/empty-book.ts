@@ -8,7 +8,7 @@ export const assumedWeights: Weights = { danger: 100, unlawful: 30, 'stops-saili
 export function emptyBook(id: Id, boat: Boat): Book {
   return {
     format: 'fettle-boat-book',
-    version: 2,
+    version: 3,
     id,
     boat,
     places: {},
@@ -18,6 +18,10 @@ export function emptyBook(id: Id, boat: Boat): Book {
     tools: {},
     mixes: {},
     weights: assumedWeights,
+    batteries: {},
+    panels: {},
+    chargers: {},
+    circuits: {},
     jobs: {},
     steps: {},
     juryRigs: {},
@@ -25,6 +29,10 @@ export function emptyBook(id: Id, boat: Boat): Book {
     weather: {},
     outings: {},
     stores: {},
+    readings: {},
+    readingBlocks: {},
+    loadTests: {},
+    nightsAhead: {},
     plans: {},
     log: {},
   };

@@ -27,6 +27,17 @@ export type {
 } from './operation-fields.ts';
 export { operations } from './operations.ts';
 export type {
+  BatteryRecord,
+  ChargerRecord,
+  CircuitRecord,
+  CircuitUseRecord,
+  LoadTest,
+  NightAheadRecord,
+  PanelRecord,
+  ReadingBlock,
+  ReadingRecord,
+} from './power-records.ts';
+export type {
   At,
   Boat,
   Book,

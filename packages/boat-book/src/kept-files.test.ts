@@ -4,7 +4,7 @@ import { readBoatFile, writeBoatFile } from './boat-file.ts';
 import { bookVersion } from './book-schema.ts';
 import { checkBook } from './check-book.ts';
 import { openBook } from './open-book.ts';
-import { done, surroundings } from './testing/devices.ts';
+import { battery, done, reading, surroundings } from './testing/devices.ts';
 
 /**
  * A file as version 1 wrote it: the invented demo boat, with a job held to a day, a step ticked, a plan kept and a note
@@ -31,6 +31,27 @@ test('a file of version 1 opens with its past, and says how it was brought up', 
   expect(checkBook(book).filter((fault) => /null|field/.test(fault.wrong))).toEqual([]);
   // and goes out again as a file of this version
   expect(readBoatFile(writeBoatFile({ book, states: read.states! }))).toMatchObject({ kind: 'book', notes: [] });
+});
+
+/** A file as version 2 wrote it, in the same way. */
+const version2 = new Uint8Array(readFileSync(new URL('./testing/kept-files/version-2.fettle', import.meta.url)));
+
+test('a file of version 2 opens with its past, and takes a battery and readings', () => {
+  const read = readBoatFile(version2);
+  if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');
+  expect(read.notes[0]).toMatch(/^Brought from version 2 to 3: /);
+  expect(read.born).toBe('birth-of-version-2');
+  const { book } = read;
+  expect(Object.keys(book.jobs)).toHaveLength(19);
+  expect(Object.values(book.jobs).filter((job) => job.heldAt === '10:00')).toHaveLength(1);
+  expect([book.batteries, book.panels, book.circuits, book.readings, book.nightsAhead]).toEqual([{}, {}, {}, {}, {}]);
+  const here = openBook([read.states], surroundings('a'));
+  expect(here.view()).toEqual(book);
+  expect(here.questions()).toHaveLength(1);
+  const id = done(here.run('addBattery', battery));
+  done(here.run('enterReadings', { readings: [{ ...reading, battery: id }] }));
+  const { view, states } = here;
+  expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
 });
 
 test('shared documents that version 1 stored open, can be changed and still merge', () => {

@@ -14,12 +14,28 @@ export interface Migration {
   readonly change: (book: { readonly [key: string]: Json }) => { readonly [key: string]: Json };
 }
 
+const emptyOfVersion3 = {
+  batteries: {},
+  panels: {},
+  chargers: {},
+  circuits: {},
+  readings: {},
+  readingBlocks: {},
+  loadTests: {},
+  nightsAhead: {},
+};
+
 /** Version 1 is the first; there is nothing earlier to bring up. */
 export const migrations: readonly Migration[] = [
   {
     from: 1,
     does: 'a job can be held to a time of day, a store has the days it takes to get, and weather has its chance of rain. None of them is given yet.',
     change: withFieldsOfVersion2,
+  },
+  {
+    from: 2,
+    does: 'batteries, panels, chargers, circuits and their readings have a place in the book. None is in it yet.',
+    change: (book) => ({ ...emptyOfVersion3, ...book }),
   },
 ];
 

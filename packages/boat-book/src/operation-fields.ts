@@ -5,6 +5,16 @@
  * what is truly empty when nothing is said (a note, a list, "no date") may be left out.
  */
 import type {
+  BatteryRecord,
+  ChargerRecord,
+  CircuitRecord,
+  LoadTest,
+  NightAheadRecord,
+  PanelRecord,
+  ReadingBlock,
+  ReadingRecord,
+} from './power-records.ts';
+import type {
   At,
   Boat,
   Clock,
@@ -66,6 +76,26 @@ export interface OperationFieldsByName {
   readonly addMix: New<MixRecord>;
   readonly changeMix: Changed<MixRecord>;
   readonly removeMix: One;
+  readonly addBattery: New<BatteryRecord>;
+  readonly changeBattery: Changed<BatteryRecord>;
+  readonly removeBattery: One;
+  readonly addPanel: New<PanelRecord>;
+  readonly changePanel: Changed<PanelRecord>;
+  readonly removePanel: One;
+  readonly addCharger: New<ChargerRecord>;
+  readonly changeCharger: Changed<ChargerRecord>;
+  readonly removeCharger: One;
+  readonly addCircuit: New<CircuitRecord>;
+  readonly changeCircuit: Changed<CircuitRecord>;
+  readonly removeCircuit: One;
+  readonly addLoadTest: New<LoadTest>;
+  readonly changeLoadTest: Changed<LoadTest>;
+  readonly removeLoadTest: One;
+  readonly enterReadings: { readonly readings: readonly Omit<ReadingRecord, 'order'>[] };
+  readonly removeReading: One;
+  readonly keepReadingBlock: Omit<ReadingBlock, 'order'>;
+  readonly removeReadingBlock: One;
+  readonly keepNightAhead: Omit<NightAheadRecord, 'made' | 'order'>;
 
   readonly addJob: NewJob;
   readonly changeJob: Changed<Omit<Job, 'state' | 'closed'>>;
@@ -148,6 +178,10 @@ export type CollectionName =
   | 'setUps'
   | 'tools'
   | 'mixes'
+  | 'batteries'
+  | 'panels'
+  | 'chargers'
+  | 'circuits'
   | 'jobs'
   | 'steps'
   | 'juryRigs'
@@ -155,6 +189,10 @@ export type CollectionName =
   | 'weather'
   | 'outings'
   | 'stores'
+  | 'readings'
+  | 'readingBlocks'
+  | 'loadTests'
+  | 'nightsAhead'
   | 'plans'
   | 'log';
 

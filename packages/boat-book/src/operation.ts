@@ -32,3 +32,13 @@ export function withoutId<T extends { readonly id?: Id }>(fields: T): Omit<T, 'i
   const { id: _, ...rest } = fields;
   return rest;
 }
+
+/** The shape of an object less some fields. */
+export function without<S extends z.ZodMiniObject, K extends keyof S['shape'] & string>(
+  schema: S,
+  fields: readonly K[],
+) {
+  return Object.fromEntries(
+    Object.entries(schema.shape).filter(([field]) => !(fields as readonly string[]).includes(field)),
+  ) as Omit<S['shape'], K>;
+}

@@ -3,5 +3,6 @@ import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import type { Operations } from './operation.ts';
+import { powerOperations } from './power-operations.ts';
 
-export const operations: Operations = { ...boatOperations, ...jobOperations, ...dayOperations };
+export const operations: Operations = { ...boatOperations, ...jobOperations, ...dayOperations, ...powerOperations };

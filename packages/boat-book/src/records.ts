@@ -10,6 +10,16 @@
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
+import type {
+  BatteryRecord,
+  ChargerRecord,
+  CircuitRecord,
+  LoadTest,
+  NightAheadRecord,
+  PanelRecord,
+  ReadingBlock,
+  ReadingRecord,
+} from './power-records.ts';
 
 export type Id = string;
 export type Day = string;
@@ -18,7 +28,7 @@ export type At = string;
 
 export interface Book {
   readonly format: 'fettle-boat-book';
-  readonly version: 2;
+  readonly version: 3;
   readonly id: Id;
   // the document `boat`: the keeper writes
   readonly boat: Boat;
@@ -29,6 +39,10 @@ export interface Book {
   readonly tools: Readonly<Record<Id, ToolRecord>>;
   readonly mixes: Readonly<Record<Id, MixRecord>>;
   readonly weights: Weights;
+  readonly batteries: Readonly<Record<Id, BatteryRecord>>;
+  readonly panels: Readonly<Record<Id, PanelRecord>>;
+  readonly chargers: Readonly<Record<Id, ChargerRecord>>;
+  readonly circuits: Readonly<Record<Id, CircuitRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;
@@ -37,6 +51,10 @@ export interface Book {
   readonly weather: Readonly<Record<Id, WeatherEntry>>;
   readonly outings: Readonly<Record<Id, Outing>>;
   readonly stores: Readonly<Record<Id, StoreRecord>>;
+  readonly readings: Readonly<Record<Id, ReadingRecord>>;
+  readonly readingBlocks: Readonly<Record<Id, ReadingBlock>>;
+  readonly loadTests: Readonly<Record<Id, LoadTest>>;
+  readonly nightsAhead: Readonly<Record<Id, NightAheadRecord>>;
   readonly plans: Readonly<Record<Id, KeptPlan>>;
   readonly log: Readonly<Record<Id, LogEntry>>;
 }

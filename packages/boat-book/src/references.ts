@@ -28,6 +28,15 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
   zones: (zone) => many('near', 'zones', zone.near),
   fittings: (fitting) => one('zone', 'zones', fitting.zone),
   setUps: (setUp) => setUp.changes.flatMap((change, i) => needs(['changes', i, 'setUps'], change.setUps)),
+  batteries: (battery) => one('zone', 'zones', battery.zone),
+  panels: (panel) => one('battery', 'batteries', panel.battery),
+  chargers: (charger) => one('battery', 'batteries', charger.battery),
+  circuits: (circuit) => [...one('battery', 'batteries', circuit.battery), ...one('zone', 'zones', circuit.zone)],
+  loadTests: (test) => [
+    ...one('battery', 'batteries', test.battery),
+    ...many('readings', 'readings', test.readings),
+    ...one('circuit', 'circuits', test.circuit),
+  ],
   jobs: (job) => [
     ...one('zone', 'zones', job.zone),
     ...one('fitting', 'fittings', job.fitting),

@@ -5,6 +5,26 @@ import type { Conditions } from '#sky';
 import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
 import type {
+  BatteryRecord,
+  ChargerRecord,
+  CircuitRecord,
+  LoadTest,
+  NightAheadRecord,
+  PanelRecord,
+  ReadingBlock,
+  ReadingRecord,
+} from './power-records.ts';
+import {
+  batterySchema,
+  chargerSchema,
+  circuitSchema,
+  loadTestSchema,
+  nightAheadSchema,
+  panelSchema,
+  readingBlockSchema,
+  readingSchema,
+} from './power-schemas.ts';
+import type {
   Boat,
   Fitting,
   Follow,
@@ -302,6 +322,10 @@ export const recordSchemas = {
   setUps: setUpSchema,
   tools: toolSchema,
   mixes: mixSchema,
+  batteries: batterySchema,
+  panels: panelSchema,
+  chargers: chargerSchema,
+  circuits: circuitSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -309,6 +333,10 @@ export const recordSchemas = {
   weather: weatherSchema,
   outings: outingSchema,
   stores: storeSchema,
+  readings: readingSchema,
+  readingBlocks: readingBlockSchema,
+  loadTests: loadTestSchema,
+  nightsAhead: nightAheadSchema,
   plans: keptPlanSchema,
   log: logSchema,
 };
@@ -347,5 +375,13 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof outingSchema, Outing>,
     Holds<typeof storeSchema, StoreRecord>,
     Holds<typeof logSchema, LogEntry>,
+    Holds<typeof batterySchema, BatteryRecord>,
+    Holds<typeof panelSchema, PanelRecord>,
+    Holds<typeof chargerSchema, ChargerRecord>,
+    Holds<typeof circuitSchema, CircuitRecord>,
+    Holds<typeof readingSchema, ReadingRecord>,
+    Holds<typeof readingBlockSchema, ReadingBlock>,
+    Holds<typeof loadTestSchema, LoadTest>,
+    Holds<typeof nightAheadSchema, NightAheadRecord>,
   ]
 >;

@@ -39,7 +39,7 @@ export interface Schema extends DBSchema {
 }
 
 /** Held to the type of the book; the schema itself is not loaded before the first paint. */
-const bookVersion: Book['version'] = 2;
+const bookVersion: Book['version'] = 3;
 
 export const databaseName = 'fettle';
 

@@ -39,7 +39,7 @@ const rig = (part: Partial<JuryRig>): JuryRig => ({
 const outing: Outing = { title: 'first sail', date: '2027-05-20', from: '09:00', nights: 0, place: '', wind_kn: 15 };
 const book = (part: Partial<Book>): Book => ({
   format: 'fettle-boat-book',
-  version: 2,
+  version: 3,
   id: 'b',
   boat: {
     name: 'Bramble',
@@ -63,6 +63,10 @@ const book = (part: Partial<Book>): Book => ({
   tools: {},
   mixes: {},
   weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
+  batteries: {},
+  panels: {},
+  chargers: {},
+  circuits: {},
   jobs: {},
   steps: {},
   juryRigs: {},
@@ -70,6 +74,10 @@ const book = (part: Partial<Book>): Book => ({
   weather: {},
   outings: {},
   stores: {},
+  readings: {},
+  readingBlocks: {},
+  loadTests: {},
+  nightsAhead: {},
   plans: {},
   log: {},
   ...part,

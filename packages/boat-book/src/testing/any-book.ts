@@ -53,6 +53,17 @@ const minutes = fc
   .map((three) => [...three].sort((a, b) => a - b) as [number, number, number])
   .map(([low, likely, high]) => ({ low, likely, high }));
 
+const battery = fc.record({
+  name: title,
+  zone: fc.constant(null),
+  chemistry: fc.constantFrom('flooded' as const, 'agm' as const, 'gel' as const, 'lifepo4' as const),
+  nominal_Ah: number(1, 300),
+  nominal_V: fc.constantFrom(6 as const, 12 as const, 24 as const),
+  made: nullable(day),
+  floor_pct: number(0, 90),
+  meter: text,
+  note: text,
+});
 const place = fc.record({
   name: title,
   latitude_deg: number(-90, 90),
@@ -98,6 +109,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
     tools: keyed(tool),
     outings: keyed(outing),
     stores: keyed(store),
+    batteries: keyed(battery, 2),
     jobIds: fc.uniqueArray(id, { maxLength: 4 }),
   })
   .chain(({ name, zoneIds, jobIds, ...base }) => {
@@ -174,7 +186,27 @@ export const anyBook: fc.Arbitrary<Book> = fc
           }),
         ),
       );
+    const batteryIds = Object.keys(base.batteries);
+    const ofBattery = batteryIds.length === 0 ? fc.constant('none') : fc.constantFrom(...batteryIds);
+    const circuit = fc.record({
+      name: title,
+      battery: ofBattery,
+      watts: number(0, 500),
+      duty_pct: number(0, 100),
+      uses: fc.oneof(
+        fc.constant({ kind: 'always' as const }),
+        fc.record({ kind: fc.constant('clock' as const), from: clock, to: clock }),
+        fc.record({ kind: fc.constant('sun' as const), from: fc.constant('sunset' as const), to: clock }),
+        fc.record({ kind: fc.constant('hours' as const), hours_a_day: number(0, 24) }),
+      ),
+      fuse_A: nullable(number(0.1, 100)),
+      fuseAt_m: nullable(number(0, 5)),
+      conductor: fc.constant(null),
+      needs: fc.constantFrom('critical' as const, 'other' as const),
+      zone: oneOf(zoneIds),
+    });
     return fc.record({
+      circuits: batteryIds.length === 0 ? fc.constant({}) : keyed(circuit),
       name: fc.constant(name),
       base: fc.constant(base),
       zones: fc
@@ -201,6 +233,22 @@ export const anyBook: fc.Arbitrary<Book> = fc
                 humidity_pct: number(1, 100),
                 basis: fc.constantFrom('typed' as const, 'forecast' as const),
                 entered: at,
+              }),
+            ),
+      readings:
+        batteryIds.length === 0
+          ? fc.constant({})
+          : fixed(
+              fc.record({
+                battery: ofBattery,
+                at,
+                volts: number(0, 60),
+                current_A: nullable(number(-50, 50)),
+                air_C: nullable(number(-20, 40)),
+                circumstance: fc.constantFrom('rested' as const, 'under load' as const, 'not said' as const),
+                on: fc.constant([]),
+                panelDark: nullable(fc.boolean()),
+                by: fc.constant('hand' as const),
               }),
             ),
       log: fixed(

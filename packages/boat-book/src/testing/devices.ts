@@ -3,6 +3,7 @@ import { expect } from 'vitest';
 import { emptyBook } from '../empty-book.ts';
 import { type BookSurroundings, beginBook, type OpenBook, openBook } from '../open-book.ts';
 import type { OperationOutcome } from '../operation-fields.ts';
+import type { BatteryRecord, ReadingRecord } from '../power-records.ts';
 import type { Boat, Zone } from '../records.ts';
 
 export const boat: Boat = {
@@ -41,6 +42,29 @@ export const place = {
   timeZone: 'UTC',
   features: [],
   sheltered: false,
+};
+
+export const battery: BatteryRecord = {
+  name: 'The battery',
+  zone: null,
+  chemistry: 'agm',
+  nominal_Ah: 17,
+  nominal_V: 12,
+  made: '2024-03-01',
+  floor_pct: 50,
+  meter: 'the hand-held meter',
+  note: '',
+};
+export const reading: ReadingRecord = {
+  battery: 'b1',
+  at: '2026-05-02T04:30:00Z',
+  volts: 12.55,
+  current_A: null,
+  air_C: 9,
+  circumstance: 'rested',
+  on: [],
+  panelDark: true,
+  by: 'hand',
 };
 
 let sessions = 0;

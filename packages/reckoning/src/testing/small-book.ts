@@ -4,7 +4,7 @@ import type { Book, Job, JobDay, Step, WaitRecord, WeatherEntry } from '#boat-bo
 export function smallBook(parts: Partial<Book> = {}): Book {
   return {
     format: 'fettle-boat-book',
-    version: 2,
+    version: 3,
     id: 'book',
     boat: {
       name: 'Test boat',
@@ -37,6 +37,10 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     tools: {},
     mixes: {},
     weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
+    batteries: {},
+    panels: {},
+    chargers: {},
+    circuits: {},
     jobs: {},
     steps: {},
     juryRigs: {},
@@ -44,6 +48,10 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     weather: {},
     outings: {},
     stores: {},
+    readings: {},
+    readingBlocks: {},
+    loadTests: {},
+    nightsAhead: {},
     plans: {},
     log: {},
     ...parts,

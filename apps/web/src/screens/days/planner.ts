@@ -66,7 +66,8 @@ function tellAll(next: PlanInHand): void {
 
 /** Everything of the book that a plan hangs on, as one text; what is only remembered (log, kept plans) is left out. */
 function matterOf(book: Book): string {
-  const { plans: _plans, log: _log, juryRigs: _rigs, fittings: _fittings, ...matter } = book;
+  const { plans: _plans, log: _log, juryRigs: _rigs, fittings: _fittings, ...rest } = book;
+  const { readings: _read, readingBlocks: _blocks, loadTests: _tests, nightsAhead: _nights, ...matter } = rest;
   return JSON.stringify(matter);
 }
 

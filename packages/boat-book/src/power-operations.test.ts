@@ -1,0 +1,92 @@
+import { expect, test } from 'vitest';
+import { also, battery, begun, done, meet, reading } from './testing/devices.ts';
+
+const circuit = {
+  name: 'Anchor light',
+  watts: 2.5,
+  duty_pct: 100,
+  uses: { kind: 'sun', from: 'sunset', to: 'sunrise' },
+  fuse_A: 3,
+  fuseAt_m: 0.15,
+  conductor: null,
+  needs: 'other',
+  zone: null,
+} as const;
+
+test('a battery is put in, changed and taken out, and undo brings it back', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  done(book.run('changeBattery', { id, nominal_Ah: 20 }));
+  expect(book.view().batteries[id]).toEqual({ ...battery, nominal_Ah: 20 });
+  done(book.run('removeBattery', { id }));
+  expect(book.view().batteries).toEqual({});
+  book.undo();
+  expect(book.view().batteries[id]).toEqual({ ...battery, nominal_Ah: 20 });
+});
+
+test('a battery is not taken out while a circuit hangs on it, nor a circuit put on one that is not there', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  const light = done(book.run('addCircuit', { ...circuit, battery: id }));
+  expect(book.run('removeBattery', { id })).toMatchObject({
+    kind: 'refused',
+    wrong: expect.stringContaining('Anchor'),
+  });
+  expect(book.run('changeCircuit', { id: light, battery: 'gone' })).toMatchObject({ kind: 'refused' });
+  expect(book.run('changeCircuit', { id: light, uses: { kind: 'sun', from: 'noon', to: 'sunrise' } })).toMatchObject({
+    kind: 'refused',
+    where: expect.stringContaining('from'),
+  });
+  expect(book.run('addBattery', { ...battery, nominal_Ah: 0 })).toMatchObject({ kind: 'refused', where: 'nominal_Ah' });
+});
+
+test('readings are entered together and taken back together; one that a load test names stays', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  const readings = [12.5, 12.4].map((volts, n) => ({ ...reading, battery: id, volts, at: `2026-05-02T2${n}:00:00Z` }));
+  done(book.run('enterReadings', { readings }));
+  const ids = Object.keys(book.view().readings);
+  expect(Object.values(book.view().readings).map(({ volts, order }) => [volts, order])).toEqual([
+    [12.5, 1],
+    [12.4, 2],
+  ]);
+  const test = { battery: id, readings: ids, circuit: null, watts: null, note: '' };
+  expect(book.run('addLoadTest', test)).toMatchObject({ kind: 'refused', where: 'watts' });
+  done(book.run('addLoadTest', { ...test, watts: 10 }));
+  expect(book.run('removeReading', { id: ids[0]! })).toMatchObject({ kind: 'refused' });
+  book.undo();
+  book.undo();
+  expect(book.view().readings).toEqual({});
+  expect(book.run('enterReadings', { readings: [{ ...reading, battery: 'gone' }] })).toMatchObject({ kind: 'refused' });
+});
+
+test('readings made on two devices are all there when they meet', () => {
+  const one = begun();
+  const id = done(one.run('addBattery', battery));
+  const two = also(one, 'b');
+  done(one.run('enterReadings', { readings: [{ ...reading, battery: id }] }));
+  done(two.run('enterReadings', { readings: [{ ...reading, battery: id, volts: 12.4 }] }));
+  meet(one, two);
+  expect(
+    Object.values(one.view().readings)
+      .map(({ volts }) => volts)
+      .sort(),
+  ).toEqual([12.4, 12.55]);
+});
+
+test('of one night only what was foretold last is kept, and undo passes over it', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  const night = (likely: number) => ({
+    battery: id,
+    morning: '2026-05-03',
+    at: '2026-05-03T04:40:00Z',
+    volts: { low: 12.2, likely, high: 12.7 },
+    charge_pct: { low: 60, likely: 70, high: 80 },
+  });
+  done(book.run('keepNightAhead', night(12.5)));
+  done(book.run('keepNightAhead', night(12.4)));
+  expect(Object.values(book.view().nightsAhead).map(({ volts }) => volts.likely)).toEqual([12.4]);
+  expect(book.run('keepNightAhead', night(12.9))).toMatchObject({ kind: 'refused' });
+  expect(book.undo().title).toBe('Put in a battery: The battery');
+});

@@ -1,0 +1,116 @@
+/** Operations on batteries, panels, chargers and circuits, and on what was read of them. */
+import { z } from 'zod/mini';
+import { plainThree } from './boat-operations.ts';
+import { refuse } from './edit.ts';
+import { id } from './field-schemas.ts';
+import { type Operations, without } from './operation.ts';
+import type { OperationFields } from './operation-fields.ts';
+import { nightAheadSchema, readingBlockSchema, readingSchema } from './power-schemas.ts';
+
+const [addBattery, changeBattery, removeBattery] = plainThree<'addBattery', 'changeBattery', 'removeBattery'>(
+  'batteries',
+);
+const [addPanel, changePanel, removePanel] = plainThree<'addPanel', 'changePanel', 'removePanel'>('panels');
+const [addCharger, changeCharger, removeCharger] = plainThree<'addCharger', 'changeCharger', 'removeCharger'>(
+  'chargers',
+);
+const [addCircuit, changeCircuit, removeCircuit] = plainThree<'addCircuit', 'changeCircuit', 'removeCircuit'>(
+  'circuits',
+);
+const [addLoadTest, changeLoadTest, removeLoadTest] = plainThree<'addLoadTest', 'changeLoadTest', 'removeLoadTest'>(
+  'loadTests',
+  (record) => {
+    const test = record as { readonly circuit?: string | null; readonly watts?: number | null };
+    if (test.circuit === null && test.watts === null)
+      refuse('watts', 'nothing is said of what drew', 'a circuit, or watts');
+  },
+);
+
+/** Nights foretold that are kept a battery: more than two years of nights aboard. */
+const nightsKept = 400;
+
+export const powerOperations = {
+  addBattery,
+  changeBattery,
+  removeBattery,
+  addPanel,
+  changePanel,
+  removePanel,
+  addCharger,
+  changeCharger,
+  removeCharger,
+  addCircuit,
+  changeCircuit,
+  removeCircuit,
+  addLoadTest,
+  changeLoadTest,
+  removeLoadTest,
+  enterReadings: {
+    title: 'Enter readings',
+    does: 'Enters what a voltmeter showed, with its circumstances; undo takes them back together.',
+    undoes: true,
+    fields: z.strictObject({
+      readings: z.array(z.strictObject(without(readingSchema, ['order']))).check(z.minLength(1), z.maxLength(500)),
+    }),
+    run({ readings }: OperationFields<'enterReadings'>, edit) {
+      const ids = readings.map((reading, i) => {
+        edit.need('batteries', reading.battery, `readings › ${i + 1}. › battery`);
+        for (const circuit of reading.on) edit.need('circuits', circuit, `readings › ${i + 1}. › on`);
+        return edit.fix('readings', reading);
+      });
+      return ids[0] ?? null;
+    },
+  },
+  removeReading: {
+    title: 'Take out a reading',
+    does: 'Takes a reading out of the book, unless a load test names it.',
+    undoes: true,
+    fields: z.strictObject({ id }),
+    run({ id: reading }: OperationFields<'removeReading'>, edit) {
+      const users = edit.usersOf('readings', reading);
+      if (users.length > 0) refuse('id', `this reading is still named by ${users[0]}`, 'take the load test out first');
+      edit.unfix('readings', reading);
+      return null;
+    },
+  },
+  keepReadingBlock: {
+    title: 'Keep readings from a file',
+    does: 'Keeps a block of readings that came from a file.',
+    undoes: true,
+    fields: z.strictObject(without(readingBlockSchema, ['order'])),
+    run(fields: OperationFields<'keepReadingBlock'>, edit) {
+      edit.need('batteries', fields.battery, 'battery');
+      if (fields.to < fields.from) refuse('to', `${fields.to} is before ${fields.from}`, `${fields.from} or later`);
+      return edit.fix('readingBlocks', fields);
+    },
+  },
+  removeReadingBlock: {
+    title: 'Take out readings from a file',
+    does: 'Takes a block of readings out of the book.',
+    undoes: true,
+    fields: z.strictObject({ id }),
+    run({ id: block }: OperationFields<'removeReadingBlock'>, edit) {
+      edit.unfix('readingBlocks', block);
+      return null;
+    },
+  },
+  keepNightAhead: {
+    title: 'Keep what a night is to bring',
+    does: 'Keeps what was foretold of a night, to be held beside the morning’s reading; the latest of each evening counts.',
+    // it follows from the book by itself: undo is for what the keeper did
+    undoes: false,
+    fields: z.strictObject(without(nightAheadSchema, ['made', 'order'])),
+    run(fields: OperationFields<'keepNightAhead'>, edit) {
+      edit.need('batteries', fields.battery, 'battery');
+      const made = edit.fix('nightsAhead', { ...fields, made: edit.now });
+      const others = [...edit.all('nightsAhead')].filter(
+        ([nightId, night]) => nightId !== made && night.battery === fields.battery,
+      );
+      others.sort(([, a], [, b]) => (a.order ?? 0) - (b.order ?? 0));
+      const same = others.filter(([, night]) => night.morning === fields.morning);
+      const old = others.filter(([, night]) => night.morning !== fields.morning).slice(0, -(nightsKept - 1));
+      for (const [nightId] of [...same, ...old]) edit.unfix('nightsAhead', nightId);
+      return made;
+    },
+  },
+} satisfies Partial<Operations>;
