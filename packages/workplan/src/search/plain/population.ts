@@ -2,8 +2,10 @@ import type { Dice } from '../dice.ts';
 import type { PlainCase } from './plain-case.ts';
 import { chainsAfter, left, otherSide, right, Serial, type Side, tooLong } from './serial.ts';
 
-/** schedules in each of the two populations */
-const size = 160;
+/** schedules in each of the two populations at first, and at most; each time it starts afresh it takes more */
+const firstSize = 160;
+const mostSize = 1000;
+const growth = 1.6;
 /** lists without a sooner finish after which it starts afresh beside the best, by schedule of a population */
 const patience = 100;
 /** activities of a child that are moved to another place in its list, and how many places at most */
@@ -46,6 +48,7 @@ export class Population {
   private readonly chain: Int32Array;
   private readonly work: Float64Array;
   private readonly allWork: number;
+  private size = firstSize;
   private filled = 0;
   private idle = 0;
   private from: Side = left;
@@ -56,9 +59,9 @@ export class Population {
     this.dice = dice;
     this.serial = new Serial(plain);
     this.bestStart = new Int32Array(count);
-    this.lists = [new Int32Array(size * count), new Int32Array(size * count)];
-    this.poorness = [new Float64Array(size), new Float64Array(size)];
-    this.marks = [new Int32Array(size), new Int32Array(size)];
+    this.lists = [new Int32Array(mostSize * count), new Int32Array(mostSize * count)];
+    this.poorness = [new Float64Array(mostSize), new Float64Array(mostSize)];
+    this.marks = [new Int32Array(mostSize), new Int32Array(mostSize)];
     this.child = new Int32Array(count);
     this.start = new Int32Array(count);
     this.part = new Uint8Array(count);
@@ -76,7 +79,7 @@ export class Population {
 
   /** Makes and judges one more list. */
   step(): void {
-    if (this.filled < size) this.fill(this.filled++);
+    if (this.filled < this.size) this.fill(this.filled++);
     else this.breed();
   }
 
@@ -101,9 +104,9 @@ export class Population {
     this.from = to;
     this.cross(from);
     const poorness = this.poorness[to];
-    let place = dice.below(size);
+    let place = dice.below(this.size);
     for (let tries = 0; tries < 3; tries++) {
-      const other = dice.below(size);
+      const other = dice.below(this.size);
       if (poorness[other]! > poorness[place]!) place = other;
     }
     const end = serial.lay(child, 0, to, start, Math.floor(poorness[place]!));
@@ -111,7 +114,8 @@ export class Population {
       this.keep(to, place, end);
     this.idle++;
     if (end !== tooLong) this.note(end, to);
-    if (this.idle > size * patience) {
+    if (this.idle > this.size * patience) {
+      this.size = Math.min(mostSize, Math.floor(this.size * growth));
       this.filled = 0;
       this.idle = 0;
     }
@@ -150,7 +154,7 @@ export class Population {
 
   private isThere(side: Side, mark: number): boolean {
     const marks = this.marks[side];
-    for (let place = 0; place < size; place++) if (marks[place] === mark) return true;
+    for (let place = 0; place < this.size; place++) if (marks[place] === mark) return true;
     return false;
   }
 
@@ -180,8 +184,8 @@ export class Population {
   }
 
   private parent(side: Side): number {
-    const one = this.dice.below(size);
-    const other = this.dice.below(size);
+    const one = this.dice.below(this.size);
+    const other = this.dice.below(this.size);
     return this.poorness[side][one]! <= this.poorness[side][other]! ? one : other;
   }
 
@@ -192,7 +196,7 @@ export class Population {
     const lists = this.lists[side];
     const one = this.parent(side);
     let two = this.parent(side);
-    if (two === one) two = (two + 1) % size;
+    if (two === one) two = (two + 1) % this.size;
     const mother = one * count;
     const father = two * count;
     const long = Math.max(2, Math.floor(count * (leastShare + (mostShare - leastShare) * dice.share())));
