@@ -170,7 +170,10 @@ export class ListSearch {
     const order = [...list.order];
     const ahead = order.filter((step) => missed.has(unitOf[step]!));
     const rest = order.filter((step) => !missed.has(unitOf[step]!));
-    this.firsts.push({ list: { ...list, order: inOrder(compiled, [...ahead, ...rest], unitOf) }, repairs });
+    // what found no place where the plan before has it may lie anywhere; the rest goes on as it was to be
+    const notBefore = Int32Array.from(list.notBefore);
+    for (const step of ahead) notBefore[step] = 0;
+    this.firsts.push({ list: { ...list, order: inOrder(compiled, [...ahead, ...rest], unitOf), notBefore }, repairs });
   }
 
   /** The list with what its placing taught: the set-up minutes its units came to need, and which found no place. */

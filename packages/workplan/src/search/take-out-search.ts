@@ -26,6 +26,8 @@ export class TakeOutSearch {
   private readonly minutes: Float64Array;
   private readonly meanWeight: number;
   private readonly fixedCost: number;
+  /** by step: its start in the plan before, 0 where that has none; null: there is no plan before */
+  private readonly before: Int32Array | null;
   private lay: Lay = [];
   private order: readonly number[] = [];
   private cost = Number.POSITIVE_INFINITY;
@@ -64,6 +66,8 @@ export class TakeOutSearch {
       if (unit < 0) return sum - weight;
       return possible.includes(unit) || !needed ? sum : sum + 20 * weight;
     }, 0);
+    const { previous } = compiled;
+    this.before = previous.some((start) => start >= 0) ? previous.map((start) => Math.max(0, start)) : null;
     const count = compiled.units.length;
     this.left = new Uint8Array(count);
     this.out = new Uint8Array(count);
@@ -234,6 +238,15 @@ export class TakeOutSearch {
     };
     const seed = order[dice.below(order.length)]!;
     const at = lay[seed]!;
+    if (this.before !== null && dice.chance(0.3)) {
+      // what lies elsewhere than in the plan before
+      const moved = order.filter(
+        (step) => compiled.previous[step]! >= 0 && compiled.previous[step] !== lay[step]!.start,
+      );
+      for (let n = 0; n < most * 2 && count < most && moved.length > 0; n++)
+        add(unitOf[moved[dice.below(moved.length)]!]!);
+      if (count > 0) return;
+    }
     if (pick < 0.35) {
       // what lies about one time
       const near = [...order].sort((a, b) => Math.abs(lay[a]!.start - at.start) - Math.abs(lay[b]!.start - at.start));
@@ -326,7 +339,9 @@ export class TakeOutSearch {
     }
     const anyExtra = Number.POSITIVE_INFINITY;
     let done = false;
-    if (this.wanted.includes(unit)) done = this.wantedFrom > 0 && units.place(unit, this.wantedFrom, anyExtra);
+    // what the plan before has goes back there now and then, or as soon after as it can
+    if (this.before !== null && dice.chance(0.5)) done = units.place(unit, this.before, anyExtra);
+    else if (this.wanted.includes(unit)) done = this.wantedFrom > 0 && units.place(unit, this.wantedFrom, anyExtra);
     else if (dice.chance(0.2)) done = units.place(unit, this.someStart(), anyExtra);
     if (!done) {
       const extra = dice.chance(0.4) ? 0 : anyExtra;

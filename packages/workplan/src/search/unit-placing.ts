@@ -19,16 +19,16 @@ export class UnitPlacing {
   }
 
   /**
-   * @param from   no step sooner than this
+   * @param from   no step sooner than this; or by step, the same
    * @param extra  minutes more of set-up changes that each step may cost
    * @returns false, with nothing taken, where one of its steps finds no start
    */
-  place(unit: number, from: Minute, extra: Minute): boolean {
+  place(unit: number, from: Minute | Int32Array, extra: Minute): boolean {
     const { compiled, placing, marks, notBefore } = this;
     const { taken } = placing;
     const { open } = compiled.units[unit]!;
     const start = taken.mark();
-    for (const step of open) notBefore[step] = from;
+    for (const step of open) notBefore[step] = typeof from === 'number' ? from : from[step]!;
     this.refusedCost = Number.POSITIVE_INFINITY;
     let pushes = 0;
     for (let at = 0; at < open.length; at++) {
