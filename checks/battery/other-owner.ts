@@ -195,7 +195,7 @@ export function owner(seed: number): Owner {
       readings,
       temperatures,
     },
-    truth: { left_Ah, capacity_Ah, soc_pct: (100 * left_Ah) / capacity_Ah },
+    truth: { left_Ah, capacity_Ah, soc_pct: Math.min(100, (100 * left_Ah) / capacity_Ah) },
   };
 }
 

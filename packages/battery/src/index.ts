@@ -12,8 +12,10 @@ export {
   type BatteryDraws,
   type BatteryEstimate,
   type EstimateAsked,
+  type EstimateSeries,
   estimateBattery,
-} from './estimate.ts';
+  type OddReading,
+} from './estimate/estimate-battery.ts';
 export { floor_pct, selfDischarge_pct_month } from './keeping.ts';
 
 export { keepingQuestions } from './keeping-questions.ts';

@@ -1,0 +1,42 @@
+import type { Chemistry } from '../chemistry.ts';
+import type { Ensemble } from './ensemble.ts';
+
+/** Terminal volts that no 12 V battery of the kind shows, at rest, under load or on charge. [V] */
+const possible_V: Readonly<Record<Chemistry, readonly [number, number]>> = {
+  flooded: [8, 16.5],
+  agm: [8, 15.5],
+  gel: [8, 15],
+  lifepo4: [8, 14.8],
+};
+
+/** So many times its own spread and that of what is believed together, a reading lies off: it does not go with the rest. */
+const oddFrom = 3.5;
+
+/** Which readings cannot be right, and why; by their place in the history. Volts are those of a 12 V battery. */
+export function oddReadings({ fitting, size, shown, error }: Ensemble): { reading: number; because: string }[] {
+  const { readings } = fitting.history;
+  const [least, most] = possible_V[fitting.prior.chemistry];
+  const odd: { reading: number; because: string }[] = [];
+  readings.forEach(({ volts }, reading) => {
+    if (volts < least || volts > most) {
+      odd.push({ reading, because: `no 12 V battery of this kind shows less than ${least} or more than ${most} V` });
+      return;
+    }
+    let mean = 0;
+    let own = 0;
+    for (let n = 0; n < size; n++) {
+      mean += shown[n * readings.length + reading]! / size;
+      own += error[n * readings.length + reading]! / size;
+    }
+    let spread = 0;
+    for (let n = 0; n < size; n++) spread += (shown[n * readings.length + reading]! - mean) ** 2 / size;
+    const off = (volts - mean) / Math.hypot(Math.sqrt(spread), own);
+    if (Math.abs(off) < oddFrom) return;
+    const side = off > 0 ? 'more' : 'less';
+    odd.push({
+      reading,
+      because: `${Math.abs(volts - mean).toFixed(2)} V ${side} than goes with the other readings and what was said to flow: a slip, a load or charge not written down, or a fault`,
+    });
+  });
+  return odd;
+}
