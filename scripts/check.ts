@@ -10,12 +10,15 @@ import {
   runKeptRows,
   runOthers,
 } from '../checks/all-checks.ts';
+import { choicesARun, stillToCome } from '../checks/battery/estimate-asked.ts';
+import { folderInLines, judgeFolder, runHolds } from '../checks/battery/measured-batteries.ts';
 import { outsideRunInLines, tableInMarkdown } from '../checks/report.ts';
 import { subjects } from '../checks/subjects.ts';
 import { reference } from './reference.ts';
 
 const usage = `npm run check                     the kept rows, the handbook where it lies beside the project, and the rest
 npm run check -- --rows FOLDER    any folder of JSON files of rows in the handbook's form
+npm run check -- --battery FOLDER any folder of measured batteries: what was still to come, held against the estimate
 npm run check -- --readme         the same as the first, and writes checks/README.md and docs/reference.md
 npm run check -- --keep           takes the mapped rows of the handbook into checks/<subject>/rows.json`;
 
@@ -24,6 +27,7 @@ const say = (line: string) => process.stdout.write(`${line}\n`);
 function main(args: readonly string[]): number {
   const [flag, folder, ...more] = args;
   if (flag === '--rows' && folder !== undefined && more.length === 0) return runRows(folder);
+  if (flag === '--battery' && folder !== undefined && more.length === 0) return runBatteries(folder);
   if (flag === '--keep' && folder === undefined) return keep();
   if (flag === undefined || (flag === '--readme' && folder === undefined)) return runAll(flag === '--readme');
   say(`cannot read '${args.join(' ')}'`);
@@ -36,6 +40,18 @@ function runRows(folder: string): number {
     const run = runFolder(folder);
     for (const line of outsideRunInLines(run)) say(line);
     return run.results.every(({ comparison }) => comparison.passed) ? 0 : 1;
+  } catch (cause) {
+    say(`${folder} cannot be run: ${cause instanceof Error ? cause.message : String(cause)}`);
+    return 1;
+  }
+}
+
+function runBatteries(folder: string): number {
+  try {
+    const judged = judgeFolder(folder, choicesARun, stillToCome);
+    for (const line of folderInLines(judged)) say(line);
+    if (judged.runs.length + judged.curves.length === 0) say('There is nothing to judge in it.');
+    return judged.runs.every(runHolds) ? 0 : 1;
   } catch (cause) {
     say(`${folder} cannot be run: ${cause instanceof Error ? cause.message : String(cause)}`);
     return 1;
