@@ -11,6 +11,7 @@ import { keptRows, outsideRows } from './row.ts';
 import { type OutsideRun, type RowResult, runOutsideRows, runRow } from './run-rows.ts';
 import { otherEphemeris } from './sky/other-ephemeris.ts';
 import { mappings, subjects, unasked } from './subjects.ts';
+import { otherWire } from './wiring/other-wire.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 /** Where the handbook of check values lies beside the project, when it does. */
@@ -38,7 +39,13 @@ export function runFolder(folder: string): OutsideRun {
 
 /** The comparisons with what is no table of rows, the same every time. */
 export function runOthers(): OtherCheck[] {
-  return [...otherEphemeris(2026, 365), ...otherIntegration(2026, 1000), ...otherAcid(), ...otherNights(2026, 110)];
+  return [
+    ...otherEphemeris(2026, 365),
+    ...otherIntegration(2026, 1000),
+    ...otherAcid(),
+    ...otherNights(2026, 110),
+    ...otherWire(),
+  ];
 }
 
 /** What checks/README.md says: this text is made, the file is what was made last. */

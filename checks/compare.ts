@@ -19,6 +19,7 @@ export type Expected = number | string | readonly [number, number];
  *
  * - clock times ('07:21:55', '16:47'): in seconds, the shorter way round the dial;
  * - `range`: inside, the ends included;
+ * - `exact` and two figures: the answer's words name both, in that order, and no third;
  * - `exact`: equal as printed (to one part in 10⁹ for numbers);
  * - `text`: the same words, capitals and spaces aside.
  */
@@ -30,6 +31,11 @@ export function compare(got: number | string, wanted: Expected, tolerance: Toler
   const verdict = (passed: boolean, share: number): Comparison => ({ passed, share, ...shown });
   if (typeof wanted === 'object') {
     const [low, high] = wanted;
+    if (typeof got === 'string' && tolerance.kind === 'exact') {
+      const named = got.match(/\d+(\.\d+)?/g)?.map(Number) ?? [];
+      const same = named.length === 2 && named[0] === low && named[1] === high;
+      return verdict(same, same ? 0 : Number.POSITIVE_INFINITY);
+    }
     if (typeof got !== 'number' || tolerance.kind !== 'range') return verdict(false, Number.POSITIVE_INFINITY);
     const half = (high - low) / 2;
     const off = Math.abs(got - (low + high) / 2);

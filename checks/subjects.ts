@@ -2,9 +2,10 @@ import type { FamilyMapping, UnaskedFamily } from './mapping.ts';
 import { materialsMappings, materialsUnasked } from './materials/mapping.ts';
 import { powerMappings, powerUnasked } from './power/mapping.ts';
 import { skyMappings, skyUnasked } from './sky/mapping.ts';
+import { wiringMappings } from './wiring/mapping.ts';
 
 /** Subjects of the handbook that no package of ours speaks about. */
-const unspoken: readonly UnaskedFamily[] = ['wiring', 'loads', 'trailer', 'upkeep', 'interchange'].map((family) => ({
+const unspoken: readonly UnaskedFamily[] = ['loads', 'trailer', 'upkeep', 'interchange'].map((family) => ({
   family,
   because: `no question asks about ${family} yet`,
 }));
@@ -14,6 +15,7 @@ export const mappings: readonly FamilyMapping[] = [
   ...materialsMappings,
   // one subject a line
   ...powerMappings,
+  ...wiringMappings,
 ];
 export const unasked: readonly UnaskedFamily[] = [
   ...skyUnasked,
@@ -29,4 +31,5 @@ export const subjects = [
   'materials',
   // one a line
   'power',
+  'wiring',
 ] as const;

@@ -10,6 +10,7 @@ import {
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, sunQuestions } from '#sky';
+import { conductorQuestions, dropQuestions, fuseQuestions } from '#wiring';
 import type { Question } from '#working';
 
 /** Every question there is, in the order of the reference. */
@@ -30,5 +31,9 @@ export function questions(): readonly Question[] {
     // power
     ...drawQuestions(),
     ...nightQuestions(),
+    // wiring
+    ...dropQuestions(),
+    ...conductorQuestions(),
+    ...fuseQuestions(),
   ];
 }
