@@ -25,6 +25,7 @@ describe('rows from outside the project', () => {
       sky: 124,
       materials: 32,
       power: 183,
+      wiring: 254,
     });
   });
 

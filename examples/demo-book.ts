@@ -22,6 +22,15 @@ import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './
 import { belowJobs } from './demo/jobs-below.ts';
 import { hullJobs } from './demo/jobs-hull.ts';
 import { rigJobs } from './demo/jobs-rig.ts';
+import {
+  demoBatteries,
+  demoChargers,
+  demoCircuits,
+  demoLoadTests,
+  demoNightsAhead,
+  demoPanels,
+  demoReadings,
+} from './demo/power.ts';
 import type { DemoDates } from './demo/writing.ts';
 
 /** The demo book as it stands on a day: everything in it is dated from that day. */
@@ -40,10 +49,10 @@ export function demoBook(today: Day): Book {
     tools: demoTools,
     mixes: demoMixes,
     weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
-    batteries: {},
-    panels: {},
-    chargers: {},
-    circuits: {},
+    batteries: demoBatteries(dates),
+    panels: demoPanels,
+    chargers: demoChargers,
+    circuits: demoCircuits,
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>
@@ -55,10 +64,10 @@ export function demoBook(today: Day): Book {
     weather: byContent(demoWeather(dates)),
     outings: demoOutings(dates),
     stores: demoStores(dates.day),
-    readings: {},
+    readings: demoReadings(dates),
     readingBlocks: {},
-    loadTests: {},
-    nightsAhead: {},
+    loadTests: demoLoadTests(dates),
+    nightsAhead: demoNightsAhead(dates),
     plans: {},
     log: byContent(demoLog(dates)),
   };

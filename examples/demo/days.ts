@@ -7,6 +7,14 @@ import type { DemoDates } from './writing.ts';
 const zone = demoPlaces.drive!.timeZone;
 
 export const demoOutings = ({ day }: DemoDates): Book['outings'] => ({
+  'creek-night': {
+    title: 'A night in the creek',
+    date: day(-13),
+    from: '17:00',
+    nights: 1,
+    place: 'Withy Creek, above the bend',
+    wind_kn: null,
+  },
   'outer-bar': {
     title: 'Two nights at the outer bar',
     date: day(21),

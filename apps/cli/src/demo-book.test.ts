@@ -37,7 +37,10 @@ describe('the demo boat', () => {
     expect(new Set(jobs.map((job) => job.consequence))).toEqual(
       new Set(['danger', 'unlawful', 'stops-sailing', 'worsens', 'comfort']),
     );
-    expect(Object.values(book.outings).map((outing) => outing.date)).toEqual([addDays('2026-11-25', 21)]);
+    expect(Object.values(book.outings).map((outing) => outing.date)).toEqual([
+      addDays('2026-11-25', -13),
+      addDays('2026-11-25', 21),
+    ]);
     const rigs = Object.values(book.juryRigs);
     expect(rigs.some((rig) => rig.trustedUntil < '2026-11-25')).toBe(true);
     expect(rigs.some((rig) => rig.job !== null && book.jobs[rig.job]?.consequence === 'danger')).toBe(true);

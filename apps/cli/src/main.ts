@@ -3,6 +3,7 @@ import { ask } from './commands/ask.ts';
 import { check, checkUsage } from './commands/check.ts';
 import { demo, demoUsage } from './commands/demo.ts';
 import { plan, planUsage } from './commands/plan.ts';
+import { power, powerUsage } from './commands/power.ts';
 import { type ExitCode, exit, type Surroundings } from './surroundings.ts';
 
 interface Command {
@@ -12,6 +13,7 @@ interface Command {
 
 const commands: Readonly<Record<string, Command>> = {
   plan: { usage: planUsage, run: plan },
+  power: { usage: powerUsage, run: power },
   check: { usage: checkUsage, run: check },
   ask: {
     usage: [

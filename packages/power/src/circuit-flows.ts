@@ -13,7 +13,7 @@ export interface SwitchesSeen {
 }
 
 /** Assumed: what was on at a reading was on for so long before it, unless somebody says otherwise; and rested, for longer. [min] */
-const assumedSeenFor_min = { on: 30, rested: 180 } as const;
+export const assumedSeenFor_min = { on: 30, rested: 180 } as const;
 
 /**
  * What the circuits drew over a stretch of time, as flows out of the battery for its estimate.

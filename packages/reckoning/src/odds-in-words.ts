@@ -6,7 +6,7 @@ import type { Chance } from '#workplan';
  *
  * @param chance  with its runs
  */
-export function oddsInWords({ times, runs, share }: Chance): string {
+export function oddsInWords({ times, runs, share }: Pick<Chance, 'times' | 'runs' | 'share'>): string {
   if (times === runs) return '100 of 100';
   if (times === 0) return '0 of 100';
   const of100 = Math.round(100 * share);

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { writeBoatFile } from '#boat-book';
+import { demoBook } from '../../../examples/demo-book.ts';
+import { main } from './main.ts';
+
+function run(args: readonly string[], book = demoBook('2026-11-25' as never)) {
+  const lines: string[] = [];
+  const code = main(args, {
+    out: (line) => lines.push(line),
+    readFile: () => writeBoatFile({ book }),
+    writeNewFile: () => {},
+    now: () => Date.parse('2026-11-25T06:30:00Z'),
+    elapsed: () => 0,
+    timeZone: 'UTC',
+  });
+  return { code, text: lines.join('\n') };
+}
+
+describe('fettle power', () => {
+  it('says how full the battery is, why, how the nights go, what draws and what would help', () => {
+    const { code, text } = run(['power', 'demo.fettle']);
+    expect(code).toBe(0);
+    expect(text).toMatch(/About \d+ % full: (\d+ to )?\d+ % in 9 of 10/);
+    expect(text).toMatch(/Last read rested today 05:00: 12\.74 V/);
+    expect(text).toMatch(/Lasts the night in (over )?\d+ of 100/);
+    expect(text).toMatch(/The floor of 50 % reads 1[12]\.\d\d V rested/);
+    expect(text).toMatch(/Anchor light: \d\.\d Ah a day/);
+    expect(text).toMatch(/Two nights at the outer bar: both nights in /);
+    expect(text).toMatch(/What would help/);
+    expect(text).toMatch(/hydrogen/);
+  });
+
+  it('says so where there is no battery, no reading, or a count of nights that is none', () => {
+    const book = demoBook('2026-11-25' as never);
+    const bare = { ...book, batteries: {}, panels: {}, chargers: {}, circuits: {}, readings: {}, loadTests: {} };
+    expect(run(['power', 'demo.fettle'], { ...bare, nightsAhead: {} }).text).toMatch(/no battery in this book/);
+    expect(run(['power', 'demo.fettle'], { ...book, readings: {}, loadTests: {} }).text).toMatch(
+      /Read the volts before/,
+    );
+    expect(run(['power', 'demo.fettle', '--nights', 'ten'])).toMatchObject({ code: 2 });
+  });
+});

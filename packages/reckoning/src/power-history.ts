@@ -1,0 +1,198 @@
+/** From the book's records of a battery to the history its estimate takes. */
+import type { BatteryHistory, BatteryKnown, Flow, VoltReading } from '#battery';
+import type { BatteryRecord, Book, CircuitRecord, Id, LoadTest, PanelRecord, ReadingRecord } from '#boat-book';
+import {
+  assumedSeenFor_min,
+  type CircuitDraw,
+  circuitFlows,
+  type PowerPlace,
+  panelDay_Ah,
+  type SwitchesSeen,
+  usualVolts,
+} from '#power';
+import { lightSpans } from '#sky';
+import { daysBetween, localAt, type Span } from '#units';
+import { cautiousClimate } from './cautious-climate.ts';
+import { inOrderKnown } from './in-order-known.ts';
+import { aboardSpans } from './power-place.ts';
+
+/** No further back than this: what was read before says little of the charge now. [days] */
+export const assumedLookBack_days = 21;
+/** Watts of a load test that were measured or read off a label, this share either way. */
+const assumedTestShare = 1.1;
+const day_ms = 86_400_000;
+
+/** A battery and all that hangs on it. */
+export interface BatteryOfBook {
+  readonly id: Id;
+  readonly record: BatteryRecord;
+  readonly circuits: readonly (readonly [Id, CircuitRecord])[];
+  readonly panels: readonly PanelRecord[];
+  /** in the order of time */
+  readonly readings: readonly (readonly [Id, ReadingRecord])[];
+  readonly loadTests: readonly (readonly [Id, LoadTest])[];
+}
+
+/** Everything of one battery, or null where the book has no such battery. */
+export function batteryOfBook(book: Book, id: Id): BatteryOfBook | null {
+  const record = book.batteries[id];
+  if (record === undefined) return null;
+  const of = <T extends { readonly battery: Id }>(records: Readonly<Record<Id, T>>) =>
+    Object.entries(records).filter(([, each]) => each.battery === id);
+  return {
+    id,
+    record,
+    circuits: of(book.circuits),
+    panels: of(book.panels).map(([, panel]) => panel),
+    readings: of(book.readings).sort(([, a], [, b]) => Date.parse(a.at) - Date.parse(b.at)),
+    loadTests: of(book.loadTests),
+  };
+}
+
+export function batteryKnown({ chemistry, nominal_Ah, nominal_V, made }: BatteryRecord, now: number): BatteryKnown {
+  const age_years = made === null ? null : Math.max(0, (now - Date.parse(made)) / (365.25 * day_ms));
+  return { chemistry, nominal_Ah, nominal_V, age_years };
+}
+
+/** A circuit as it draws. */
+export const circuitDraw = ({ name, watts, duty_pct, uses }: CircuitRecord): CircuitDraw => ({
+  name,
+  watts,
+  duty_pct,
+  use: uses,
+});
+
+/**
+ * The history of a battery over a span: what its circuits drew while someone was aboard, what its panels may have brought, and
+ * what was read, with the switches as they were seen at each reading.
+ */
+export function batteryHistory(book: Book, battery: BatteryOfBook, place: PowerPlace, span: Span): BatteryHistory {
+  const { record, circuits, panels } = battery;
+  const inSpan = battery.readings.filter(([, { at }]) => within(Date.parse(at), span));
+  const volts = usualVolts(record.chemistry, record.nominal_V);
+  const nameOf = new Map(circuits.map(([id, { name }]) => [id, name]));
+  const named = (ids: readonly Id[]) => ids.flatMap((id) => nameOf.get(id) ?? []);
+  const tests = battery.loadTests.flatMap(([, test]) => testSpan(book, test, span) ?? []);
+  const seen: SwitchesSeen[] = inSpan.flatMap(([, reading]): SwitchesSeen[] => {
+    const at = Date.parse(reading.at);
+    if (tests.some((test) => at >= test.span.start && at <= test.span.end)) return [];
+    if (reading.circumstance === 'rested') return [{ at, on: [], since_min: assumedSeenFor_min.rested }];
+    return reading.on.length > 0 ? [{ at, on: named(reading.on), since_min: assumedSeenFor_min.on }] : [];
+  });
+  for (const test of tests)
+    seen.push({
+      at: test.span.end,
+      on: test.circuit === null ? [] : named([test.circuit]),
+      since_min: (test.span.end - test.span.start) / 60_000,
+    });
+  const testFlows = tests.flatMap(({ watts, span: { start, end } }): Flow[] => {
+    if (watts === null) return [];
+    const amps = watts / volts;
+    const source = 'load test';
+    return [
+      { from: start, to: end, low_A: amps / assumedTestShare, likely_A: amps, high_A: amps * assumedTestShare, source },
+    ];
+  });
+  const draws = circuits.map(([, circuit]) => circuitDraw(circuit));
+  const aboard = aboardSpans(book, place.zone);
+  return {
+    battery: batteryKnown(record, span.end),
+    from: span.start,
+    to: span.end,
+    flows: [
+      ...circuitFlows(draws, { place, span, volts, aboard, seen }),
+      ...testFlows,
+      ...panelFlows(panels, place, span),
+    ].sort((a, b) => a.from - b.from),
+    readings: inSpan.map(
+      ([, { at, volts: read, current_A }]): VoltReading => ({
+        at: Date.parse(at),
+        volts: read,
+        meter: record.meter,
+        current_A,
+      }),
+    ),
+    temperatures: airOver(book, battery, place, span),
+  };
+}
+
+/** From when to when a load test ran: its first reading to its last; null where none of them is in the span. */
+export function testSpan(
+  book: Book,
+  test: LoadTest,
+  span: Span,
+): { readonly span: Span; readonly circuit: Id | null; readonly watts: number | null } | null {
+  const times = test.readings
+    .flatMap((id) => (book.readings[id] ? [Date.parse(book.readings[id].at)] : []))
+    .filter((at) => within(at, span))
+    .sort((a, b) => a - b);
+  if (times.length < 2) return null;
+  return { span: { start: times[0]!, end: times.at(-1)! }, circuit: test.circuit, watts: test.watts };
+}
+
+const within = (at: number, { start, end }: Span) => at >= start && at <= end;
+
+/**
+ * What panels may have brought, in four parts of each day's light, out of the battery counted positive. Each of the last days is
+ * misstated by a share of its own; the days before share one.
+ */
+function panelFlows(panels: readonly PanelRecord[], place: PowerPlace, span: Span): Flow[] {
+  const ownDays = 5;
+  return lightSpans(place, 'sun', span).flatMap(({ start, end }) => {
+    const { day } = localAt((start + end) / 2, place.zone);
+    const source = span.end - end < ownDays * day_ms ? `sun of ${day}` : 'sun';
+    return panels.flatMap((panel) => {
+      const brought = panelDay_Ah(panel, place.latitude_deg, day);
+      const parts = 4;
+      const hours = (end - start) / 3_600_000 / parts;
+      return Array.from({ length: parts }, (_, i): Flow => {
+        // half a wave of a sine over the day: its share in each quarter
+        const share = (Math.cos((Math.PI * i) / parts) - Math.cos((Math.PI * (i + 1)) / parts)) / 2;
+        const amps = (Ah: number) => -(Ah * share) / hours;
+        return {
+          from: start + ((end - start) * i) / parts,
+          to: start + ((end - start) * (i + 1)) / parts,
+          low_A: amps(brought.high),
+          likely_A: amps(brought.likely),
+          high_A: amps(brought.low),
+          source,
+        };
+      });
+    });
+  });
+}
+
+/** Assumed: the cautious climate is so much colder than the air mostly is. [°C] */
+const assumedCautionTakenBack_C = 3;
+
+/** The air by what was read, what was entered of the weather, else the plain picture of the climate at 03:00 and 15:00. */
+function airOver(book: Book, battery: BatteryOfBook, place: PowerPlace, { start, end }: Span) {
+  const entries = inOrderKnown(Object.values(book.weather));
+  const points: { at: number; air_C: number }[] = [];
+  for (let at = Math.floor(start / day_ms) * day_ms; at <= end + day_ms / 2; at += day_ms / 2) {
+    const local = localAt(at, place.zone);
+    const hour = Math.floor(local.minuteOfDay / 60);
+    const entry = entries.findLast(
+      ({ date, fromHour, toHour }) => date === local.day && fromHour <= hour && hour < toHour,
+    );
+    const dayOfYear = daysBetween(`${local.day.slice(0, 4)}-01-01`, local.day) + 1;
+    const air_C =
+      entry?.air_C ?? cautiousClimate(place.latitude_deg, dayOfYear, hour).air_C + assumedCautionTakenBack_C;
+    points.push({ at, air_C });
+  }
+  for (const [, reading] of battery.readings) {
+    const at = Date.parse(reading.at);
+    if (reading.air_C !== null && at >= start && at <= end) points.push({ at, air_C: reading.air_C });
+  }
+  return points.sort((a, b) => a.at - b.at);
+}
+
+/** From the first reading that still counts to now; null where there is none. */
+export function spanOfReadings({ readings }: BatteryOfBook, now: number): Span | null {
+  const counted = readings.filter(([, { at }]) => {
+    const read = Date.parse(at);
+    return read <= now && read > now - assumedLookBack_days * day_ms;
+  });
+  const first = counted[0];
+  return first === undefined ? null : { start: Date.parse(first[1].at) - day_ms / 2, end: now };
+}

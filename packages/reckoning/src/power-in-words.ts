@@ -1,0 +1,190 @@
+/** A battery, its night and its readings in sentences with their numbers. Shared by the screen and `fettle power`. */
+import type { Band } from '#battery';
+import type { Book } from '#boat-book';
+import type { Chance, Endurance } from '#power';
+import { clockOfMinute, localAt, showNumber } from '#units';
+import { oddsInWords } from './odds-in-words.ts';
+import type { BatteryOfBook } from './power-history.ts';
+import type { BatteryNow, LoadTestResult, NightAheadOf, NightCompared } from './power-night.ts';
+import { dayInWords } from './when-in-words.ts';
+
+const volts = (value: number) => value.toFixed(2);
+const Ah = (value: number) => showNumber(value, value < 10 ? 1 : 0);
+const pct = (value: number) => String(Math.round(value));
+const hour = 3_600_000;
+
+/** `62 to 78` or one figure where both round to the same. */
+function bandInWords({ low, high }: Pick<Band, 'low' | 'high'>, shown: (value: number) => string): string {
+  const [from, to] = [shown(low), shown(high)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
+const chanceInWords = ({ of, runs }: Chance) => oddsInWords({ times: of, runs, share: of / runs });
+
+/** `today 05:00`, `Wed 25 Nov 05:00` */
+export function momentInWords(at: number, now: number, zone: string): string {
+  const { day, minuteOfDay } = localAt(at, zone);
+  const today = localAt(now, zone).day;
+  return `${day === today ? 'today' : dayInWords(day)} ${clockOfMinute(minuteOfDay)}`;
+}
+
+/** How full it is now, what that is in ampere-hours, and what it holds when full. The first is the answer. */
+export function howFullInWords({ estimate }: BatteryNow, { record }: BatteryOfBook): string[] {
+  const { soc_pct, capacity_Ah } = estimate;
+  const over = (band: Band): Band => ({
+    low: Math.max(0, ((band.low - record.floor_pct) / 100) * capacity_Ah.low),
+    likely: Math.max(0, ((band.likely - record.floor_pct) / 100) * capacity_Ah.likely),
+    high: Math.max(0, ((band.high - record.floor_pct) / 100) * capacity_Ah.high),
+  });
+  const left = over(soc_pct);
+  return [
+    `About ${pct(soc_pct.likely)} % full: ${bandInWords(soc_pct, pct)} % in 9 of 10.`,
+    left.likely > 0
+      ? `About ${Ah(left.likely)} Ah stand over the floor of ${pct(record.floor_pct)} % (${bandInWords(left, Ah)}).`
+      : `It is under its floor of ${pct(record.floor_pct)} %.`,
+    `When full it holds about ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}); its label says ${Ah(record.nominal_Ah)}.`,
+  ];
+}
+
+/** Why it is believed to be so full: what was read, and how long ago. */
+export function whyInWords(known: BatteryNow, battery: BatteryOfBook, now: number): string[] {
+  const { zone } = known.place;
+  const inSpan = battery.readings.filter(([, { at }]) => Date.parse(at) >= known.span.start && Date.parse(at) <= now);
+  const rested = inSpan.filter(([, { circumstance }]) => circumstance === 'rested').at(-1)?.[1];
+  const last = inSpan.at(-1)?.[1];
+  const lines = [
+    `From ${known.counted} ${known.counted === 1 ? 'reading' : 'readings'} since ${dayInWords(localAt(known.span.start + 12 * hour, zone).day)}, and what drew and what the sun may have brought between them.`,
+  ];
+  if (rested)
+    lines.push(
+      `Last read rested ${momentInWords(Date.parse(rested.at), now, zone)}: ${volts(rested.volts)} V${rested.air_C === null ? '' : ` at ${Math.round(rested.air_C)} °C`}.`,
+    );
+  else
+    lines.push(
+      'It was never read rested in that time, so the charge is inferred from readings under load or on charge.',
+    );
+  if (last && last !== rested)
+    lines.push(
+      `Since then ${momentInWords(Date.parse(last.at), now, zone)}, ${last.circumstance === 'not said' ? 'nobody said how' : last.circumstance}: ${volts(last.volts)} V.`,
+    );
+  for (const { reading, because } of known.estimate.odd)
+    lines.push(`Left out: ${volts(reading.volts)} V of ${momentInWords(reading.at, now, zone)}, for ${because}.`);
+  return lines;
+}
+
+/** The chances of the nights looked at, and when the floor may be reached. The first is the answer. */
+export function nightsInWords({ endurance, place }: NightAheadOf): string[] {
+  const lines = endurance.nights.map(({ lasts }, n) =>
+    n === 0
+      ? `Lasts the night in ${chanceInWords(lasts)}.`
+      : `${countInWords(n + 1)} nights, with the sun between, in ${chanceInWords(lasts)}.`,
+  );
+  return [...lines, floorReachedInWords(endurance, place.zone)];
+}
+
+function floorReachedInWords({ hoursLeft, course, lookedAt_h }: Endurance, zone: string): string {
+  const from = course.at[0]!;
+  const until = (hours: number) => momentInWords(from + hours * hour, from, zone);
+  const { low, likely, high } = hoursLeft;
+  if (low === null) return `In 19 of 20 the floor is not reached within ${Math.round(lookedAt_h)} hours.`;
+  if (likely === null)
+    return `The floor is reached by ${until(low)} in 1 of 20; more likely not at all within ${Math.round(lookedAt_h)} hours.`;
+  return `The floor is most likely reached about ${until(likely)}: not before ${until(low)} in 19 of 20, ${high === null ? 'perhaps not at all' : `and by ${until(high)} in 19 of 20`}.`;
+}
+
+/** What the night takes, what stands in the morning, and what the meter should then show. */
+export function morningInWords(night: NightAheadOf): string[] {
+  const first = night.endurance.nights[0]!;
+  const { zone } = night.place;
+  const clock = (at: number) => clockOfMinute(localAt(at, zone).minuteOfDay);
+  return [
+    `From ${clock(Math.max(first.start, night.from))} to sunrise ${clock(first.end)} it gives about ${Ah(first.drawn_Ah.likely)} Ah (${bandInWords(first.drawn_Ah, Ah)}).`,
+    `At sunrise about ${pct(first.morning_pct.likely)} % (${bandInWords(first.morning_pct, pct)}). The meter should then show ${volts(night.morning_V.likely)} V (${bandInWords(night.morning_V, volts)}) with ${night.nightLoad_A.toFixed(2)} A on.`,
+  ];
+}
+
+/** The floor as volts, at the morning's air. */
+export function floorInWords(night: NightAheadOf): string {
+  return `The floor of ${pct(night.floor_pct)} % reads ${volts(night.floor_V.likely)} V rested (${bandInWords(night.floor_V, volts)}), ${volts(night.floorUnderLoad_V.likely)} V with ${night.nightLoad_A.toFixed(2)} A on, at ${night.morning_C} °C.`;
+}
+
+/** What the sun may bring, or that nothing does. */
+export function sunInWords({ sunDay_Ah }: NightAheadOf): string {
+  return sunDay_Ah === null
+    ? 'No panel is in the book: nothing is counted to come in.'
+    : `The panel may bring ${Ah(sunDay_Ah.likely)} Ah on a usual day, ${Ah(sunDay_Ah.low)} on a dull and ${Ah(sunDay_Ah.high)} on a fair one; near full the battery takes less of it.`;
+}
+
+/** Nights to an outing: whether the battery is over its floor through all of them. */
+export function outingInWords({ endurance }: NightAheadOf, title: string, outingNights: number): string {
+  const last = endurance.nights.at(-1)!;
+  const first = endurance.nights.at(-outingNights) ?? last;
+  return `${title}: ${outingNights === 1 ? 'the night' : outingNights === 2 ? 'both nights' : `all ${countInWords(outingNights).toLowerCase()} nights`} in ${chanceInWords(last.lasts)}. It sets out into the first with about ${pct(first.evening_pct.likely)} % (${bandInWords(first.evening_pct, pct)}) and ends at ${pct(last.morning_pct.likely)} % (${bandInWords(last.morning_pct, pct)}).`;
+}
+
+/** What further look at the meter would say most, with why. */
+export function furtherReadingInWords(known: BatteryNow, battery: BatteryOfBook, now: number): string {
+  const { soc_pct, capacity_Ah } = known.estimate;
+  const rested = battery.readings.filter(([, { circumstance }]) => circumstance === 'rested').at(-1)?.[1];
+  const since_days = rested === undefined ? null : (now - Date.parse(rested.at)) / (24 * hour);
+  const flat = battery.record.chemistry === 'lifepo4';
+  if (flat)
+    return 'The volts of LiFePO4 hardly move between 20 and 90 %: one reading says little. Charge it full now and then and count from there.';
+  if (since_days === null || since_days > 4 || soc_pct.high - soc_pct.low > 20)
+    return `Read it rested: loads off, before sunrise, panel dark. ${since_days === null ? 'It never was' : `The last such reading is ${Math.round(since_days)} ${Math.round(since_days) === 1 ? 'day' : 'days'} old`}, and the charge is known to ${bandInWords(soc_pct, pct)} %.`;
+  const last = battery.loadTests.flatMap(([, { readings }]) => readings).length;
+  if ((capacity_Ah.high - capacity_Ah.low) / capacity_Ah.likely > 0.2 || last === 0)
+    return `A load test would say most: with the panel dark put a lamp of known watts on for some hours and read the volts every hour, then rested next morning. What it holds is known to ${bandInWords(capacity_Ah, Ah)} Ah only.`;
+  return 'Nothing is missing now. The next rested reading before sunrise keeps it so.';
+}
+
+/** A night foretold beside the morning's reading. */
+export const comparedInWords = ({ morning, foretold_V, read_V, off_V, within }: NightCompared): string =>
+  `${dayInWords(morning)}: foretold ${volts(foretold_V.likely)} V (${bandInWords(foretold_V, volts)}), read ${volts(read_V)} V: ${Math.abs(off_V) < 0.005 ? 'as foretold' : `${volts(Math.abs(off_V))} V ${off_V < 0 ? 'under' : 'over'}`}${within ? '' : ', outside the band'}.`;
+
+/** The run of such nights: whether they fall below what is foretold. */
+export function trendInWords(nights: readonly NightCompared[]): string | null {
+  const recent = nights.slice(-6);
+  if (recent.length < 3) return null;
+  const mean = recent.reduce((sum, { off_V }) => sum + off_V, 0) / recent.length;
+  if (Math.abs(mean) < 0.04)
+    return `The last ${recent.length} mornings read as foretold, within ${volts(Math.abs(mean))} V on the mean.`;
+  return mean < 0
+    ? `The last ${recent.length} mornings read ${volts(-mean)} V under what was foretold: it tires, or something draws that is not in the list.`
+    : `The last ${recent.length} mornings read ${volts(mean)} V over what was foretold: it is better, or less draws, than the list says.`;
+}
+
+export const loadTestInWords = ({ day, capacity_Ah, drawn_Ah, readings }: LoadTestResult): string =>
+  `${dayInWords(day)}: ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}), from ${Ah(drawn_Ah)} Ah drawn and ${readings} readings.`;
+
+/** What each circuit takes in 24 hours aboard. */
+export const drawsInWords = ({ draws }: NightAheadOf): string[] =>
+  draws.circuits.map(
+    ({ name, amps, hours, perDay_Ah }) =>
+      `${name}: ${Ah(perDay_Ah.likely)} Ah a day (${bandInWords(perDay_Ah, Ah)}); ${amps < 0.1 ? amps.toFixed(3) : amps.toFixed(2)} A for ${showNumber(hours, 1)} h.`,
+  );
+
+export const drawSumInWords = ({ draws: { sum_Ah } }: NightAheadOf): string =>
+  `All together about ${Ah(sum_Ah.likely)} Ah a day aboard (${bandInWords(sum_Ah, Ah)}).`;
+
+/** What stands where nothing can be said yet. */
+export const noBatteryNowInWords = {
+  'no reading':
+    'There is no reading of the last three weeks, so how full it is cannot be said. Read the volts before sunrise with the panel dark.',
+  'no place': 'The book has no place, so neither sun nor night can be worked out. Put in where the boat lies.',
+} as const;
+
+const countInWords = (n: number): string => ['', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven'][n] ?? String(n);
+
+/** What can hurt at this battery. */
+export function batteryCautions({ id, record }: BatteryOfBook, book: Pick<Book, 'chargers'>): string[] {
+  const mains = Object.values(book.chargers).some(({ battery, kind }) => battery === id && kind === 'mains');
+  return [
+    record.chemistry === 'lifepo4'
+      ? 'Never charge LiFePO4 below 0 °C: it is damaged inside and can fail later without a sign.'
+      : 'A lead battery on charge gives off hydrogen: open the locker, no flame and no spark near it. Its acid burns skin and eyes.',
+    'A spanner across the terminals glows in a second: rings and watch off, the negative lead off first and on last.',
+    'A fuse stands at the battery in each lead that leaves it.',
+    ...(mains ? ['Shore power and its wiring are for a licensed person.'] : []),
+  ];
+}

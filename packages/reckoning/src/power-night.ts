@@ -1,0 +1,271 @@
+/** A battery of the book now, the night ahead of it, and the nights of an outing. */
+import { assumedLoadedResistance_mohm, type Band, type BatteryEstimate, estimateBattery, restVolts } from '#battery';
+import type { Book, Outing } from '#boat-book';
+import {
+  circuitSpans,
+  type DailyDraw,
+  dailyDraw,
+  type Endurance,
+  endurance,
+  type PowerPlace,
+  panelDay_Ah,
+  sunByDays,
+  usualVolts,
+} from '#power';
+import { addDays, daysBetween, localAt, type Span } from '#units';
+import { cautiousClimate } from './cautious-climate.ts';
+import { type BatteryOfBook, batteryHistory, circuitDraw, spanOfReadings } from './power-history.ts';
+import { aboardSpans, nextNightsAboard, powerPlace } from './power-place.ts';
+
+const hour = 3_600_000;
+const seed = 1;
+const runs = 1000;
+/** Nights are looked at no further ahead than this. */
+export const furthestNights = 30;
+
+/** What is believed of a battery now. */
+export interface BatteryNow {
+  readonly place: PowerPlace;
+  readonly span: Span;
+  readonly estimate: BatteryEstimate;
+  /** readings that were counted */
+  readonly counted: number;
+}
+
+/** Why nothing can be said. */
+export type NoBatteryNow = 'no reading' | 'no place';
+
+/** Estimates a battery from what the book holds of its last weeks. */
+export function batteryNow(book: Book, battery: BatteryOfBook, now: number): BatteryNow | NoBatteryNow {
+  const place = powerPlace(book, now, null);
+  if (place === null) return 'no place';
+  const span = spanOfReadings(battery, now);
+  if (span === null) return 'no reading';
+  const history = batteryHistory(book, battery, place, span);
+  return { place, span, estimate: estimateBattery(history, { seed }), counted: history.readings.length };
+}
+
+/** What the night ahead is worked out from and what came of it. */
+export interface NightAheadOf {
+  readonly place: PowerPlace;
+  readonly from: number;
+  readonly endurance: Endurance;
+  readonly floor_pct: number;
+  /** rested and with what is on at night, at the air of the morning */
+  readonly floor_V: Band;
+  readonly floorUnderLoad_V: Band;
+  /** drawn at two in the morning. [A] */
+  readonly nightLoad_A: number;
+  readonly morning_C: number;
+  /** what a voltmeter will show at the sunrise, with what is on then, before the panel brings anything. [V] */
+  readonly morning_V: Band;
+  /** Ah a day the panels may bring; null: no panel */
+  readonly sunDay_Ah: Band | null;
+  readonly draws: { readonly circuits: readonly DailyDraw[]; readonly sum_Ah: Band };
+}
+
+/**
+ * The nights ahead of a battery.
+ *
+ * @param nights  1–`furthestNights`
+ * @param aboard  'all': as if someone were aboard from now on; 'outings': only on the outings of the book
+ */
+export function nightAheadOf(
+  book: Book,
+  battery: BatteryOfBook,
+  { place, estimate }: Pick<BatteryNow, 'place' | 'estimate'>,
+  { now, nights, aboard }: { readonly now: number; readonly nights: number; readonly aboard: 'all' | 'outings' },
+): NightAheadOf {
+  const { record, panels } = battery;
+  const circuits = battery.circuits.map(([, circuit]) => circuitDraw(circuit));
+  const { day } = localAt(now, place.zone);
+  const sunDay_Ah =
+    panels.length === 0 ? null : sumOf(panels.map((panel) => panelDay_Ah(panel, place.latitude_deg, day)));
+  const from = Math.floor(now / 60_000) * 60_000;
+  const sunFrom = Math.floor(from / hour) * hour;
+  const found = endurance({
+    chemistry: record.chemistry,
+    nominal_V: record.nominal_V,
+    states: {
+      charge_pct: estimate.draws.charge.map((share) => Math.min(100, Math.max(0, 100 * share))),
+      capacity_Ah: estimate.draws.capacity_Ah,
+    },
+    floor_pct: record.floor_pct,
+    circuits,
+    aboard: aboard === 'all' ? null : aboardSpans(book, place.zone),
+    place,
+    from,
+    nights,
+    sun:
+      sunDay_Ah === null
+        ? null
+        : sunByDays(sunDay_Ah, { place, from: sunFrom, days: nights + 4, draws: runs, seed: seed + 1 }),
+    chargers: [],
+    runs,
+    seed,
+  });
+  const last = found.nights[0]!;
+  const volts = usualVolts(record.chemistry, record.nominal_V);
+  const late = last.end - 60_000;
+  const nightLoad_A = circuits.reduce((sum, circuit) => {
+    const on =
+      circuit.use.kind !== 'hours' && circuitSpans(circuit.use, place, { start: late, end: last.end }).length > 0;
+    return sum + (on ? ((circuit.watts / volts) * circuit.duty_pct) / 100 : 0);
+  }, 0);
+  const morning_C = Math.round(airAt(place, last.end));
+  const { resistance_mohm } = estimate;
+  const sag = (amps: number): Band => {
+    const bounds =
+      estimate.draws.count > 0
+        ? resistance_mohm
+        : assumedLoadedResistance_mohm(record.chemistry, record.nominal_Ah, record.nominal_V);
+    return {
+      low: (amps * bounds.low) / 1000,
+      likely: (amps * bounds.likely) / 1000,
+      high: (amps * bounds.high) / 1000,
+    };
+  };
+  const drop = sag(nightLoad_A);
+  const under = ({ low, likely, high }: Band): Band => ({
+    low: low - drop.high,
+    likely: likely - drop.likely,
+    high: high - drop.low,
+  });
+  const rested = (pct: number) => restVolts(record.chemistry, pct, morning_C, record.nominal_V);
+  const floor_V = rested(record.floor_pct);
+  const middle = rested(last.morning_pct.likely);
+  // two spreads that know nothing of each other: of the charge and of this battery’s volts for a charge
+  const across = (charge: number, volts_V: number) => Math.hypot(charge - middle.likely, volts_V - middle.likely);
+  return {
+    place,
+    from,
+    endurance: found,
+    floor_pct: record.floor_pct,
+    floor_V,
+    floorUnderLoad_V: under(floor_V),
+    nightLoad_A,
+    morning_C,
+    morning_V: under({
+      low: middle.likely - across(rested(last.morning_pct.low).likely, middle.low),
+      likely: middle.likely,
+      high: middle.likely + across(rested(last.morning_pct.high).likely, middle.high),
+    }),
+    sunDay_Ah,
+    draws: dailyDraw(circuits, place, { start: from, end: from + 24 * hour }, volts),
+  };
+}
+
+/** The next outing with nights aboard and the nights until its last morning; null: none, or too far ahead to say. */
+export function nightsToOuting(
+  book: Book,
+  place: PowerPlace,
+  now: number,
+): { readonly outing: Outing; readonly nights: number } | null {
+  const outing = nextNightsAboard(book, now, place.zone);
+  if (outing === null) return null;
+  const { day, minuteOfDay } = localAt(now, place.zone);
+  // past midnight and before noon the night that runs began the day before
+  const nights =
+    daysBetween(day, addDays(outing.date, outing.nights)) + (minuteOfDay < 12 * 60 && isNight(place, now) ? 1 : 0);
+  return nights >= 1 && nights <= furthestNights ? { outing, nights } : null;
+}
+
+const isNight = (place: PowerPlace, now: number) =>
+  circuitSpans({ kind: 'sun', from: 'sunset', to: 'sunrise' }, place, { start: now, end: now + 60_000 }).length > 0;
+
+/** The plain picture of the climate at an instant; the cautious climate is 3 °C under it. [°C] */
+function airAt(place: PowerPlace, at: number): number {
+  const { day, minuteOfDay } = localAt(at, place.zone);
+  const dayOfYear = daysBetween(`${day.slice(0, 4)}-01-01`, day) + 1;
+  return cautiousClimate(place.latitude_deg, dayOfYear, Math.floor(minuteOfDay / 60)).air_C + 3;
+}
+
+const sumOf = (bands: readonly Band[]): Band =>
+  bands.reduce(
+    (sum, each) => ({ low: sum.low + each.low, likely: sum.likely + each.likely, high: sum.high + each.high }),
+    {
+      low: 0,
+      likely: 0,
+      high: 0,
+    },
+  );
+
+/** A night foretold beside what was read in its morning. */
+export interface NightCompared {
+  readonly morning: string;
+  readonly foretold_V: Band;
+  readonly read_V: number;
+  /** read less foretold; under 0: it fell further than was foretold. [V] */
+  readonly off_V: number;
+  readonly within: boolean;
+}
+
+/** Assumed: a reading this near the sunrise it was foretold for is that morning’s, where the panel was dark. [h] */
+const morningReading_h = 2;
+
+/** Every night foretold whose morning was read, oldest first: a battery that tires falls below what was foretold, more and more. */
+export function nightsCompared(book: Book, battery: BatteryOfBook): NightCompared[] {
+  return Object.values(book.nightsAhead)
+    .filter((night) => night.battery === battery.id)
+    .sort((a, b) => a.morning.localeCompare(b.morning))
+    .flatMap((night): NightCompared[] => {
+      const at = Date.parse(night.at);
+      const near = battery.readings
+        .map(([, reading]) => reading)
+        .filter(
+          (reading) =>
+            Math.abs(Date.parse(reading.at) - at) < morningReading_h * hour &&
+            reading.circumstance !== 'on charge' &&
+            (reading.panelDark === true || Date.parse(reading.at) <= at),
+        )
+        .sort((a, b) => Math.abs(Date.parse(a.at) - at) - Math.abs(Date.parse(b.at) - at))[0];
+      if (near === undefined) return [];
+      const { low, likely, high } = night.volts;
+      return [
+        {
+          morning: night.morning,
+          foretold_V: night.volts,
+          read_V: near.volts,
+          off_V: near.volts - likely,
+          within: near.volts >= low && near.volts <= high,
+        },
+      ];
+    });
+}
+
+/** What one load test says the battery is worth. */
+export interface LoadTestResult {
+  readonly id: string;
+  readonly day: string;
+  readonly capacity_Ah: Band;
+  readonly resistance_mohm: Band;
+  readonly drawn_Ah: number;
+  readonly readings: number;
+}
+
+/** Every load test with two readings at least, oldest first: each from what was known up to its end alone. */
+export function loadTestResults(book: Book, battery: BatteryOfBook, place: PowerPlace): LoadTestResult[] {
+  return battery.loadTests
+    .flatMap(([id, test]): LoadTestResult[] => {
+      const times = test.readings.flatMap((each) => (book.readings[each] ? [Date.parse(book.readings[each].at)] : []));
+      if (times.length < 2) return [];
+      const start = Math.min(...times);
+      const end = Math.max(...times);
+      // the rested morning after belongs to the test: where the volts settle says how far it went
+      const span = { start: start - 3 * 24 * hour, end: end + 9 * hour };
+      const { capacity_Ah, resistance_mohm } = estimateBattery(batteryHistory(book, battery, place, span), { seed });
+      const watts = test.watts ?? (test.circuit === null ? 0 : (book.circuits[test.circuit]?.watts ?? 0));
+      const volts = usualVolts(battery.record.chemistry, battery.record.nominal_V);
+      return [
+        {
+          id,
+          day: localAt(start, place.zone).day,
+          capacity_Ah,
+          resistance_mohm,
+          drawn_Ah: ((watts / volts) * (end - start)) / hour,
+          readings: times.length,
+        },
+      ];
+    })
+    .sort((a, b) => a.day.localeCompare(b.day));
+}
