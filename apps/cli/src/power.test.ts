@@ -20,7 +20,7 @@ describe('fettle power', () => {
   it('says how full the battery is, why, how the nights go, what draws and what would help', () => {
     const { code, text } = run(['power', 'demo.fettle']);
     expect(code).toBe(0);
-    expect(text).toMatch(/About \d+ % full: (\d+ to )?\d+ % in 9 of 10/);
+    expect(text).toMatch(/About \d+ % full: (\d+ to )?\d+ % in 9 of 10|Full, as far as the readings tell/);
     expect(text).toMatch(/Last read rested today 05:00: 12\.74 V/);
     expect(text).toMatch(/Lasts the night in (over )?\d+ of 100/);
     expect(text).toMatch(/The floor of 50 % reads 1[12]\.\d\d V rested/);
@@ -28,6 +28,27 @@ describe('fettle power', () => {
     expect(text).toMatch(/Two nights at the outer bar: both nights in /);
     expect(text).toMatch(/What would help/);
     expect(text).toMatch(/hydrogen/);
+  });
+
+  it('does not pass over a last reading that the rest speaks against', () => {
+    const book = demoBook('2026-11-25' as never);
+    const [battery] = Object.keys(book.batteries);
+    const low = {
+      battery: battery!,
+      at: '2026-11-25T06:20:00.000Z',
+      volts: 12.05,
+      current_A: null,
+      air_C: 14,
+      circumstance: 'rested',
+      on: [],
+      panelDark: true,
+      by: 'hand',
+    } as const;
+    const { text } = run(['power', 'demo.fettle'], { ...book, readings: { ...book.readings, low } });
+    expect(text).toMatch(
+      /The last reading, 12\.05 V, does not go with the rest\. If it is right, and rested, it means/,
+    );
+    expect(text).toMatch(/Left out: 12\.05 V of today/);
   });
 
   it('says so where there is no battery, no reading, or a count of nights that is none', () => {

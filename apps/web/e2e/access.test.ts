@@ -61,6 +61,23 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ],
   ['the boat', '#/boat'],
   ['a set-up', '#/boat', open(/^Change the set-up/)],
+  [
+    'a battery',
+    '#/boat',
+    async (page) => {
+      await page.getByRole('link', { name: /House battery/ }).click();
+      await page.locator('.battery-full').waitFor();
+    },
+  ],
+  [
+    'a reading of volts',
+    '#/boat',
+    async (page) => {
+      await page.getByRole('link', { name: /House battery/ }).click();
+      await page.getByRole('button', { name: 'Read the volts' }).click();
+      await page.locator('dialog').waitFor();
+    },
+  ],
   ['her sizes', '#/boat', open('Change her sizes')],
   [
     'a zone',

@@ -139,6 +139,14 @@ const shots: readonly Shot[] = [
       await page.locator('dialog').waitFor();
     },
   },
+  {
+    name: 'battery',
+    at: '#/boat',
+    after: async (page) => {
+      await page.getByRole('link', { name: /House battery/ }).click();
+      await page.locator('.battery-full').waitFor();
+    },
+  },
   { name: 'stores', at: '#/stores' },
   {
     name: 'store',

@@ -12,32 +12,7 @@ export { planInForce, planInMinutesOf } from './plan-in-force.ts';
 export type { PlanNote } from './plan-note.ts';
 export { type OddsLine, oddsWorking, type PlanOdds, planOddsInWords } from './plan-odds-in-words.ts';
 export { assumedArrival_clock } from './plan-stores.ts';
-export { type BatteryOfBook, batteryOfBook } from './power-history.ts';
-export {
-  batteryCautions,
-  comparedInWords,
-  drawSumInWords,
-  drawsInWords,
-  floorInWords,
-  furtherReadingInWords,
-  howFullInWords,
-  loadTestInWords,
-  morningInWords,
-  nightsInWords,
-  noBatteryNowInWords,
-  outingInWords,
-  sunInWords,
-  trendInWords,
-  whyInWords,
-} from './power-in-words.ts';
-export {
-  batteryNow,
-  furthestNights,
-  loadTestResults,
-  nightAheadOf,
-  nightsCompared,
-  nightsToOuting,
-} from './power-night.ts';
+export { type PowerCourse, type PowerTold, powerTold } from './power-told.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
 export {

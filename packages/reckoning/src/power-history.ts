@@ -93,6 +93,12 @@ export function batteryHistory(book: Book, battery: BatteryOfBook, place: PowerP
       { from: start, to: end, low_A: amps / assumedTestShare, likely_A: amps, high_A: amps * assumedTestShare, source },
     ];
   });
+  // what is read rested or with the panel dark says that the sun brought nothing just before
+  const dark = inSpan.flatMap(([, { at, circumstance, panelDark }]): Span[] => {
+    if (panelDark !== true) return [];
+    const since_min = circumstance === 'rested' ? assumedSeenFor_min.rested : assumedSeenFor_min.on;
+    return [{ start: Date.parse(at) - since_min * 60_000, end: Date.parse(at) }];
+  });
   const draws = circuits.map(([, circuit]) => circuitDraw(circuit));
   const aboard = aboardSpans(book, place.zone);
   return {
@@ -102,7 +108,7 @@ export function batteryHistory(book: Book, battery: BatteryOfBook, place: PowerP
     flows: [
       ...circuitFlows(draws, { place, span, volts, aboard, seen }),
       ...testFlows,
-      ...panelFlows(panels, place, span),
+      ...panelFlows(panels, place, span).flatMap((flow) => lessDark(flow, dark)),
     ].sort((a, b) => a.from - b.from),
     readings: inSpan.map(
       ([, { at, volts: read, current_A }]): VoltReading => ({
@@ -160,6 +166,20 @@ function panelFlows(panels: readonly PanelRecord[], place: PowerPlace, span: Spa
       });
     });
   });
+}
+
+/** A flow without the spans in which it did not flow. */
+function lessDark(flow: Flow, dark: readonly Span[]): Flow[] {
+  let left: Flow[] = [flow];
+  for (const { start, end } of dark)
+    left = left.flatMap((part) => {
+      if (end <= part.from || start >= part.to) return [part];
+      return [
+        ...(start > part.from ? [{ ...part, to: start }] : []),
+        ...(end < part.to ? [{ ...part, from: end }] : []),
+      ];
+    });
+  return left;
 }
 
 /** Assumed: the cautious climate is so much colder than the air mostly is. [°C] */

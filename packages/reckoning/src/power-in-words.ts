@@ -1,5 +1,5 @@
 /** A battery, its night and its readings in sentences with their numbers. Shared by the screen and `fettle power`. */
-import type { Band } from '#battery';
+import { type Band, restCharge } from '#battery';
 import type { Book } from '#boat-book';
 import type { Chance, Endurance } from '#power';
 import { clockOfMinute, localAt, showNumber } from '#units';
@@ -12,6 +12,8 @@ const volts = (value: number) => value.toFixed(2);
 const Ah = (value: number) => showNumber(value, value < 10 ? 1 : 0);
 const pct = (value: number) => String(Math.round(value));
 const hour = 3_600_000;
+/** Where the air was not written down. Assumed. [°C] */
+const usualHeat_C = 18;
 
 /** `62 to 78` or one figure where both round to the same. */
 function bandInWords({ low, high }: Pick<Band, 'low' | 'high'>, shown: (value: number) => string): string {
@@ -28,8 +30,14 @@ export function momentInWords(at: number, now: number, zone: string): string {
   return `${day === today ? 'today' : dayInWords(day)} ${clockOfMinute(minuteOfDay)}`;
 }
 
+/** A last reading that the rest speak against is not passed over: it may be the rest that is out of date. */
+function lastIsOddInWords(read: number, { chemistry, nominal_V }: BatteryOfBook['record']): string {
+  const rested = restCharge(chemistry, read, usualHeat_C, nominal_V);
+  return `The last reading, ${volts(read)} V, does not go with the rest. If it is right, and rested, it means ${bandInWords(rested, pct)} %: read again, and look for what was left on. Without it:`;
+}
+
 /** How full it is now, what that is in ampere-hours, and what it holds when full. The first is the answer. */
-export function howFullInWords({ estimate }: BatteryNow, { record }: BatteryOfBook): string[] {
+export function howFullInWords({ estimate }: BatteryNow, { record, readings }: BatteryOfBook): string[] {
   const { soc_pct, capacity_Ah } = estimate;
   const over = (band: Band): Band => ({
     low: Math.max(0, ((band.low - record.floor_pct) / 100) * capacity_Ah.low),
@@ -37,8 +45,13 @@ export function howFullInWords({ estimate }: BatteryNow, { record }: BatteryOfBo
     high: Math.max(0, ((band.high - record.floor_pct) / 100) * capacity_Ah.high),
   });
   const left = over(soc_pct);
+  const last = Math.max(...readings.map(([, { at }]) => Date.parse(at)));
+  const odd = estimate.odd.find(({ reading }) => reading.at === last)?.reading;
   return [
-    `About ${pct(soc_pct.likely)} % full: ${bandInWords(soc_pct, pct)} % in 9 of 10.`,
+    ...(odd === undefined ? [] : [lastIsOddInWords(odd.volts, record)]),
+    soc_pct.low > 99.5
+      ? 'Full, as far as the readings tell.'
+      : `About ${pct(soc_pct.likely)} % full: ${bandInWords(soc_pct, pct)} % in 9 of 10.`,
     left.likely > 0
       ? `About ${Ah(left.likely)} Ah stand over the floor of ${pct(record.floor_pct)} % (${bandInWords(left, Ah)}).`
       : `It is under its floor of ${pct(record.floor_pct)} %.`,

@@ -20,11 +20,12 @@ const ZoneSheet = onDemand(() => import('./zone-sheet.tsx'));
 const FittingSheet = onDemand(() => import('./fitting-sheet.tsx'));
 const PlaceSheet = onDemand(() => import('./place-sheet.tsx'));
 const SetUpSheet = onDemand(() => import('./set-up-sheet.tsx'));
+const BatterySheet = onDemand(() => import('./battery/battery-sheet.tsx'));
 const WeightsSheet = onDemand(() => import('./weights-sheet.tsx'));
 const BoatFile = onDemand(() => import('./boat-file.tsx'));
 
 type Open =
-  | { readonly sheet: 'sizes' | 'weights' }
+  | { readonly sheet: 'sizes' | 'weights' | 'battery' }
   | { readonly sheet: 'zone' | 'fitting' | 'place' | 'set-up'; readonly id: Id | null };
 
 export function BoatPage() {
@@ -125,6 +126,22 @@ export function BoatPage() {
           </section>
         </div>
         <div className="boat-rest">
+          <section aria-labelledby="boat-batteries">
+            <h2 id="boat-batteries">Batteries</h2>
+            <ul>
+              {Object.entries(book.batteries).map(([id, { name, nominal_Ah, nominal_V }]) => (
+                <MarkedLine
+                  key={id}
+                  href={address('boat', 'battery', id)}
+                  title={name}
+                  note={`${nominal_Ah} Ah, ${nominal_V} V: how full, the nights ahead`}
+                />
+              ))}
+            </ul>
+            <button type="button" className="words" onClick={() => setOpen({ sheet: 'battery' })}>
+              Add a battery
+            </button>
+          </section>
           <section aria-labelledby="boat-fittings">
             <h2 id="boat-fittings">Fittings</h2>
             <ul>
@@ -223,6 +240,7 @@ export function BoatPage() {
       </div>
       <Suspense fallback={null}>
         {open?.sheet === 'sizes' && <SizesSheet book={book} onClose={close} />}
+        {open?.sheet === 'battery' && <BatterySheet book={book} id={null} onClose={close} />}
         {open?.sheet === 'weights' && <WeightsSheet book={book} onClose={close} />}
         {open?.sheet === 'zone' && <ZoneSheet book={book} id={open.id} onClose={close} />}
         {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} onClose={close} />}

@@ -4,6 +4,7 @@ import { useRoute } from '../../shell/route.ts';
 import './boat.css';
 import { BoatPage } from './boat-page.tsx';
 
+const BatteryPage = onDemand(() => import('./battery/battery-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
@@ -12,6 +13,12 @@ export default function BoatScreen() {
     return (
       <Suspense fallback={null}>
         <ZonePage key={id} id={id} />
+      </Suspense>
+    );
+  if (page === 'battery' && id !== undefined)
+    return (
+      <Suspense fallback={null}>
+        <BatteryPage key={id} id={id} />
       </Suspense>
     );
   return <BoatPage />;

@@ -1,0 +1,146 @@
+/** One battery: how full now and why, the nights ahead, what reading would help; its readings. */
+import { Suspense, useState } from 'react';
+import type { Id } from '#boat-book';
+import { localAt } from '#units';
+import { RefusalLine } from '../../../parts/form.tsx';
+import { dateInWords } from '../../../parts/in-words.ts';
+import { MarkedLine } from '../../../parts/marked-line.tsx';
+import { onDemand } from '../../../parts/on-demand.ts';
+import { useRun } from '../../../parts/use-run.ts';
+import { todayAt, zoneOf } from '../../../reading/today.ts';
+import { useOpenBook } from '../../../reading/use-open-book.ts';
+import { address } from '../../../shell/route.ts';
+import './battery.css';
+import { NightsDrawing } from './nights-drawing.tsx';
+import { usePowerTold } from './use-power-told.ts';
+
+const ReadingSheet = onDemand(() => import('./reading-sheet.tsx'));
+const BatterySheet = onDemand(() => import('./battery-sheet.tsx'));
+
+/** readings shown before more is asked for */
+const shownAtFirst = 8;
+
+export default function BatteryPage({ id }: { readonly id: Id }) {
+  const book = useOpenBook();
+  const record = book.batteries[id];
+  const [open, setOpen] = useState<'reading' | 'battery' | null>(null);
+  const telling = usePowerTold(book, id);
+  const back = (
+    <p className="boat-back">
+      <a className="button words" href={address('boat')}>
+        ‹ Boat
+      </a>
+    </p>
+  );
+  if (!record)
+    return (
+      <div className="boat">
+        {back}
+        <h1>No such battery</h1>
+        <p>It was taken out of the book.</p>
+      </div>
+    );
+  const told = telling.state === 'told' ? telling.told : null;
+  return (
+    <div className="boat battery">
+      {back}
+      <h1>{record.name}</h1>
+      <p className="soft">{told?.label.replace(`${record.name}: `, '') ?? `${record.nominal_Ah} Ah`}</p>
+      {telling.state === 'working out' && <p role="status">Working out how full it is …</p>}
+      {telling.state === 'failed' && <p role="alert">It could not be worked out: {telling.because}</p>}
+      {told && (
+        <section aria-label="How full">
+          {told.full.map((line, index) => (
+            <p key={line} className={index === 0 ? 'battery-full' : undefined}>
+              {line}
+            </p>
+          ))}
+        </section>
+      )}
+      <div className="boat-acts">
+        <button type="button" className="main" onClick={() => setOpen('reading')}>
+          Read the volts
+        </button>
+        <button type="button" onClick={() => setOpen('battery')}>
+          Change the battery
+        </button>
+      </div>
+      {told?.course && <NightsDrawing course={told.course} />}
+      {told?.parts.map(({ title, lines }) => (
+        <section key={title}>
+          <h2>{title}</h2>
+          {lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </section>
+      ))}
+      <Readings id={id} />
+      {told && (
+        <section className="battery-cautions">
+          <h2>Take care</h2>
+          {told.cautions.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </section>
+      )}
+      <Suspense fallback={null}>
+        {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={() => setOpen(null)} />}
+        {open === 'battery' && <BatterySheet book={book} id={id} onClose={() => setOpen(null)} />}
+      </Suspense>
+    </div>
+  );
+}
+
+function Readings({ id }: { readonly id: Id }) {
+  const book = useOpenBook();
+  const { run, refusal } = useRun();
+  const [all, setAll] = useState(false);
+  const today = todayAt(book);
+  const zone = zoneOf(book);
+  const readings = Object.entries(book.readings)
+    .filter(([, { battery }]) => battery === id)
+    .sort(([, a], [, b]) => b.at.localeCompare(a.at));
+  const shown = all ? readings : readings.slice(0, shownAtFirst);
+  return (
+    <section>
+      <h2>Readings</h2>
+      {readings.length === 0 && <p className="soft">None yet. The best is before sunrise, with all off.</p>}
+      <RefusalLine refusal={refusal} />
+      <ul>
+        {shown.map(([reading, { at, volts, circumstance, on, air_C }]) => {
+          const { day, minuteOfDay } = localAt(Date.parse(at), zone);
+          const clock = `${String(Math.floor(minuteOfDay / 60)).padStart(2, '0')}:${String(minuteOfDay % 60).padStart(2, '0')}`;
+          const lit = on.flatMap((circuit) => book.circuits[circuit]?.name ?? []);
+          return (
+            <MarkedLine
+              key={reading}
+              title={`${volts.toFixed(2)} V`}
+              note={[
+                `${dateInWords(day, today)} ${clock}`,
+                lit.length > 0 ? `${circumstance}: ${lit.join(', ')}` : circumstance,
+                air_C === null ? null : `${air_C} °C`,
+              ]
+                .filter((part) => part !== null)
+                .join(' · ')}
+              figure={
+                <button
+                  type="button"
+                  className="words"
+                  aria-label={`Take out the reading of ${volts.toFixed(2)} V, ${dateInWords(day, today)} ${clock}`}
+                  onClick={() => void run('removeReading', { id: reading })}
+                >
+                  Take out
+                </button>
+              }
+            />
+          );
+        })}
+      </ul>
+      {readings.length > shown.length && (
+        <button type="button" className="words" onClick={() => setAll(true)}>
+          All {readings.length} readings
+        </button>
+      )}
+    </section>
+  );
+}

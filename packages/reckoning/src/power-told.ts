@@ -1,0 +1,119 @@
+import type { Book, Id } from '#boat-book';
+import { circuitSpans } from '#power';
+import type { Span } from '#units';
+import { batteryOfBook } from './power-history.ts';
+import {
+  batteryCautions,
+  comparedInWords,
+  drawSumInWords,
+  drawsInWords,
+  floorInWords,
+  furtherReadingInWords,
+  howFullInWords,
+  loadTestInWords,
+  morningInWords,
+  nightsInWords,
+  noBatteryNowInWords,
+  outingInWords,
+  sunInWords,
+  trendInWords,
+  whyInWords,
+} from './power-in-words.ts';
+import { batteryNow, loadTestResults, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
+
+/** All that is told of one battery, in whole sentences. Screens, prints and the command line use the same. */
+export interface PowerTold {
+  /** `House battery: 17 Ah, 12 V, AGM` */
+  readonly label: string;
+  /** how full it is; or why that is not known */
+  readonly full: readonly string[];
+  /** the rest under its titles, none of them empty */
+  readonly parts: readonly { readonly title: string; readonly lines: readonly string[] }[];
+  readonly cautions: readonly string[];
+  /** for the drawing of the nights; null: nothing is known of the charge */
+  readonly course: PowerCourse | null;
+}
+
+/** Charge over the nights ahead. [ms, %] */
+export interface PowerCourse {
+  readonly at: readonly number[];
+  readonly low: readonly number[];
+  readonly likely: readonly number[];
+  readonly high: readonly number[];
+  readonly floor_pct: number;
+  /** from sunset to sunrise */
+  readonly nights: readonly Span[];
+  readonly zone: string;
+}
+
+const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', lifepo4: 'LiFePO4' } as const;
+
+/**
+ * How full a battery is and why, the nights ahead as if aboard, the next outing's, what further reading would help, what the
+ * circuits take; null: it is not in the book.
+ *
+ * @param now     epoch ms
+ * @param nights  nights looked at from now. 1–7
+ */
+export function powerTold(book: Book, id: Id, now: number, nights: number): PowerTold | null {
+  const battery = batteryOfBook(book, id);
+  if (battery === null) return null;
+  const { record } = battery;
+  const label = `${record.name}: ${record.nominal_Ah} Ah, ${record.nominal_V} V, ${kindInWords[record.chemistry]}`;
+  const cautions = batteryCautions(battery, book);
+  const known = batteryNow(book, battery, now);
+  if (typeof known === 'string')
+    return { label, full: [noBatteryNowInWords[known]], parts: [], cautions, course: null };
+  const ahead = nightAheadOf(book, battery, known, { now, nights, aboard: 'all' });
+  const trip = nightsToOuting(book, known.place, now);
+  const compared = nightsCompared(book, battery);
+  const trend = trendInWords(compared);
+  const tests = loadTestResults(book, battery, known.place);
+  const part = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : [{ title, lines }]);
+  const { course } = ahead.endurance;
+  return {
+    label,
+    full: howFullInWords(known, battery),
+    parts: [
+      ...part('Why', whyInWords(known, battery, now)),
+      ...part('The nights ahead, if you are aboard (each chance from 1000 runs)', [
+        ...nightsInWords(ahead),
+        ...morningInWords(ahead),
+        floorInWords(ahead),
+        sunInWords(ahead),
+      ]),
+      ...part(
+        'The next outing',
+        trip === null
+          ? []
+          : [
+              outingInWords(
+                nightAheadOf(book, battery, known, { now, nights: trip.nights, aboard: 'outings' }),
+                trip.outing.title,
+                trip.outing.nights,
+              ),
+            ],
+      ),
+      ...part('What would help', [furtherReadingInWords(known, battery, now)]),
+      ...part('What draws', [...drawsInWords(ahead), drawSumInWords(ahead)]),
+      ...part('Load tests', tests.map(loadTestInWords)),
+      ...part('Nights foretold and read', [
+        ...compared.slice(-6).map(comparedInWords),
+        ...(trend === null ? [] : [trend]),
+      ]),
+    ],
+    cautions,
+    course: {
+      at: [...course.at],
+      low: [...course.low],
+      likely: [...course.likely],
+      high: [...course.high],
+      floor_pct: ahead.floor_pct,
+      nights: circuitSpans({ kind: 'sun', from: 'sunset', to: 'sunrise' }, known.place, {
+        start: course.at[0]!,
+        end: course.at.at(-1)!,
+      }),
+      zone: known.place.zone,
+    },
+  };
+}
