@@ -158,7 +158,7 @@ export const demoFittings: Book['fittings'] = {
     beddedWith: '',
     note: 'Pin not moused.',
   },
-  battery: { name: 'Battery', zone: 'cabin', size: '12 V, 70 Ah, lead, sealed', beddedWith: '', note: '' },
+  battery: { name: 'Battery', zone: 'cabin', size: '12 V, 17 Ah, lead, sealed', beddedWith: '', note: '' },
 };
 
 /** Set-ups and the work of changing them. The mast goes up by one with the gin pole. */
