@@ -6,8 +6,9 @@ import { powerTold } from '#reckoning';
  *
  * @param now     epoch ms
  * @param nights  nights looked at from now. 1–7
+ * @param withWorking  how the figures are worked out goes below
  */
-export function powerLines(book: Book, id: Id, now: number, nights: number): string[] {
+export function powerLines(book: Book, id: Id, now: number, nights: number, withWorking: boolean): string[] {
   const told = powerTold(book, id, now, nights);
   if (told === null) return [`There is no battery '${id}' in the book.`];
   const part = (title: string, lines: readonly string[]) => ['', title, ...lines.map((line) => `  ${line}`)];
@@ -16,5 +17,6 @@ export function powerLines(book: Book, id: Id, now: number, nights: number): str
     ...told.full.map((line) => `  ${line}`),
     ...told.parts.flatMap(({ title, lines }) => part(title, lines)),
     ...part('Take care', told.cautions),
+    ...(withWorking ? told.working.flatMap(({ title, lines }) => part(title, lines)) : []),
   ];
 }

@@ -36,8 +36,16 @@ describe.each([
     await page.getByRole('img', { name: /Charge over the nights ahead/ }).waitFor();
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 
-    await page.getByRole('button', { name: 'Read the volts' }).click();
     const sheet = page.getByRole('dialog');
+    await page.getByRole('button', { name: 'How all this is worked out' }).click();
+    await sheet
+      .getByText(/our assumption/)
+      .first()
+      .waitFor();
+    await page.keyboard.press('Escape');
+    await sheet.waitFor({ state: 'detached' });
+
+    await page.getByRole('button', { name: 'Read the volts' }).click();
     // a slip of the finger is refused where it was made, with what would be right
     await sheet.getByRole('textbox', { name: /^Volts/ }).fill('1.21');
     await sheet.getByText('rested', { exact: true }).click();

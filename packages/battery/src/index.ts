@@ -8,6 +8,7 @@ export { type Chemistry, chemistries } from './chemistry.ts';
 export { dischargeQuestions } from './discharge-questions.ts';
 
 export { capacityInHours_Ah } from './discharge-rate.ts';
+export { Dice } from './estimate/dice.ts';
 export {
   type BatteryDraws,
   type BatteryEstimate,
@@ -16,8 +17,8 @@ export {
   estimateBattery,
   type OddReading,
 } from './estimate/estimate-battery.ts';
+export { assumedOfBatteries } from './estimate/priors.ts';
 export { floor_pct, selfDischarge_pct_month } from './keeping.ts';
-
 export { keepingQuestions } from './keeping-questions.ts';
 export { lampQuestions } from './lamp-questions.ts';
 export { type Band, type RestCharge, type RestCurve, restCharge, restCurve, restVolts } from './rest-charge.ts';

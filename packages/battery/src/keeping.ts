@@ -62,7 +62,7 @@ export function cycleLife(chemistry: Chemistry, depth_pct: number): Band {
  * five 100 Ah batteries by their owner's claim is 2.4; with the protection's own resistance 0.2 to 3 is what is met.
  */
 export function newResistance_mohm(chemistry: Chemistry, nominal_Ah: number): Band {
-  requireBetween('capacity', nominal_Ah, 1, 1000, 'Ah');
+  requireBetween('capacity', nominal_Ah, 1, 2000, 'Ah');
   const [low, likely, high] = ohmAh[chemistry];
   return { low: (1000 * low) / nominal_Ah, likely: (1000 * likely) / nominal_Ah, high: (1000 * high) / nominal_Ah };
 }

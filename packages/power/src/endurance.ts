@@ -1,9 +1,8 @@
-import { type Band, type Chemistry, selfDischarge_pct_month } from '#battery';
+import { type Band, type Chemistry, Dice, selfDischarge_pct_month } from '#battery';
 import type { Instant, Span } from '#units';
 import { acceptance, assumedTaper_h } from './acceptance.ts';
 import { type CircuitDraw, loadPieces, misstatement, usualVolts } from './circuit-draw.ts';
 import { nightsAhead, type PowerPlace } from './circuit-times.ts';
-import { Dice } from './dice.ts';
 import { type BatteryStates, nightRuns, type SunDraws } from './night-runs.ts';
 import { bandOf, type Chance, chanceOf, quantile } from './spread.ts';
 

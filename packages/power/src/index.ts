@@ -1,10 +1,11 @@
-export { type CircuitDraw, usualVolts } from './circuit-draw.ts';
+export { assumedTaper_h } from './acceptance.ts';
+export { assumedMisstated, type CircuitDraw, usualVolts } from './circuit-draw.ts';
 export { assumedSeenFor_min, circuitFlows, type SwitchesSeen } from './circuit-flows.ts';
 export { circuitSpans, type PowerPlace } from './circuit-times.ts';
 export { type DailyDraw, dailyDraw } from './daily-draw.ts';
 export { drawQuestions } from './draw-questions.ts';
 export { type Endurance, endurance, type NightAhead } from './endurance.ts';
 export { nightQuestions } from './night-questions.ts';
-export { panelDay_Ah } from './panel-day.ts';
+export { assumedKept_pct, assumedThroughAir, panelDay_Ah } from './panel-day.ts';
 export type { Chance } from './spread.ts';
-export { sunByDays } from './sun-by-days.ts';
+export { assumedSpell, sunByDays } from './sun-by-days.ts';

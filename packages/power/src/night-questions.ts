@@ -1,8 +1,8 @@
+import { Dice } from '#battery';
 import { addDays, clockOfMinute, inBase, instantAt, inUnit, localAt } from '#units';
 import { amount, assuming, count, humidity, type Question, question, series } from '#working';
 import { assumedTaper_h } from './acceptance.ts';
 import type { CircuitDraw } from './circuit-draw.ts';
-import { Dice } from './dice.ts';
 import { endurance } from './endurance.ts';
 import {
   bandFigure,

@@ -1,8 +1,7 @@
-import type { Band } from '#battery';
+import { type Band, Dice } from '#battery';
 import { lightSpans } from '#sky';
 import type { Instant } from '#units';
 import type { PowerPlace } from './circuit-times.ts';
-import { Dice } from './dice.ts';
 import type { SunDraws } from './night-runs.ts';
 
 /**

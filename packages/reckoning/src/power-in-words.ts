@@ -1,5 +1,5 @@
 /** A battery, its night and its readings in sentences with their numbers. Shared by the screen and `fettle power`. */
-import { type Band, restCharge } from '#battery';
+import { type Band, type OddReading, restCharge } from '#battery';
 import type { Book } from '#boat-book';
 import type { Chance, Endurance } from '#power';
 import { clockOfMinute, localAt, showNumber } from '#units';
@@ -31,9 +31,14 @@ export function momentInWords(at: number, now: number, zone: string): string {
 }
 
 /** A last reading that the rest speak against is not passed over: it may be the rest that is out of date. */
-function lastIsOddInWords(read: number, { chemistry, nominal_V }: BatteryOfBook['record']): string {
-  const rested = restCharge(chemistry, read, usualHeat_C, nominal_V);
-  return `The last reading, ${volts(read)} V, does not go with the rest. If it is right, and rested, it means ${bandInWords(rested, pct)} %: read again, and look for what was left on. Without it:`;
+function lastIsOddInWords(
+  { reading, because, impossible }: OddReading,
+  { chemistry, nominal_V }: BatteryOfBook['record'],
+): string {
+  const said = `The last reading, ${volts(reading.volts)} V,`;
+  if (impossible) return `${said} cannot be right: ${because}. Without it:`;
+  const rested = restCharge(chemistry, reading.volts, usualHeat_C, nominal_V);
+  return `${said} does not go with the rest. If it is right, and rested, it means ${bandInWords(rested, pct)} %: read again, and look for what was left on. Without it:`;
 }
 
 /** How full it is now, what that is in ampere-hours, and what it holds when full. The first is the answer. */
@@ -46,9 +51,9 @@ export function howFullInWords({ estimate }: BatteryNow, { record, readings }: B
   });
   const left = over(soc_pct);
   const last = Math.max(...readings.map(([, { at }]) => Date.parse(at)));
-  const odd = estimate.odd.find(({ reading }) => reading.at === last)?.reading;
+  const odd = estimate.odd.find(({ reading }) => reading.at === last);
   return [
-    ...(odd === undefined ? [] : [lastIsOddInWords(odd.volts, record)]),
+    ...(odd === undefined ? [] : [lastIsOddInWords(odd, record)]),
     soc_pct.low > 99.5
       ? 'Full, as far as the readings tell.'
       : `About ${pct(soc_pct.likely)} % full: ${bandInWords(soc_pct, pct)} % in 9 of 10.`,

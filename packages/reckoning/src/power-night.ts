@@ -112,7 +112,8 @@ export function nightAheadOf(
       circuit.use.kind !== 'hours' && circuitSpans(circuit.use, place, { start: late, end: last.end }).length > 0;
     return sum + (on ? ((circuit.watts / volts) * circuit.duty_pct) / 100 : 0);
   }, 0);
-  const morning_C = Math.round(airAt(place, last.end));
+  // the tables of rested volts go no colder than this
+  const morning_C = Math.max(-20, Math.round(airAt(place, last.end)));
   const { resistance_mohm } = estimate;
   const sag = (amps: number): Band => {
     const bounds =

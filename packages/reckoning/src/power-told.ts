@@ -20,6 +20,7 @@ import {
   whyInWords,
 } from './power-in-words.ts';
 import { batteryNow, loadTestResults, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
+import { powerWorking } from './power-working.ts';
 
 /** All that is told of one battery, in whole sentences. Screens, prints and the command line use the same. */
 export interface PowerTold {
@@ -30,6 +31,8 @@ export interface PowerTold {
   /** the rest under its titles, none of them empty */
   readonly parts: readonly { readonly title: string; readonly lines: readonly string[] }[];
   readonly cautions: readonly string[];
+  /** how the figures are worked out, under its titles */
+  readonly working: readonly { readonly title: string; readonly lines: readonly string[] }[];
   /** for the drawing of the nights; null: nothing is known of the charge */
   readonly course: PowerCourse | null;
 }
@@ -63,7 +66,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
   const cautions = batteryCautions(battery, book);
   const known = batteryNow(book, battery, now);
   if (typeof known === 'string')
-    return { label, full: [noBatteryNowInWords[known]], parts: [], cautions, course: null };
+    return { label, full: [noBatteryNowInWords[known]], parts: [], cautions, working: [], course: null };
   const ahead = nightAheadOf(book, battery, known, { now, nights, aboard: 'all' });
   const trip = nightsToOuting(book, known.place, now);
   const compared = nightsCompared(book, battery);
@@ -103,6 +106,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
       ]),
     ],
     cautions,
+    working: powerWorking(battery, known, ahead),
     course: {
       at: [...course.at],
       low: [...course.low],

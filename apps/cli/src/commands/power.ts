@@ -5,10 +5,11 @@ import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
 import { instant } from './plan.ts';
 
 export const powerUsage = [
-  'fettle power FILE [--nights N] [--now INSTANT]',
+  'fettle power FILE [--nights N] [--now INSTANT] [--working]',
   '  how full each battery of a boat file is and why, and how the nights ahead will go',
   '  --nights N      nights looked at: 1 to 7, 3 where not given',
   '  --now INSTANT   as from then, such as 2026-05-09T18:40:00Z; now where not given',
+  '  --working       how the figures are worked out, too',
 ];
 
 const usualNights = 3;
@@ -24,7 +25,7 @@ export function power(args: readonly string[], surroundings: Surroundings): Exit
   const read = readArguments(args, {
     plain: ['FILE'],
     valued: { nights: 'a whole number from 1 to 7', now: 'an instant such as 2026-05-09T18:40:00Z' },
-    bare: [],
+    bare: ['working'],
   });
   if (read.kind === 'refused') return refuse(read.wrong);
   const nights = read.valued.nights === undefined ? usualNights : Number(read.valued.nights);
@@ -42,7 +43,7 @@ export function power(args: readonly string[], surroundings: Surroundings): Exit
   if (ids.length === 0) out('There is no battery in this book. Put one in under Boat, with its kind and size.');
   for (const [n, id] of ids.entries()) {
     if (n > 0) out('');
-    for (const line of powerLines(file.book, id, Date.parse(now), nights)) out(line);
+    for (const line of powerLines(file.book, id, Date.parse(now), nights, read.bare.has('working'))) out(line);
   }
   for (const note of file.notes) out(`  ${note}`);
   return exit.done;

@@ -6,6 +6,11 @@ import type { Stretches } from './stretches.ts';
 
 /** Degrees of freedom of Student's distribution, which a reading's own error is taken to follow: far-off ones count little. */
 const freedom = 4;
+/**
+ * Readings of one battery share what the model has wrong of it, so many of them tell no more than this many would that knew
+ * nothing of each other: the error of each is widened so. Assumed.
+ */
+const apartAtMost = 12;
 /** Weights of the steps in which readings are taken in; their inverses sum to 1 (A. Emerick and A. Reynolds 2013). */
 const steps = [9.333, 7, 4, 2];
 /** Moves of each member after that, each towards the difference of two others (C. ter Braak 2006). */
@@ -57,6 +62,7 @@ export class Ensemble {
   readonly error: Float64Array;
   readonly end: { readonly hand: Float64Array; readonly rest: Float64Array; readonly surface_V: Float64Array };
   private readonly fit: Float64Array;
+  private readonly widened: number;
   private readonly line: RestLine;
   private readonly state: State = { hand: 0, rest: 0, surface_V: 0 };
   private readonly dice: Dice;
@@ -70,6 +76,7 @@ export class Ensemble {
     this.zs = new Float64Array(size * fitting.dimensions);
     for (let i = 0; i < this.zs.length; i++) this.zs[i] = dice.normal();
     const readings = fitting.history.readings.length;
+    this.widened = Math.sqrt(Math.max(1, readings / apartAtMost));
     this.shown = new Float64Array(size * readings);
     this.error = new Float64Array(size * readings);
     this.end = { hand: new Float64Array(size), rest: new Float64Array(size), surface_V: new Float64Array(size) };
@@ -116,7 +123,7 @@ export class Ensemble {
         const volts = terminalVolts(line, draws, n, state, now, heat, lead);
         const index = n * readings.length + read;
         shown[index] = volts + meterSpread_V * zs[at + meter[read]!]!;
-        error[index] = this.errorOf(n, now, state);
+        error[index] = this.widened * this.errorOf(n, now, state);
       }
       each?.(s, state);
     }

@@ -92,6 +92,24 @@ describe('how full a battery is, from what was read of it', () => {
     expect(impossible.odd[0]!.because).toMatch(/no 12 V battery/);
   });
 
+  it('many readings do not make it sure of itself', () => {
+    const read = (hours: number) => ({ at: evening + hours * hour, volts: 12.5, meter: 'm', current_A: null });
+    const of = (count: number) =>
+      estimateBattery(rested(0, { readings: Array.from({ length: count }, (_, i) => read((10 * (i + 1)) / count)) }), {
+        seed: 1,
+      }).soc_pct;
+    const [some, many] = [of(12), of(400)];
+    expect(many!.high - many!.low).toBeGreaterThan(0.7 * (some!.high - some!.low));
+    expect(Math.abs(many!.likely - some!.likely)).toBeLessThan(5);
+  });
+
+  it('a reading of nothing leaves what is thought beforehand', () => {
+    const dead = estimateBattery(rested(0), { seed: 1 });
+    expect(dead.odd).toHaveLength(1);
+    expect(dead.capacity_Ah.likely).toBeGreaterThan(10);
+    expect(dead.capacity_Ah.likely).toBeLessThan(25);
+  });
+
   it('follows the charge over the time', () => {
     const readings = [{ at: evening + 10 * hour, volts: 12.3, meter: 'm', current_A: null }];
     const { series } = estimateBattery(rested(0, { flows: [lamp(0.6, 10)], readings }), { seed: 1 });

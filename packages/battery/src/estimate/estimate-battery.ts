@@ -4,7 +4,7 @@ import type { Band } from '../rest-charge.ts';
 import { cutOff_V, restLine, type State, stillToCome_Ah } from './circuit-model.ts';
 import { Dice } from './dice.ts';
 import { Ensemble, fittingOf } from './ensemble.ts';
-import { oddReadings } from './odd-readings.ts';
+import { oddReadings, whyImpossible } from './odd-readings.ts';
 import { type Draws, priorOf } from './priors.ts';
 import { stretchesOf } from './stretches.ts';
 
@@ -52,6 +52,8 @@ export interface EstimateSeries {
 export interface OddReading {
   readonly reading: VoltReading;
   readonly because: string;
+  /** no battery of the kind shows it, whatever else was read */
+  readonly impossible: boolean;
 }
 
 export interface EstimateAsked {
@@ -69,6 +71,8 @@ export interface EstimateAsked {
  * @param history      readings, and what is known of the currents between them; nothing is assumed to flow besides
  * @throws RangeError  for a history that is not in order, saying where
  *
+ * Of more than 60 readings the newest 20 and 40 of the others are taken. One that no battery of the kind can show is left out.
+ *
  * Not covered: a battery of several that differ, a dead cell, a warm engine room beside cool air.
  * Sources: A. Emerick and A. Reynolds, Computers & Geosciences 55 (2013) 3–15; C. ter Braak, Statistics and Computing 16
  * (2006) 239–249, both from memory. Held against measured runs and another, richer battery in checks/battery.
@@ -76,7 +80,12 @@ export interface EstimateAsked {
 export function estimateBattery(history: BatteryHistory, { seed, load_A }: EstimateAsked): BatteryEstimate {
   const { chemistry, nominal_Ah, nominal_V } = history.battery;
   const scale = nominal_V / 12;
-  const readings = history.readings.map((reading) => ({ ...reading, volts: reading.volts / scale }));
+  const impossible = history.readings.flatMap((reading): OddReading[] => {
+    const because = whyImpossible(chemistry, reading.volts / scale);
+    return because === null ? [] : [{ reading, because, impossible: true }];
+  });
+  const fitted = thinned(history.readings.filter((reading) => !impossible.some((odd) => odd.reading === reading)));
+  const readings = fitted.map((reading) => ({ ...reading, volts: reading.volts / scale }));
   const as12V = { ...history, readings };
   const stretches = stretchesOf(as12V);
   const ensemble = new Ensemble(fittingOf(as12V, stretches, priorOf(history.battery)), members, new Dice(seed));
@@ -110,8 +119,27 @@ export function estimateBattery(history: BatteryHistory, { seed, load_A }: Estim
     cutOff_V: cutOff_V(chemistry) * scale,
     draws: { count: size, charge, capacity_Ah: capacity, loaded_mohm, left_Ah: left },
     series: seriesOf(ensemble, draws, stretches.end),
-    odd: oddReadings(ensemble).map(({ reading, because }) => ({ reading: history.readings[reading]!, because })),
+    odd: [
+      ...impossible,
+      ...oddReadings(ensemble).map(({ reading, because }) => ({
+        reading: fitted[reading]!,
+        because,
+        impossible: false,
+      })),
+    ],
   };
+}
+
+/** The newest readings, and of those before as many again and more, evenly over them: more would say no more. */
+const newest = 20;
+const before = 40;
+
+function thinned(readings: readonly VoltReading[]): VoltReading[] {
+  const inTime = [...readings].sort((a, b) => a.at - b.at);
+  const older = inTime.slice(0, -newest);
+  if (older.length <= before) return inTime;
+  const some = Array.from({ length: before }, (_, i) => older[Math.floor(((i + 0.5) * older.length) / before)]!);
+  return [...some, ...inTime.slice(-newest)];
 }
 
 function seriesOf(ensemble: Ensemble, draws: Draws, at: Float64Array): EstimateSeries {

@@ -12,16 +12,18 @@ const possible_V: Readonly<Record<Chemistry, readonly [number, number]>> = {
 /** So many times its own spread and that of what is believed together, a reading lies off: it does not go with the rest. */
 const oddFrom = 3.5;
 
-/** Which readings cannot be right, and why; by their place in the history. Volts are those of a 12 V battery. */
+/** Why no 12 V battery of the kind shows these volts; null: one may. */
+export function whyImpossible(chemistry: Chemistry, volts: number): string | null {
+  const [least, most] = possible_V[chemistry];
+  if (volts >= least && volts <= most) return null;
+  return `no 12 V battery of this kind shows less than ${least} or more than ${most} V`;
+}
+
+/** Which of the readings fitted do not go with the rest, and why; by their place among them. Volts are those of a 12 V battery. */
 export function oddReadings({ fitting, size, shown, error }: Ensemble): { reading: number; because: string }[] {
   const { readings } = fitting.history;
-  const [least, most] = possible_V[fitting.prior.chemistry];
   const odd: { reading: number; because: string }[] = [];
   readings.forEach(({ volts }, reading) => {
-    if (volts < least || volts > most) {
-      odd.push({ reading, because: `no 12 V battery of this kind shows less than ${least} or more than ${most} V` });
-      return;
-    }
     let mean = 0;
     let own = 0;
     for (let n = 0; n < size; n++) {

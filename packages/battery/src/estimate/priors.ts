@@ -41,6 +41,13 @@ const ageUnknown = { mean: 0.02, spread: 0.13 };
 /** The most and the least a meter, a wire and a hurried look are off, as one standard deviation. [V, 12 V battery] Assumed. */
 export const meterSpread_V = 0.035;
 
+/** What is assumed of batteries before one is read, as it is told to people. */
+export const assumedOfBatteries = {
+  overLabel: overLabel.mean,
+  lossPerYear,
+  meter_V: meterSpread_V,
+} as const;
+
 /** What a battery is, one array a property, an entry a draw. Volts and ohms are those of a 12 V battery. */
 export interface Draws {
   readonly count: number;
@@ -124,7 +131,11 @@ export interface Prior {
   readonly loss_1_h: number;
 }
 
-export function priorOf({ chemistry, nominal_Ah, age_years }: BatteryKnown): Prior {
+/** Assumed: a battery that still works is past this age no worse known, nor worse. [years] */
+const oldest_years = 12;
+
+export function priorOf({ chemistry, nominal_Ah, age_years: age }: BatteryKnown): Prior {
+  const age_years = age === null ? null : Math.min(oldest_years, age);
   const { low, likely, high } = assumedLoadedResistance_mohm(chemistry, nominal_Ah);
   const yearly = lossPerYear[chemistry === 'lifepo4' ? 'lifepo4' : 'lead'];
   const logCapacity =

@@ -6,6 +6,7 @@ import { RefusalLine } from '../../../parts/form.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.ts';
+import { Sheet } from '../../../parts/sheet.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -23,7 +24,7 @@ const shownAtFirst = 8;
 export default function BatteryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
   const record = book.batteries[id];
-  const [open, setOpen] = useState<'reading' | 'battery' | null>(null);
+  const [open, setOpen] = useState<'reading' | 'battery' | 'working' | null>(null);
   const telling = usePowerTold(book, id);
   const back = (
     <p className="boat-back">
@@ -55,6 +56,13 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
               {line}
             </p>
           ))}
+          {told.working.length > 0 && (
+            <p>
+              <button type="button" className="words" onClick={() => setOpen('working')}>
+                How all this is worked out
+              </button>
+            </p>
+          )}
         </section>
       )}
       <div className="boat-acts">
@@ -82,6 +90,20 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
             <p key={line}>{line}</p>
           ))}
         </section>
+      )}
+      {told && open === 'working' && (
+        <Sheet title="How it is worked out" onClose={() => setOpen(null)}>
+          <div className="battery-working">
+            {told.working.map(({ title, lines }) => (
+              <section key={title}>
+                <h3>{title}</h3>
+                {lines.map((line) => (
+                  <p key={line}>{line}</p>
+                ))}
+              </section>
+            ))}
+          </div>
+        </Sheet>
       )}
       <Suspense fallback={null}>
         {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={() => setOpen(null)} />}

@@ -1,0 +1,60 @@
+import { assumedOfBatteries } from '#battery';
+import {
+  assumedKept_pct,
+  assumedMisstated,
+  assumedSeenFor_min,
+  assumedSpell,
+  assumedTaper_h,
+  assumedThroughAir,
+} from '#power';
+import { showNumber } from '#units';
+import type { BatteryOfBook } from './power-history.ts';
+import type { BatteryNow, NightAheadOf } from './power-night.ts';
+
+const pct = (share: number) => `${Math.round(100 * share)} %`;
+const number = (value: number, places: number) => showNumber(value, places);
+
+/** How the figures of a battery are worked out: what went in, how, from where, and what was assumed. Whole sentences. */
+export function powerWorking({ record, panels }: BatteryOfBook, known: BatteryNow, ahead: NightAheadOf) {
+  const { estimate } = known;
+  const taper = assumedTaper_h[record.chemistry];
+  return [
+    {
+      title: 'How full, and what it holds',
+      lines: [
+        `In: ${known.counted} readings, the label (${number(record.nominal_Ah, 1)} Ah), its kind, ${record.made === null ? 'its age not known' : `made ${record.made}`}, what the circuits drew while someone was aboard, and what the panel may have brought.`,
+        `How: some ${estimate.draws.count} batteries that may be this one are run through all that; those that would have read what was read are kept (ensemble smoother, Emerick and Reynolds 2013, then a Markov chain, ter Braak 2006; both from memory). 'In 9 of 10' is where nine in ten of them lie.`,
+        `Percent is of what this battery itself gives at its 20-hour current down to ${number(estimate.cutOff_V, 1)} V, not of its label.`,
+        `Rested volts against charge: the published tables, counted to one end, with the spread between them (battery.rest-charge). That it gives ${pct(assumedOfBatteries.overLabel)} over its label when new and ${number(100 * assumedOfBatteries.lossPerYear[record.chemistry === 'lifepo4' ? 'lifepo4' : 'lead'], 1)} % less each year, and that a meter is mostly within ${number(assumedOfBatteries.meter_V, 3)} V, are our assumptions.`,
+        `What it shows under load: ${number(estimate.resistance_mohm.likely, 0)} mΩ (${number(estimate.resistance_mohm.low, 0)} to ${number(estimate.resistance_mohm.high, 0)}).`,
+        'Held against measured batteries and owners of another model of a battery: checks/battery.',
+      ],
+    },
+    {
+      title: 'What draws',
+      lines: [
+        `Ah a day = watts ÷ ${number(ahead.endurance.usual_V, 2)} V (rested at 70 %, 15 °C) × duty × hours. Sunset and sunrise are worked out for the place.`,
+        `What is drawn lies within ${pct(assumedMisstated.label)} of its label in 9 of 10, what is told by hours a day within ${pct(assumedMisstated.hours)}: our assumption.`,
+        `What was on at a reading is taken to have been on for ${assumedSeenFor_min.on} min before it; a rested reading means nothing was on, and the panel dark, for ${assumedSeenFor_min.rested} min: our assumption.`,
+      ],
+    },
+    {
+      title: 'The nights ahead',
+      lines: [
+        `${ahead.endurance.runs} runs: each takes one of those batteries, lamps that draw more or less than they say, and its own weather. A night is lasted when the charge never fell under the floor of ${number(record.floor_pct, 0)} % up to its sunrise (floors of 50 % for lead and 20 % for LiFePO4 are trade practice).`,
+        `Near full it takes at most what it lacks in ${number(taper.likely, 1)} h (${number(taper.low, 1)} to ${number(taper.high, 1)}): our assumption. Chargers are not counted.`,
+        ...(panels.length === 0
+          ? []
+          : [
+              `The panel: sun outside the air at this latitude and date (FAO paper 56, from memory) × ${pct(assumedThroughAir.dull)} on a dull day, ${pct(assumedThroughAir.usual)} on a usual and ${pct(assumedThroughAir.fair)} on a fair one × what the rig leaves of it (as entered; ${assumedKept_pct} % where not) × 80 % for heat, dirt and leads. A day keeps ${number(assumedSpell, 1)} of the luck of the day before. The shares are our assumptions; the panel is taken to lie level, and no forecast goes in.`,
+            ]),
+      ],
+    },
+    {
+      title: 'What it does not know',
+      lines: [
+        'A load that is on and stands in no circuit; a dead cell; a battery warmer than the air. Where the figures decide something, read the volts before sunrise with the panel dark; the maker’s data goes before ours.',
+      ],
+    },
+  ];
+}
