@@ -16,7 +16,8 @@ export const demoBatteries = ({ day }: DemoDates): Book['batteries'] => ({
     made: day(-940),
     floor_pct: 50,
     meter: 'the yellow hand-held meter',
-    note: 'Under the companionway step, strapped, fuse at its plus terminal.',
+    note: 'Under the companionway step, strapped.',
+    isolator: true,
   },
 });
 
@@ -31,6 +32,7 @@ export const demoPanels: Book['panels'] = {
     coefficient_pct_C: null,
     leads: { lengthThereAndBack_m: 5, area_mm2: 1.5 },
     kept_pct: 75,
+    fuse_A: 3,
   },
 };
 
@@ -70,7 +72,8 @@ export const demoCircuits: Book['circuits'] = {
     duty_pct: 100,
     uses: { kind: 'hours', hours_a_day: 4 },
     fuse_A: 2,
-    fuseAt_m: 0.2,
+    // in the lead behind the sounder's bulkhead: the fault that its drawing shows
+    fuseAt_m: 0.65,
     conductor: { area_mm2: 0.75, insulation_C: 70, lengthThereAndBack_m: 7, bundled: 3, engineSpace: false },
     needs: 'critical',
     zone: 'cockpit',
@@ -83,8 +86,20 @@ export const demoCircuits: Book['circuits'] = {
     uses: { kind: 'always' },
     fuse_A: 3,
     fuseAt_m: 0.15,
-    conductor: null,
+    conductor: { area_mm2: 1.5, insulation_C: 70, lengthThereAndBack_m: 1.2, bundled: 2, engineSpace: false },
     needs: 'other',
+    zone: 'cabin',
+  },
+  'bilge-pump': {
+    name: 'Bilge pump',
+    battery,
+    watts: 36,
+    duty_pct: 100,
+    uses: { kind: 'hours', hours_a_day: 0.05 },
+    fuse_A: 5,
+    fuseAt_m: 0.2,
+    conductor: { area_mm2: 1.5, insulation_C: 70, lengthThereAndBack_m: 8, bundled: 3, engineSpace: false },
+    needs: 'critical',
     zone: 'cabin',
   },
 };

@@ -1,5 +1,5 @@
 import type { Book, Id } from '#boat-book';
-import { powerTold } from '#reckoning';
+import { type CircuitTold, circuitsTold, powerTold } from '#reckoning';
 
 /**
  * One battery as it is printed, in the sentences that the app tells.
@@ -18,5 +18,47 @@ export function powerLines(book: Book, id: Id, now: number, nights: number, with
     ...told.parts.flatMap(({ title, lines }) => part(title, lines)),
     ...part('Take care', told.cautions),
     ...(withWorking ? told.working.flatMap(({ title, lines }) => part(title, lines)) : []),
+  ];
+}
+
+/**
+ * Every circuit of the book as it is printed: its wire, fuse and drop, what is wrong with it and what would be right.
+ *
+ * @param withWorking  how the figures are worked out goes below each
+ */
+export function circuitLines(book: Book, withWorking: boolean): string[] {
+  const told = circuitsTold(book);
+  return [
+    'Circuits',
+    `  ${told.verdict}`,
+    ...told.batteries.flatMap(({ name, label, lines, findings, circuits }) => [
+      '',
+      `${name}: ${label}`,
+      ...lines.map((line) => `  ${line}`),
+      ...findingLines(findings),
+      ...circuits.flatMap((circuit) => circuitInLines(circuit, withWorking)),
+    ]),
+    '',
+    'Take care',
+    ...told.cautions.map((line) => `  ${line}`),
+  ];
+}
+
+const gravityInWords = { danger: 'CAN BURN', worse: 'FAULT', unknown: 'not looked at' } as const;
+
+const findingLines = (findings: CircuitTold['findings']) =>
+  findings.flatMap(({ gravity, wrong, right }) => [
+    `    ${gravityInWords[gravity]}: ${wrong}`,
+    ...(right === null ? [] : [`      ${right}`]),
+  ]);
+
+function circuitInLines({ name, words, findings, working }: CircuitTold, withWorking: boolean): string[] {
+  const { draws, wire, fuse, drop, arrives } = words;
+  return [
+    `  ${name}: ${[draws, wire, fuse, drop, arrives].filter((part) => part !== null).join('; ')}`,
+    ...findingLines(findings),
+    ...(withWorking
+      ? working.flatMap(({ title, lines }) => [`      ${title}`, ...lines.map((line) => `        ${line}`)])
+      : []),
   ];
 }

@@ -30,6 +30,18 @@ describe('fettle power', () => {
     expect(text).toMatch(/hydrogen/);
   });
 
+  it('prints the circuits with wire, fuse and drop, a fault with what would be right, and the working when asked', () => {
+    const { text } = run(['power', 'demo.fettle']);
+    expect(text).toMatch(/7 circuits looked at: 1 fault that can burn/);
+    expect(text).toMatch(
+      /Bilge pump: 3 A, 36 W; 1\.5 mm² \(16 AWG\), 8 m there and back; fuse 5 A, 200 mm from the battery/,
+    );
+    // 200 mm: ISO 10133:2000 8.1
+    expect(text).toMatch(/CAN BURN: The fuse is 650 mm from the battery.*\n *Right would be: within 200 mm/);
+    expect(text).not.toMatch(/I·R·L/);
+    expect(run(['power', 'demo.fettle', '--working']).text).toMatch(/Volts lost: E = I·R·L\/1000 = 0\.342 V/);
+  });
+
   it('does not pass over a last reading that the rest speaks against', () => {
     const book = demoBook('2026-11-25' as never);
     const [battery] = Object.keys(book.batteries);

@@ -40,6 +40,18 @@ test('a battery is not taken out while a circuit hangs on it, nor a circuit put 
   expect(book.run('addBattery', { ...battery, nominal_Ah: 0 })).toMatchObject({ kind: 'refused', where: 'nominal_Ah' });
 });
 
+test('what was never asked of a circuit may be left out, said, and said to be unknown again', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  const light = done(book.run('addCircuit', { ...circuit, battery: id }));
+  expect(book.view().circuits[light]).toEqual({ ...circuit, battery: id });
+  done(book.run('changeCircuit', { id: light, fuseKind: 'blade', sheathed: true }));
+  done(book.run('changeCircuit', { id: light, sheathed: null }));
+  done(book.run('changeBattery', { id, isolator: true }));
+  expect(book.view().circuits[light]).toMatchObject({ fuseKind: 'blade', sheathed: null });
+  expect(book.view().batteries[id]).toEqual({ ...battery, isolator: true });
+});
+
 test('readings are entered together and taken back together; one that a load test names stays', () => {
   const book = begun();
   const id = done(book.run('addBattery', battery));

@@ -3,6 +3,7 @@
  * `records.ts`; records marked *fixed* never change.
  */
 import type { Chemistry } from '#battery';
+import type { FuseKind } from '#wiring';
 import type { At, Clock, Day, Id } from './records.ts';
 
 export interface BatteryRecord {
@@ -19,6 +20,12 @@ export interface BatteryRecord {
   /** what its volts are read with: readings by one meter share its error */
   readonly meter: string;
   readonly note: string;
+  /** whether a switch parts it from the wiring; null or left out: not said */
+  readonly isolator?: boolean | null;
+  /** into a dead short, as its maker's sheet says; null or left out: not said */
+  readonly fault_A?: number | null;
+  /** of the fuse ahead of all others, at its terminal; null or left out: not said */
+  readonly mainFuseKind?: FuseKind | 'none' | null;
 }
 
 export interface PanelRecord {
@@ -35,6 +42,8 @@ export interface PanelRecord {
   readonly leads: { readonly lengthThereAndBack_m: number; readonly area_mm2: number } | null;
   /** of the sun that gets past mast, boom and ropes, the keeper's guess; null: not known */
   readonly kept_pct: number | null;
+  /** at the battery end of its lead; null: none; left out: not said */
+  readonly fuse_A?: number | null;
 }
 
 export interface ChargerRecord {
@@ -43,6 +52,8 @@ export interface ChargerRecord {
   readonly kind: 'mains' | 'outboard';
   readonly amps: number;
   readonly volts_max: number;
+  /** at the battery end of its lead; null: none; left out: not said */
+  readonly fuse_A?: number | null;
 }
 
 export type SunMark = 'sunset' | 'sunrise' | 'dusk' | 'dawn';
@@ -64,6 +75,10 @@ export interface CircuitRecord {
   readonly fuse_A: number | null;
   /** from the battery's terminal, along the lead */
   readonly fuseAt_m: number | null;
+  /** null or left out: not said */
+  readonly fuseKind?: FuseKind | null;
+  /** the lead is in a sheath or conduit from the battery to the fuse; null or left out: not said, and taken as open */
+  readonly sheathed?: boolean | null;
   readonly conductor: {
     readonly area_mm2: number;
     readonly insulation_C: 60 | 70 | 75 | 85 | 90 | 105;

@@ -3,6 +3,8 @@ import { z } from 'zod/mini';
 import { isClock } from '#units';
 import { at, clock, day, id, list, number, text, title, whole } from './field-schemas.ts';
 
+/** Said by some records only: left out where nobody was asked. */
+const saidOr = <T extends z.core.SomeType>(schema: T) => z.exactOptional(z.nullable(schema));
 const order = z.exactOptional(whole(1, Number.MAX_SAFE_INTEGER));
 
 export const batterySchema = z.strictObject({
@@ -15,6 +17,9 @@ export const batterySchema = z.strictObject({
   floor_pct: number(0, 95),
   meter: text,
   note: text,
+  isolator: saidOr(z.boolean()),
+  fault_A: saidOr(number(1, 100_000)),
+  mainFuseKind: saidOr(z.enum(['glass', 'blade', 'strip', 'block', 'cartridge', 'none'])),
 });
 
 export const panelSchema = z.strictObject({
@@ -27,6 +32,7 @@ export const panelSchema = z.strictObject({
   coefficient_pct_C: z.nullable(number(-2, 0)),
   leads: z.nullable(z.strictObject({ lengthThereAndBack_m: number(0, 100), area_mm2: number(0.1, 200) })),
   kept_pct: z.nullable(number(0, 100)),
+  fuse_A: saidOr(number(0.1, 1000)),
 });
 
 export const chargerSchema = z.strictObject({
@@ -35,6 +41,7 @@ export const chargerSchema = z.strictObject({
   kind: z.enum(['mains', 'outboard']),
   amps: number(0.1, 500),
   volts_max: number(5, 32),
+  fuse_A: saidOr(number(0.1, 1000)),
 });
 
 const sunOrClock = z
@@ -58,6 +65,8 @@ export const circuitSchema = z.strictObject({
   ]),
   fuse_A: z.nullable(number(0.1, 1000)),
   fuseAt_m: z.nullable(number(0, 50)),
+  fuseKind: saidOr(z.enum(['glass', 'blade', 'strip', 'block', 'cartridge'])),
+  sheathed: saidOr(z.boolean()),
   conductor: z.nullable(
     z.strictObject({
       area_mm2: number(0.1, 200),

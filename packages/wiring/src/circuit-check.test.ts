@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { circuitCheck, type WiredBattery, type WiredCircuit, wireFor } from './circuit-check.ts';
 import type { Conductor } from './conductor.ts';
 
-const agm: WiredBattery = { chemistry: 'agm', capacity_Ah: 20, nominal_V: 12, fault_A: null, isolator: true };
+const agm: WiredBattery = {
+  chemistry: 'agm',
+  capacity_Ah: 20,
+  nominal_V: 12,
+  fault_A: null,
+  isolator: true,
+  mainFuseKind: null,
+};
 const twin: Conductor = {
   size: { kind: 'metric', area_mm2: 1.5 },
   insulation_C: 70,
@@ -58,6 +65,12 @@ describe('the check of a table of circuits', () => {
       false,
     ],
     [
+      'a conductor thinner than the tables begin',
+      { conductor: { ...twin, size: { kind: 'metric', area_mm2: 0.35 } as const } },
+      'no figure',
+      true,
+    ],
+    [
       '60 °C insulation at an engine',
       { conductor: { ...twin, insulation_C: 60, engineSpace: true } },
       'no figure',
@@ -86,6 +99,18 @@ describe('the check of a table of circuits', () => {
     const [fault] = circuitCheck(lithium, [light]).circuits[0]!.faults;
     expect(fault?.kind).toBe('fuse cannot break');
     expect(fault?.right).toContain('class T');
+  });
+
+  it('lets a main fuse break the short for the fuses after it, and asks for the kind of one where none is known', () => {
+    expect(kindsOf({ fuseKind: 'glass' }, { ...agm, mainFuseKind: 'strip' })).toEqual([]);
+    expect(circuitCheck({ ...agm, fault_A: 900, mainFuseKind: 'glass' }, []).faults.map(({ kind }) => kind)).toEqual([
+      'fuse cannot break',
+    ]);
+    const unsaid = { ...light, fuseKind: null };
+    expect(circuitCheck(agm, [unsaid, unsaid]).gaps).toMatchObject([
+      { missing: 'fuse kind', unchecked: expect.stringContaining('2 fuses') },
+    ]);
+    expect(circuitCheck({ ...agm, mainFuseKind: 'strip' }, [unsaid]).gaps).toEqual([]);
   });
 
   it('passes every wire and fuse that it says itself', () => {

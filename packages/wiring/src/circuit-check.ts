@@ -1,4 +1,4 @@
-import { type Conductor, type ConductorSize, sizeInWords } from './conductor.ts';
+import { type Conductor, type ConductorSize, isInTable, sizeInWords } from './conductor.ts';
 import { type CurrentCapacity, currentCapacity, type NoCapacity } from './current-capacity.ts';
 import {
   type BatteryKind,
@@ -21,6 +21,8 @@ export interface WiredBattery {
   readonly nominal_V: number;
   /** short-circuit current on the maker's sheet; null: taken by kind and size */
   readonly fault_A: number | null;
+  /** of the fuse ahead of all others: where it breaks the short, those after it need not; null: not said */
+  readonly mainFuseKind: FuseKind | 'none' | null;
   /** whether a switch parts the battery from all but its bilge pump; null: not said */
   readonly isolator: boolean | null;
 }
@@ -67,7 +69,7 @@ export interface CircuitFault {
 
 /** Something that was not entered, so that a check could not be made. */
 export interface CircuitGap {
-  readonly missing: 'fuse place' | 'fuse kind' | 'conductor' | 'isolator';
+  readonly missing: 'fuse' | 'fuse place' | 'fuse kind' | 'conductor' | 'isolator';
   readonly unchecked: string;
 }
 
@@ -76,7 +78,7 @@ export interface CheckedCircuit {
   readonly name: string;
   readonly faults: readonly CircuitFault[];
   readonly gaps: readonly CircuitGap[];
-  /** what the wire that is there may carry and loses; null: no wire was given */
+  /** what the wire that is there may carry and loses; null: no wire was given, or one thinner than the tables begin */
   readonly capacity: CurrentCapacity | NoCapacity | null;
   readonly drop: { readonly volts: number; readonly pct: number; readonly limit_pct: number } | null;
   /** greatest standard fuse that the wire bears; null: no wire was given, or none so small */
@@ -97,23 +99,58 @@ export function circuitCheck(battery: WiredBattery, circuits: readonly WiredCirc
   return {
     fault_A,
     circuits: circuits.map((circuit) => checkedCircuit(battery, fault_A, circuit)),
-    faults:
-      battery.isolator === false
-        ? [
-            {
-              kind: 'no isolator',
-              danger: true,
-              wrong: 'nothing parts the battery from the wiring',
-              right: 'fit an isolator in the positive lead at the battery, in reach without moving anything',
-            },
-          ]
-        : [],
-    gaps:
-      battery.isolator === null
-        ? [{ missing: 'isolator', unchecked: 'whether an isolator parts the battery from the wiring was not said' }]
-        : [],
+    faults: batteryFaults(battery, fault_A),
+    gaps: batteryGaps(battery, circuits),
   };
 }
+
+function batteryFaults(battery: WiredBattery, fault_A: number): CircuitFault[] {
+  const faults: CircuitFault[] = [];
+  if (battery.isolator === false)
+    faults.push({
+      kind: 'no isolator',
+      danger: true,
+      wrong: 'nothing parts the battery from the wiring',
+      right: 'fit an isolator in the positive lead at the battery, in reach without moving anything',
+    });
+  const { mainFuseKind } = battery;
+  if (mainFuseKind !== null && mainFuseKind !== 'none' && fuseKinds[mainFuseKind].breaks_A < fault_A)
+    faults.push(cannotBreak(battery, mainFuseKind, fault_A));
+  return faults;
+}
+
+function batteryGaps(battery: WiredBattery, circuits: readonly WiredCircuit[]): CircuitGap[] {
+  const gaps: CircuitGap[] = [];
+  if (battery.isolator === null)
+    gaps.push({
+      missing: 'isolator',
+      unchecked: 'whether an isolator parts the battery from the wiring is not entered',
+    });
+  const unknown = circuits.filter(({ fuse_A, fuseKind }) => fuse_A !== null && fuseKind === null).length;
+  if ((battery.mainFuseKind === null || battery.mainFuseKind === 'none') && unknown > 0)
+    gaps.push({
+      missing: 'fuse kind',
+      unchecked: `of ${unknown === 1 ? 'one fuse' : `${unknown} fuses`} the kind is not entered, nor that of a main fuse ahead of ${unknown === 1 ? 'it' : 'them'}: whether a short is broken was not looked at`,
+    });
+  return gaps;
+}
+
+/** A fuse that would arc on where the battery gives all it can. */
+function cannotBreak({ chemistry }: WiredBattery, kind: FuseKind, fault_A: number): CircuitFault {
+  const breaks = fuseThatBreaks(fault_A);
+  return {
+    kind: 'fuse cannot break',
+    danger: true,
+    wrong: `a ${fuseKinds[kind].title} fuse breaks ${fuseKinds[kind].breaks_A} A, this ${chemistry === 'lifepo4' ? 'LiFePO4' : 'lead'} battery may give ${100 * Math.ceil(fault_A / 100)} A into a short`,
+    right: breaks
+      ? `a main fuse of the kind ‘${fuseKinds[breaks].title}’ at the battery, ahead of all others`
+      : 'ask the battery’s maker which fuse breaks it',
+  };
+}
+
+/** Whether the main fuse breaks what the battery may give, so that the fuses after it need not. */
+const mainBreaks = ({ mainFuseKind }: WiredBattery, fault_A: number): boolean =>
+  mainFuseKind !== null && mainFuseKind !== 'none' && fuseKinds[mainFuseKind].breaks_A >= fault_A;
 
 /** The wire and fuse for a circuit by its load, length and need, whatever is there now. */
 export function wireFor(
@@ -138,7 +175,10 @@ function checkedCircuit(battery: WiredBattery, fault_A: number, circuit: WiredCi
   const { conductor } = circuit;
   const capacity = conductor && currentCapacity(conductor.size, conductor);
   const carries_A = capacity?.kind === 'capacity' ? capacity.amps : null;
-  const volts = conductor && voltDrop_V(conductor.size, conductor.lengthThereAndBack_m, circuit.current_A);
+  const volts =
+    conductor && isInTable(conductor.size)
+      ? voltDrop_V(conductor.size, conductor.lengthThereAndBack_m, circuit.current_A)
+      : null;
   const limit_pct = dropLimit_pct[circuit.needs];
   const drop = volts === null ? null : { volts, pct: (100 * volts) / battery.nominal_V, limit_pct };
   const wanted = conductor && wireFor(battery, circuit, conductor, conductor.size.kind);
@@ -162,7 +202,7 @@ function conductorFaults(
   wanted: SmallestConductor | null,
 ): CircuitFault[] {
   const { conductor } = circuit;
-  if (!conductor || !capacity || !drop || !wanted) return [];
+  if (!conductor || !capacity || !wanted) return [];
   const thicker = wanted.size
     ? `${sizeInWords(wanted.size)} does on this run`
     : 'no size of the table does on this run: shorten it, split the load, or raise the volts';
@@ -176,7 +216,7 @@ function conductorFaults(
       wrong: `${amps(circuit.current_A)} run through ${sizeInWords(conductor.size)}, which may carry ${amps(capacity.amps)} here`,
       right: thicker,
     });
-  if (drop.pct > drop.limit_pct + 1e-9)
+  if (drop && drop.pct > drop.limit_pct + 1e-9)
     faults.push({
       kind: 'drop too great',
       danger: false,
@@ -246,17 +286,8 @@ function fuseFaults(
       wrong: `the fuse is ${Math.round(1000 * circuit.fuseAt_m)} mm from the battery: the wire before it has nothing to stop it`,
       right: circuit.sheathed ? where : `${where}, or to ${1000 * fuseReach_m.sheathed} mm in a sheath all the way`,
     });
-  if (circuit.fuseKind !== null && fuseKinds[circuit.fuseKind].breaks_A < fault_A) {
-    const kind = fuseThatBreaks(fault_A);
-    faults.push({
-      kind: 'fuse cannot break',
-      danger: true,
-      wrong: `a ${fuseKinds[circuit.fuseKind].title} fuse breaks ${fuseKinds[circuit.fuseKind].breaks_A} A, this ${battery.chemistry === 'lifepo4' ? 'LiFePO4' : 'lead'} battery may give ${100 * Math.ceil(fault_A / 100)} A into a short`,
-      right: kind
-        ? `a main fuse of the kind ‘${fuseKinds[kind].title}’ at the battery, ahead of all others`
-        : 'ask the battery’s maker which fuse breaks it',
-    });
-  }
+  if (circuit.fuseKind !== null && fuseKinds[circuit.fuseKind].breaks_A < fault_A && !mainBreaks(battery, fault_A))
+    faults.push(cannotBreak(battery, circuit.fuseKind, fault_A));
   return faults;
 }
 

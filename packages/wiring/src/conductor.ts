@@ -104,9 +104,25 @@ export const cmilConstant = 10.75;
 /** Temperature at which copper has that K: 10.371 at 20 °C. [°C] */
 const constantHolds_C = 20 + (cmilConstant / 10.371 - 1) / copperPer_K;
 
+/** Whether the tables of resistance have a size: metric from 0.5 mm² up, and the gauges of boat cable. */
+export const isInTable = (size: ConductorSize): boolean =>
+  size.kind === 'metric' ? size.area_mm2 >= areas_mm2[0]! - 1e-9 : gauges.includes(size.awg);
+
 /** A size as it is said: `1.5 mm²`, `14 AWG`. */
 export const sizeInWords = (size: ConductorSize): string =>
   size.kind === 'metric' ? `${size.area_mm2} mm²` : `${size.awg} AWG`;
+
+/**
+ * The size that an area in mm² stands for: boat cable of a gauge where it is that gauge's copper to a hundredth and no metric
+ * size, else metric. So cable bought by gauge goes by the tables for gauges.
+ */
+export function sizeOfArea(area_mm2: number): ConductorSize {
+  const near = (other: number) => Math.abs(area_mm2 / other - 1) < 0.01;
+  const awg = areas_mm2.some(near)
+    ? undefined
+    : gauges.find((each) => near(copperArea_mm2({ kind: 'gauge', awg: each })));
+  return awg === undefined ? { kind: 'metric', area_mm2 } : { kind: 'gauge', awg };
+}
 
 /** Every size of a system, thinnest first. */
 export const sizesOf = (kind: ConductorSize['kind']): readonly ConductorSize[] =>

@@ -1,12 +1,12 @@
 import { readArguments } from '../arguments.ts';
-import { powerLines } from '../power-lines.ts';
+import { circuitLines, powerLines } from '../power-lines.ts';
 import { readBookFile } from '../read-book-file.ts';
 import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
 import { instant } from './plan.ts';
 
 export const powerUsage = [
   'fettle power FILE [--nights N] [--now INSTANT] [--working]',
-  '  how full each battery of a boat file is and why, and how the nights ahead will go',
+  '  how full each battery of a boat file is and why, how the nights ahead will go, and what is wrong with its circuits',
   '  --nights N      nights looked at: 1 to 7, 3 where not given',
   '  --now INSTANT   as from then, such as 2026-05-09T18:40:00Z; now where not given',
   '  --working       how the figures are worked out, too',
@@ -14,7 +14,7 @@ export const powerUsage = [
 
 const usualNights = 3;
 
-/** `fettle power`: the batteries of a boat file, as the app tells of them. */
+/** `fettle power`: the batteries and circuits of a boat file, as the app tells of them. */
 export function power(args: readonly string[], surroundings: Surroundings): ExitCode {
   const { out } = surroundings;
   const refuse = (wrong: string): ExitCode => {
@@ -44,6 +44,10 @@ export function power(args: readonly string[], surroundings: Surroundings): Exit
   for (const [n, id] of ids.entries()) {
     if (n > 0) out('');
     for (const line of powerLines(file.book, id, Date.parse(now), nights, read.bare.has('working'))) out(line);
+  }
+  if (ids.length > 0) {
+    out('');
+    for (const line of circuitLines(file.book, read.bare.has('working'))) out(line);
   }
   for (const note of file.notes) out(`  ${note}`);
   return exit.done;

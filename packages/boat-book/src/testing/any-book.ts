@@ -201,6 +201,8 @@ export const anyBook: fc.Arbitrary<Book> = fc
       ),
       fuse_A: nullable(number(0.1, 100)),
       fuseAt_m: nullable(number(0, 5)),
+      fuseKind: nullable(fc.constantFrom('glass' as const, 'blade' as const)),
+      sheathed: nullable(fc.boolean()),
       conductor: fc.constant(null),
       needs: fc.constantFrom('critical' as const, 'other' as const),
       zone: oneOf(zoneIds),

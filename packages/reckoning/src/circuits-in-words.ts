@@ -1,0 +1,155 @@
+/** The circuits of the book in sentences with their numbers. Shared by the screens and `fettle power`. */
+
+import {
+  bladeColours,
+  type ConductorSize,
+  copperArea_mm2,
+  fuseKinds,
+  fuseThatBreaks,
+  gaugeWithin,
+  sizeInWords,
+  wiringCautions,
+} from '#wiring';
+import type { Source, WorkingLine } from '#working';
+import type { LookedAtBattery, LookedAtCircuit } from './circuits-of-book.ts';
+
+/** `1.5 mm² (16 AWG)`, `14 AWG (2.08 mm²)` */
+export function bothSizesInWords(size: ConductorSize): string {
+  if (size.kind === 'gauge') return `${sizeInWords(size)} (${copperArea_mm2(size).toFixed(2)} mm²)`;
+  const gauge = gaugeWithin(size);
+  return `${sizeInWords(size)} (${gauge === null ? 'under 18 AWG' : `${gauge} AWG`})`;
+}
+
+/** A figure as it is said: `0.058`, `3.2`, `19`, `1900` */
+export function figureSaid(value: number): string {
+  if (value === 0) return '0';
+  const places = Math.max(0, Math.min(4, 2 - Math.floor(Math.log10(Math.abs(value)))));
+  const text = value.toFixed(Math.min(places, Math.abs(value) >= 10 ? 1 : 4));
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+const amps = (value: number) => `${figureSaid(value)} A`;
+
+/** What is drawn of a circuit beside its line. */
+export interface CircuitWords {
+  readonly draws: string;
+  /** `1.5 mm² (16 AWG), 19 m there and back`; or that it is not entered */
+  readonly wire: string;
+  /** `0.05 V lost, 0.4 % of the 3 % that may be`; null: no wire is known */
+  readonly drop: string | null;
+  /** `11.9 V at the device`; null: no wire is known, or it feeds the battery */
+  readonly arrives: string | null;
+  readonly fuse: string;
+}
+
+export function circuitInWords(
+  { wired, checked, atDevice_V, place }: LookedAtCircuit,
+  nominal_V: number,
+): CircuitWords {
+  const { conductor, current_A, fuse_A, fuseAt_m } = wired;
+  const { drop } = checked;
+  const unsaid = checked.gaps.some(({ missing }) => missing === 'fuse');
+  return {
+    draws:
+      place.kind === 'circuit'
+        ? `${amps(current_A)}, ${figureSaid(current_A * nominal_V)} W`
+        : `brings up to ${amps(current_A)}`,
+    wire: conductor
+      ? `${bothSizesInWords(conductor.size)}, ${figureSaid(conductor.lengthThereAndBack_m)} m there and back`
+      : place.kind === 'charger'
+        ? 'its wire has no place in the book'
+        : 'wire not entered',
+    drop:
+      drop &&
+      `${drop.volts < 0.005 ? 'under 0.01' : drop.volts.toFixed(2)} V lost, ${drop.pct.toFixed(1)} % of the ${drop.limit_pct} % that may be`,
+    arrives: atDevice_V === null ? null : `${atDevice_V.toFixed(1)} V at the device`,
+    fuse: unsaid
+      ? 'fuse not entered'
+      : fuse_A === null
+        ? 'no fuse'
+        : `fuse ${amps(fuse_A)}${fuseAt_m === null ? '' : `, ${Math.round(1000 * fuseAt_m)} mm from the battery`}`,
+  };
+}
+
+/** A fault or a thing not entered, as a finding of the table. */
+export interface Finding {
+  /** danger: it can burn; worse: it fails or works badly; unknown: it was not entered, and so not looked at */
+  readonly gravity: 'danger' | 'worse' | 'unknown';
+  readonly wrong: string;
+  /** what would be right; null: only entering it would tell */
+  readonly right: string | null;
+}
+
+/** What was found at a circuit or at a battery as a whole, the gravest first. */
+export function findingsOf({ faults, gaps }: Pick<LookedAtBattery, 'faults' | 'gaps'>): Finding[] {
+  const found = faults.map(
+    ({ danger, wrong, right }): Finding => ({
+      gravity: danger ? 'danger' : 'worse',
+      wrong: sentence(wrong),
+      right: sentence(`right would be: ${right}`),
+    }),
+  );
+  return [
+    ...found.filter(({ gravity }) => gravity === 'danger'),
+    ...found.filter(({ gravity }) => gravity === 'worse'),
+    ...gaps.map(({ unchecked }): Finding => ({ gravity: 'unknown', wrong: sentence(unchecked), right: null })),
+  ];
+}
+
+/** What stands over the whole table. */
+export function circuitsVerdictInWords(batteries: readonly LookedAtBattery[]): string {
+  const all = batteries.flatMap((battery) => [battery, ...battery.circuits.map(({ checked }) => checked)]);
+  const faults = all.flatMap((each) => each.faults);
+  const gaps = all.flatMap((each) => each.gaps);
+  const circuits = batteries.flatMap((battery) => battery.circuits).length;
+  if (circuits === 0) return 'No circuit is in the book yet.';
+  const of = `${circuits} ${circuits === 1 ? 'circuit' : 'circuits'} looked at`;
+  const dangers = faults.filter(({ danger }) => danger).length;
+  const wrong =
+    faults.length === 0
+      ? 'nothing wrong found'
+      : `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}${dangers === 0 ? ', none that can burn' : dangers === faults.length ? ` that can burn` : `, ${dangers} that can burn`}`;
+  return `${of}: ${wrong}${gaps.length === 0 ? '' : `; ${gaps.length === 1 ? '1 thing' : `${gaps.length} things`} not entered and so not looked at`}.`;
+}
+
+/** `May give 1800 A into a short (our assumption by kind and size): …` */
+export function faultCurrentInWords({ record, fault_A }: LookedAtBattery): string {
+  const kind = fuseThatBreaks(fault_A);
+  const given = record.fault_A ?? null;
+  const breaks = kind
+    ? `a ${fuseKinds[kind].title} fuse breaks it (${fuseKinds[kind].breaks_A} A, recalled)`
+    : 'no fuse of our list breaks it: ask its maker';
+  return `May give ${100 * Math.ceil(fault_A / 100)} A into a short (${given === null ? 'our assumption, by kind and size' : 'its maker’s sheet'}): ${breaks}.`;
+}
+
+/** Whether the battery can be parted from its wiring. */
+export const isolatorInWords = ({ record }: LookedAtBattery): string =>
+  record.isolator === true
+    ? 'An isolator parts it from the wiring.'
+    : record.isolator === false
+      ? 'No isolator parts it from the wiring.'
+      : 'Whether an isolator parts it from the wiring is not entered.';
+
+/** A line of the working: `Volts lost: E = I·R·L/1000 = 0.058 V.` */
+export function workingInWords({ symbol, meaning, value, unit, formula }: WorkingLine): string {
+  const figure = typeof value === 'number' ? `${figureSaid(value)}${unit === '' ? '' : ` ${unit}`}` : value;
+  return sentence(`${meaning}: ${symbol} = ${formula} = ${figure}`);
+}
+
+export const sourceInWords = ({ title, seen }: Source): string => `${title} (${seen}).`;
+
+/** The colour of a blade fuse; null: it has none. */
+export const bladeInWords = (rating_A: number): string | null => bladeColours[rating_A] ?? null;
+
+/** What can hurt at the circuits of these batteries. */
+export function circuitCautions(batteries: readonly LookedAtBattery[]): string[] {
+  const lithium = batteries.some(({ record }) => record.chemistry === 'lifepo4');
+  const { before, tools, atTheBattery, protects, shore, guidance } = wiringCautions;
+  return [atTheBattery, protects, before, tools, ...(lithium ? [wiringCautions.lithium] : []), shore, guidance];
+}
+
+/** A sentence starts with a capital and ends with a stop. */
+export function sentence(words: string): string {
+  const whole = `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return /[.!?]$/.test(whole) ? whole : `${whole}.`;
+}
