@@ -102,3 +102,20 @@ test('of one night only what was foretold last is kept, and undo passes over it'
   expect(book.run('keepNightAhead', night(12.9))).toMatchObject({ kind: 'refused' });
   expect(book.undo().title).toBe('Put in a battery: The battery');
 });
+
+test('a charger may be put in with or without the hours it runs, and they can be taken away again', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  const charger = { name: 'Bench', battery: id, kind: 'mains', amps: 3, volts_max: 14.4 } as const;
+  const bench = done(book.run('addCharger', charger));
+  expect(book.view().chargers[bench]).toEqual(charger);
+  done(book.run('changeCharger', { id: bench, hours_a_day: 2 }));
+  done(book.run('changeCharger', { id: bench, hours_a_day: null }));
+  expect(book.view().chargers[bench]?.hours_a_day).toBeNull();
+  expect(book.run('changeCharger', { id: bench, hours_a_day: 25 })).toMatchObject({
+    kind: 'refused',
+    where: 'hours_a_day',
+  });
+  book.undo();
+  expect(book.view().chargers[bench]?.hours_a_day).toBe(2);
+});

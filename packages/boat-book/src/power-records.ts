@@ -54,6 +54,8 @@ export interface ChargerRecord {
   readonly volts_max: number;
   /** at the battery end of its lead; null: none; left out: not said */
   readonly fuse_A?: number | null;
+  /** how long it runs on a day aboard; null or left out: not said */
+  readonly hours_a_day?: number | null;
 }
 
 export type SunMark = 'sunset' | 'sunrise' | 'dusk' | 'dawn';

@@ -42,6 +42,7 @@ export const chargerSchema = z.strictObject({
   amps: number(0.1, 500),
   volts_max: number(5, 32),
   fuse_A: saidOr(number(0.1, 1000)),
+  hours_a_day: saidOr(number(0, 24)),
 });
 
 const sunOrClock = z

@@ -4,7 +4,7 @@ export { assumedSeenFor_min, circuitFlows, type SwitchesSeen } from './circuit-f
 export { circuitSpans, type PowerPlace } from './circuit-times.ts';
 export { type DailyDraw, dailyDraw } from './daily-draw.ts';
 export { drawQuestions } from './draw-questions.ts';
-export { type Endurance, endurance, type NightAhead } from './endurance.ts';
+export { type ChargingSpan, type Endurance, type EnduranceCase, endurance, type NightAhead } from './endurance.ts';
 export { nightQuestions } from './night-questions.ts';
 export { assumedKept_pct, assumedThroughAir, panelDay_Ah } from './panel-day.ts';
 export type { Chance } from './spread.ts';

@@ -4,6 +4,7 @@ import type { Book } from '#boat-book';
 import type { Chance, Endurance } from '#power';
 import { clockOfMinute, localAt, showNumber } from '#units';
 import { oddsInWords } from './odds-in-words.ts';
+import type { ChargingHelp } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
 import type { BatteryNow, LoadTestResult, NightAheadOf, NightCompared } from './power-night.ts';
 import { dayInWords } from './when-in-words.ts';
@@ -132,6 +133,28 @@ export function sunInWords({ sunDay_Ah }: NightAheadOf): string {
     ? 'No panel is in the book: nothing is counted to come in.'
     : `The panel may bring ${Ah(sunDay_Ah.likely)} Ah on a usual day, ${Ah(sunDay_Ah.low)} on a dull and ${Ah(sunDay_Ah.high)} on a fair one; near full the battery takes less of it.`;
 }
+
+/** Which chargers are counted in the nights ahead, and which are not. */
+export function chargersInWords({ chargers }: NightAheadOf): string[] {
+  return chargers.map(({ name, amps, hours_a_day }) =>
+    hours_a_day === undefined || hours_a_day === null
+      ? `${name} (${showNumber(amps, 1)} A) is not counted: it is not said how long it runs on a day aboard.`
+      : `${name} is counted: ${showNumber(amps, 1)} A for ${showNumber(hours_a_day, 1)} h a day aboard; near full the battery takes less.`,
+  );
+}
+
+/** What a charger would change of the nights ahead. */
+export const chargingHelpInWords = (
+  { charger, until, reached_pct, nights, without, with: changed }: ChargingHelp,
+  now: number,
+  zone: string,
+): string => {
+  const runs =
+    until === null
+      ? `An hour a day with ${charger.name} (${showNumber(charger.amps, 1)} A)`
+      : `${charger.name} (${showNumber(charger.amps, 1)} A) put on now until ${momentInWords(until, now, zone)} brings it to about ${pct(reached_pct)} %. It`;
+  return `${runs} lasts ${nights === 1 ? 'the night' : `${countInWords(nights).toLowerCase()} nights`} in ${chanceInWords(changed)}, instead of ${chanceInWords(without)}.`;
+};
 
 /** Nights to an outing: whether the battery is over its floor through all of them. */
 export function outingInWords({ endurance }: NightAheadOf, title: string, outingNights: number): string {

@@ -1,11 +1,13 @@
 /** A battery of the book now, the night ahead of it, and the nights of an outing. */
 import { assumedLoadedResistance_mohm, type Band, type BatteryEstimate, estimateBattery, restVolts } from '#battery';
-import type { Book, Outing } from '#boat-book';
+import type { Book, ChargerRecord, Outing } from '#boat-book';
 import {
+  type ChargingSpan,
   circuitSpans,
   type DailyDraw,
   dailyDraw,
   type Endurance,
+  type EnduranceCase,
   endurance,
   type PowerPlace,
   panelDay_Ah,
@@ -14,6 +16,7 @@ import {
 } from '#power';
 import { addDays, daysBetween, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
+import { chargersOf, chargingOfBook } from './power-charging.ts';
 import { type BatteryOfBook, batteryHistory, circuitDraw, spanOfReadings } from './power-history.ts';
 import { aboardSpans, nextNightsAboard, powerPlace } from './power-place.ts';
 
@@ -61,6 +64,9 @@ export interface NightAheadOf {
   readonly morning_V: Band;
   /** Ah a day the panels may bring; null: no panel */
   readonly sunDay_Ah: Band | null;
+  readonly chargers: readonly ChargerRecord[];
+  /** the same nights with more charging */
+  readonly withMore: (more: readonly ChargingSpan[]) => Endurance;
   readonly draws: { readonly circuits: readonly DailyDraw[]; readonly sum_Ah: Band };
 }
 
@@ -83,7 +89,9 @@ export function nightAheadOf(
     panels.length === 0 ? null : sumOf(panels.map((panel) => panelDay_Ah(panel, place.latitude_deg, day)));
   const from = Math.floor(now / 60_000) * 60_000;
   const sunFrom = Math.floor(from / hour) * hour;
-  const found = endurance({
+  const ahead = { start: from, end: from + (nights + 2) * 24 * hour };
+  const charging = chargingOfBook(book, battery.id, place, ahead, aboard);
+  const given: EnduranceCase = {
     chemistry: record.chemistry,
     nominal_V: record.nominal_V,
     states: {
@@ -100,10 +108,11 @@ export function nightAheadOf(
       sunDay_Ah === null
         ? null
         : sunByDays(sunDay_Ah, { place, from: sunFrom, days: nights + 4, draws: runs, seed: seed + 1 }),
-    chargers: [],
+    chargers: charging,
     runs,
     seed,
-  });
+  };
+  const found = endurance(given);
   const last = found.nights[0]!;
   const volts = usualVolts(record.chemistry, record.nominal_V);
   const late = last.end - 60_000;
@@ -152,6 +161,8 @@ export function nightAheadOf(
       high: middle.likely + across(rested(last.morning_pct.high).likely, middle.high),
     }),
     sunDay_Ah,
+    chargers: chargersOf(book, battery.id),
+    withMore: (more) => endurance({ ...given, chargers: [...charging, ...more] }),
     draws: dailyDraw(circuits, place, { start: from, end: from + 24 * hour }, volts),
   };
 }

@@ -1,9 +1,12 @@
 import type { Book, Id } from '#boat-book';
 import { circuitSpans } from '#power';
 import type { Span } from '#units';
+import { chargingHelp } from './power-charging.ts';
 import { batteryOfBook } from './power-history.ts';
 import {
   batteryCautions,
+  chargersInWords,
+  chargingHelpInWords,
   comparedInWords,
   drawSumInWords,
   drawsInWords,
@@ -84,6 +87,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
         ...morningInWords(ahead),
         floorInWords(ahead),
         sunInWords(ahead),
+        ...chargersInWords(ahead),
       ]),
       ...part(
         'The next outing',
@@ -97,7 +101,12 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
               ),
             ],
       ),
-      ...part('What would help', [furtherReadingInWords(known, battery, now)]),
+      ...part('What would help', [
+        ...chargingHelp(ahead.chargers, ahead.endurance, known.place, ahead.withMore).map((help) =>
+          chargingHelpInWords(help, now, known.place.zone),
+        ),
+        furtherReadingInWords(known, battery, now),
+      ]),
       ...part('What draws', [...drawsInWords(ahead), drawSumInWords(ahead)]),
       ...part('Load tests', tests.map(loadTestInWords)),
       ...part('Nights foretold and read', [

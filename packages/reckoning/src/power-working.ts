@@ -8,6 +8,7 @@ import {
   assumedThroughAir,
 } from '#power';
 import { showNumber } from '#units';
+import { assumedChargingFrom_h } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
 import type { BatteryNow, NightAheadOf } from './power-night.ts';
 
@@ -42,7 +43,7 @@ export function powerWorking({ record, panels }: BatteryOfBook, known: BatteryNo
       title: 'The nights ahead',
       lines: [
         `${ahead.endurance.runs} runs: each takes one of those batteries, lamps that draw more or less than they say, and its own weather. A night is lasted when the charge never fell under the floor of ${number(record.floor_pct, 0)} % up to its sunrise (floors of 50 % for lead and 20 % for LiFePO4 are trade practice).`,
-        `Near full it takes at most what it lacks in ${number(taper.likely, 1)} h (${number(taper.low, 1)} to ${number(taper.high, 1)}): our assumption. Chargers are not counted.`,
+        `Near full it takes at most what it lacks in ${number(taper.likely, 1)} h (${number(taper.low, 1)} to ${number(taper.high, 1)}): our assumption. A charger counts for the hours a day aboard that are said of it, from ${String(assumedChargingFrom_h).padStart(2, '0')}:00 (our assumption).`,
         ...(panels.length === 0
           ? []
           : [

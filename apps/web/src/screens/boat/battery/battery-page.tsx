@@ -12,11 +12,14 @@ import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import './battery.css';
+import { ChargingPart, type ChargingSheet } from './charging-part.tsx';
 import { NightsDrawing } from './nights-drawing.tsx';
 import { usePowerTold } from './use-power-told.ts';
 
 const ReadingSheet = onDemand(() => import('./reading-sheet.tsx'));
 const BatterySheet = onDemand(() => import('./battery-sheet.tsx'));
+const PanelSheet = onDemand(() => import('./panel-sheet.tsx'));
+const ChargerSheet = onDemand(() => import('./charger-sheet.tsx'));
 
 /** readings shown before more is asked for */
 const shownAtFirst = 8;
@@ -24,7 +27,7 @@ const shownAtFirst = 8;
 export default function BatteryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
   const record = book.batteries[id];
-  const [open, setOpen] = useState<'reading' | 'battery' | 'working' | null>(null);
+  const [open, setOpen] = useState<'reading' | 'battery' | 'working' | ChargingSheet | null>(null);
   const telling = usePowerTold(book, id);
   const back = (
     <p className="boat-back">
@@ -82,6 +85,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
           ))}
         </section>
       ))}
+      <ChargingPart book={book} battery={id} onOpen={setOpen} />
       <Readings id={id} />
       {told && (
         <section className="battery-cautions">
@@ -108,6 +112,12 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
       <Suspense fallback={null}>
         {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={() => setOpen(null)} />}
         {open === 'battery' && <BatterySheet book={book} id={id} onClose={() => setOpen(null)} />}
+        {typeof open === 'object' && open?.of === 'panel' && (
+          <PanelSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
+        )}
+        {typeof open === 'object' && open?.of === 'charger' && (
+          <ChargerSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
+        )}
       </Suspense>
     </div>
   );
