@@ -12,6 +12,7 @@ export { Dice } from './estimate/dice.ts';
 export {
   type BatteryDraws,
   type BatteryEstimate,
+  bandOf,
   type EstimateAsked,
   type EstimateSeries,
   estimateBattery,

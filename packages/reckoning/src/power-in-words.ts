@@ -3,10 +3,11 @@ import { type Band, type OddReading, restCharge } from '#battery';
 import type { Book } from '#boat-book';
 import type { Chance, Endurance } from '#power';
 import { clockOfMinute, localAt, showNumber } from '#units';
+import type { LoadTestResult, LoadTestTrend } from './load-test-trend.ts';
 import { oddsInWords } from './odds-in-words.ts';
 import type { ChargingHelp } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
-import type { BatteryNow, LoadTestResult, NightAheadOf, NightCompared } from './power-night.ts';
+import type { BatteryNow, NightAheadOf, NightCompared } from './power-night.ts';
 import { dayInWords } from './when-in-words.ts';
 
 const volts = (value: number) => value.toFixed(2);
@@ -195,8 +196,32 @@ export function trendInWords(nights: readonly NightCompared[]): string | null {
     : `The last ${recent.length} mornings read ${volts(mean)} V over what was foretold: it is better, or less draws, than the list says.`;
 }
 
-export const loadTestInWords = ({ day, capacity_Ah, drawn_Ah, readings }: LoadTestResult): string =>
-  `${dayInWords(day)}: ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}), from ${Ah(drawn_Ah)} Ah drawn and ${readings} readings.`;
+/** A line a load test, and what becomes of the battery over them. */
+export function loadTestsInWords(trend: LoadTestTrend): string[] {
+  const change = loadTestChangeInWords(trend);
+  return [
+    ...trend.tests.map(
+      ({ day, capacity_Ah, resistance_mohm, drawn_Ah, hours, readings }: LoadTestResult) =>
+        `${dayOfYear(day)}: ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}) and ${pct(resistance_mohm.likely)} mΩ (${bandInWords(resistance_mohm, pct)}), from ${Ah(drawn_Ah)} Ah drawn in ${showNumber(hours, 1)} h and ${readings} readings.`,
+    ),
+    ...(change === null ? [] : [change]),
+  ];
+}
+
+const dayOfYear = (day: string) => `${dayInWords(day)} ${day.slice(0, 4)}`;
+
+/** What becomes of the battery from test to test; null: the tests do not lie far enough apart to say. */
+function loadTestChangeInWords({ tests, capacityChange_pct_year: change }: LoadTestTrend): string | null {
+  if (change === null) return null;
+  const whole = (value: number) => String(Math.round(Math.abs(value)));
+  const [first, last] = [tests[0]!.capacity_Ah, tests.at(-1)!.capacity_Ah];
+  const span = `From ${dayOfYear(tests[0]!.day)} to ${dayOfYear(tests.at(-1)!.day)}, ${Ah(first.likely)} to ${Ah(last.likely)} Ah:`;
+  if (change.high < 0)
+    return `${span} it loses ${bandInWords({ low: -change.high, high: -change.low }, whole)} % a year.`;
+  if (change.low > 0)
+    return `${span} it seems to gain, which a battery does not: a load was misstated in one of the tests.`;
+  return `${span} ${whole(change.likely)} % ${change.likely < 0 ? 'less' : 'more'} a year, but the tests are too uncertain to say that it changes.`;
+}
 
 /** What each circuit takes in 24 hours aboard. */
 export const drawsInWords = ({ draws }: NightAheadOf): string[] =>

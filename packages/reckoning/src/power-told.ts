@@ -1,6 +1,7 @@
 import type { Book, Id } from '#boat-book';
 import { circuitSpans } from '#power';
 import type { Span } from '#units';
+import { type LoadTestTrend, loadTestTrend } from './load-test-trend.ts';
 import { chargingHelp } from './power-charging.ts';
 import { batteryOfBook } from './power-history.ts';
 import {
@@ -13,7 +14,7 @@ import {
   floorInWords,
   furtherReadingInWords,
   howFullInWords,
-  loadTestInWords,
+  loadTestsInWords,
   morningInWords,
   nightsInWords,
   noBatteryNowInWords,
@@ -22,7 +23,8 @@ import {
   trendInWords,
   whyInWords,
 } from './power-in-words.ts';
-import { batteryNow, loadTestResults, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
+import { batteryNow, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
+import { powerPlace } from './power-place.ts';
 import { powerWorking } from './power-working.ts';
 
 /** All that is told of one battery, in whole sentences. Screens, prints and the command line use the same. */
@@ -38,6 +40,8 @@ export interface PowerTold {
   readonly working: readonly { readonly title: string; readonly lines: readonly string[] }[];
   /** for the drawing of the nights; null: nothing is known of the charge */
   readonly course: PowerCourse | null;
+  /** null: the book has no place, so what flowed cannot be worked out */
+  readonly loadTests: LoadTestTrend | null;
 }
 
 /** Charge over the nights ahead. [ms, %] */
@@ -67,15 +71,19 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
   const { record } = battery;
   const label = `${record.name}: ${record.nominal_Ah} Ah, ${record.nominal_V} V, ${kindInWords[record.chemistry]}`;
   const cautions = batteryCautions(battery, book);
+  const place = powerPlace(book, now, null);
+  const loadTests = place === null ? null : loadTestTrend(book, battery, place);
+  const part = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : [{ title, lines }]);
+  const testsPart = loadTests === null ? [] : part('Load tests', loadTestsInWords(loadTests));
   const known = batteryNow(book, battery, now);
-  if (typeof known === 'string')
-    return { label, full: [noBatteryNowInWords[known]], parts: [], cautions, working: [], course: null };
+  if (typeof known === 'string') {
+    const full = [noBatteryNowInWords[known]];
+    return { label, full, parts: testsPart, cautions, working: [], course: null, loadTests };
+  }
   const ahead = nightAheadOf(book, battery, known, { now, nights, aboard: 'all' });
   const trip = nightsToOuting(book, known.place, now);
   const compared = nightsCompared(book, battery);
   const trend = trendInWords(compared);
-  const tests = loadTestResults(book, battery, known.place);
-  const part = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : [{ title, lines }]);
   const { course } = ahead.endurance;
   return {
     label,
@@ -108,7 +116,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
         furtherReadingInWords(known, battery, now),
       ]),
       ...part('What draws', [...drawsInWords(ahead), drawSumInWords(ahead)]),
-      ...part('Load tests', tests.map(loadTestInWords)),
+      ...testsPart,
       ...part('Nights foretold and read', [
         ...compared.slice(-6).map(comparedInWords),
         ...(trend === null ? [] : [trend]),
@@ -116,6 +124,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
     ],
     cautions,
     working: powerWorking(battery, known, ahead),
+    loadTests,
     course: {
       at: [...course.at],
       low: [...course.low],

@@ -162,7 +162,7 @@ function seriesOf(ensemble: Ensemble, draws: Draws, at: Float64Array): EstimateS
 }
 
 /** Nine in ten of the values, and the middle. */
-function bandOf(values: Float64Array): Band {
+export function bandOf(values: Float64Array): Band {
   const sorted = Float64Array.from(values).sort();
   const at = (share: number) => {
     const x = share * (sorted.length - 1);
