@@ -10,10 +10,24 @@ const may = {
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
   jobs: ['units', 'working'],
+  readings: ['units'],
   // boat-book takes the part shapes (types) that these define
   'boat-book': ['units', 'sky', 'materials', 'battery', 'solar', 'wiring', 'workplan'],
   reckoning: [
-    ...['units', 'working', 'sky', 'materials', 'battery', 'solar', 'wiring', 'power', 'workplan', 'jobs', 'boat-book'],
+    ...[
+      'units',
+      'working',
+      'sky',
+      'materials',
+      'battery',
+      'solar',
+      'wiring',
+      'power',
+      'workplan',
+      'jobs',
+      'readings',
+      'boat-book',
+    ],
   ],
 };
 const arrows = Object.entries(may).map(([from, to]) => ({
