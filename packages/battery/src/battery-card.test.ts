@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assumedLoadedResistance_mohm, batteryCard } from './battery-card.ts';
-import { restCharge } from './rest-charge.ts';
+import { restCharge, restVolts } from './rest-charge.ts';
 
 const card = batteryCard({
   chemistry: 'agm',
@@ -8,6 +8,8 @@ const card = batteryCard({
   load_A: 2,
   loaded_mohm: { low: 40, likely: 50, high: 60 },
   temperatures_C: [0, 10, 20, 30],
+  floor_pct: 50,
+  step_V: 0.1,
 });
 
 describe('the battery card', () => {
@@ -40,10 +42,14 @@ describe('the battery card', () => {
 
   it('of a 24 V battery has twice the volts', () => {
     const loaded_mohm = assumedLoadedResistance_mohm('lifepo4', 50, 24);
-    const of24 = batteryCard({ chemistry: 'lifepo4', nominal_V: 24, load_A: 0, loaded_mohm, temperatures_C: [25] });
+    const of24 = batteryCard({
+      ...{ chemistry: 'lifepo4', nominal_V: 24, load_A: 0, loaded_mohm, temperatures_C: [25], floor_pct: 20 },
+      step_V: 0.05,
+    } as const);
     expect(of24.rows[0]!.volts).toBe(27.2);
     expect(of24.rows[0]!.cells[0]!.rested).toEqual(restCharge('lifepo4', 13.6, 25));
-    expect(of24.floor_pct).toBe(20);
+    expect(of24.rows[1]!.volts).toBe(27.1);
+    expect(of24.floor[0]!.rested_V).toEqual(restVolts('lifepo4', 20, 25, 24));
   });
 
   it('refuses what cannot be', () => {
@@ -51,6 +57,8 @@ describe('the battery card', () => {
       batteryCard({
         ...{ chemistry: 'agm', nominal_V: 12, load_A: -1, loaded_mohm: { low: 1, likely: 1, high: 1 } },
         temperatures_C: [20],
+        floor_pct: 50,
+        step_V: 0.1,
       } as const),
     ).toThrow('load must be');
   });

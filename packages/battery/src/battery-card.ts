@@ -1,5 +1,5 @@
 import type { Chemistry } from './chemistry.ts';
-import { floor_pct, newResistance_mohm } from './keeping.ts';
+import { newResistance_mohm } from './keeping.ts';
 import { type Band, type RestCharge, restCharge, restVolts } from './rest-charge.ts';
 import { requireBetween } from './table-value.ts';
 
@@ -19,6 +19,10 @@ export interface CardFor {
   readonly loaded_mohm: Band;
   /** temperatures of the battery, one column each. [°C], −20–50 */
   readonly temperatures_C: readonly number[];
+  /** the lowest charge planned for. [%], 0–100 */
+  readonly floor_pct: number;
+  /** from one line to the next, of a 12 V battery. [V] */
+  readonly step_V: number;
 }
 
 /** Charge by one reading at one temperature. */
@@ -61,11 +65,15 @@ const coldFactor = (chemistry: Chemistry, battery_C: number): number =>
  * The card of one battery: volts to charge, rested and under its usual load at anchor, at some temperatures.
  *
  * @returns            charge in percent of what the battery holds, with the ends of its band
- * @throws RangeError  for a load under 0 A or over 500 A, no temperature, or one outside −20–50 °C
+ * @throws RangeError  for a load under 0 A or over 500 A, no temperature or one outside −20–50 °C, a floor outside 0–100 %,
+ *                     a step outside 0.01–0.5 V
  *
  * Not covered: reading on charge or within a day of it; another load than the one stated; percent is of what it holds now.
  */
-export function batteryCard({ chemistry, nominal_V, load_A, loaded_mohm, temperatures_C }: CardFor): BatteryCard {
+export function batteryCard(given: CardFor): BatteryCard {
+  const { chemistry, nominal_V, load_A, loaded_mohm, temperatures_C, floor_pct, step_V } = given;
+  requireBetween('floor', floor_pct, 0, 100, '%');
+  requireBetween('step', step_V, 0.01, 0.5, 'V');
   requireBetween('load', load_A, 0, 500, 'A');
   if (temperatures_C.length === 0) throw new RangeError('a card needs one temperature at least');
   for (const heat of temperatures_C) requireBetween('battery temperature', heat, -20, 50, '°C');
@@ -75,12 +83,12 @@ export function batteryCard({ chemistry, nominal_V, load_A, loaded_mohm, tempera
     return { low: times * loaded_mohm.low, likely: times * loaded_mohm.likely, high: times * loaded_mohm.high };
   };
   const [top, bottom] = chemistry === 'lifepo4' ? [13.6, 12.2] : [13, 11.4];
-  const steps = Math.round((top - bottom) / 0.1);
+  const steps = Math.round((top - bottom) / step_V);
   const read = (volts: number, battery_C: number) =>
     restCharge(chemistry, Math.min(40, Math.max(0, volts)), battery_C, nominal_V);
   return {
     rows: Array.from({ length: steps + 1 }, (_, i) => {
-      const volts = Math.round(10 * scale * (10 * top - i)) / 100;
+      const volts = Math.round(100 * scale * (top - i * step_V)) / 100;
       return {
         volts,
         cells: temperatures_C.map((battery_C): CardCell => {
@@ -99,9 +107,9 @@ export function batteryCard({ chemistry, nominal_V, load_A, loaded_mohm, tempera
         }),
       };
     }),
-    floor_pct: floor_pct(chemistry),
+    floor_pct,
     floor: temperatures_C.map((battery_C) => {
-      const rested_V = restVolts(chemistry, floor_pct(chemistry), battery_C, nominal_V);
+      const rested_V = restVolts(chemistry, floor_pct, battery_C, nominal_V);
       const sag = sagAt(battery_C);
       return {
         battery_C,

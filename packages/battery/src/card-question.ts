@@ -1,6 +1,7 @@
 import { amount, assuming, type Figure, type Question, question, series, type WorkingLine } from '#working';
 import { assumedLoadedResistance_mohm, batteryCard, cardCondition } from './battery-card.ts';
 import { cautions, chemistryField, nominalField, nominalVolts, sizeField } from './battery-fields.ts';
+import { floor_pct } from './keeping.ts';
 import type { Band } from './rest-charge.ts';
 
 /** The question behind the printed card. A function, so that an app that asks none carries none. */
@@ -37,7 +38,15 @@ function cardQuestion() {
         own === null
           ? assumedLoadedResistance_mohm(chemistry, size, nominal_V)
           : { low: 0.85 * own, likely: own, high: 1.15 * own };
-      const card = batteryCard({ chemistry, nominal_V, load_A: load, loaded_mohm, temperatures_C: temperatures });
+      const card = batteryCard({
+        chemistry,
+        nominal_V,
+        load_A: load,
+        loaded_mohm,
+        temperatures_C: temperatures,
+        floor_pct: floor_pct(chemistry),
+        step_V: 0.1,
+      });
       const figure = (symbol: string, meaning: string, { low, likely, high }: Band, unit: string): Figure => ({
         symbol,
         meaning,

@@ -22,5 +22,13 @@ export { assumedOfBatteries } from './estimate/priors.ts';
 export { floor_pct, selfDischarge_pct_month } from './keeping.ts';
 export { keepingQuestions } from './keeping-questions.ts';
 export { lampQuestions } from './lamp-questions.ts';
-export { type Band, type RestCharge, type RestCurve, restCharge, restCurve, restVolts } from './rest-charge.ts';
+export {
+  type Band,
+  type RestCharge,
+  type RestCurve,
+  restCharge,
+  restCurve,
+  restSources,
+  restVolts,
+} from './rest-charge.ts';
 export { restQuestions } from './rest-questions.ts';

@@ -1,3 +1,4 @@
+import type { Source } from '#working';
 import { type RestTable, type RestTableName, restTables } from '../tables/rest-volts.read-2026-11.ts';
 import type { Chemistry } from './chemistry.ts';
 import { requireBetween, tableValue } from './table-value.ts';
@@ -33,6 +34,15 @@ export const tablesOf: Readonly<Record<Chemistry, readonly RestTableName[]>> = {
   gel: ['gel-data-sheet', 'lead-ten-step'],
   lifepo4: ['lfp-measured', 'lfp-trade'],
 };
+
+/** Where the rested volts of a chemistry come from, each table by its title. */
+export const restSources = (chemistry: Chemistry): Source[] => [
+  ...tablesOf[chemistry].map((name): Source => {
+    const { title, provenance } = restTables[name];
+    return { title, seen: provenance === 'found' ? 'read second-hand' : 'recalled' };
+  }),
+  { title: 'change with temperature: textbooks', seen: 'recalled' },
+];
 
 export const tableTemperature_C = 25;
 

@@ -1,15 +1,5 @@
 import { inBase, inUnit } from '#units';
-import {
-  amount,
-  assuming,
-  choice,
-  duration,
-  type Field,
-  type Figure,
-  type Question,
-  question,
-  type Source,
-} from '#working';
+import { amount, assuming, choice, duration, type Field, type Figure, type Question, question } from '#working';
 import { type RestTableName, restTables } from '../tables/rest-volts.read-2026-11.ts';
 import {
   cautions,
@@ -21,21 +11,21 @@ import {
   nominalVolts,
 } from './battery-fields.ts';
 import type { Chemistry } from './chemistry.ts';
-import { restCharge, restCoefficient_V_C, restVolts, tablesOf, tableTemperature_C, tableVolts } from './rest-charge.ts';
+import {
+  restCharge,
+  restCoefficient_V_C,
+  restSources,
+  restVolts,
+  tablesOf,
+  tableTemperature_C,
+  tableVolts,
+} from './rest-charge.ts';
 import { excessAfterCharge_V, type LastUse, restHours } from './rest-hours.ts';
 
 /** The questions about a rested battery. A function, so that an app that asks none carries none. */
 export function restQuestions(): readonly Question[] {
   return [restChargeQuestion(), restVoltsQuestion(), restHoursQuestion()];
 }
-
-const sourcesFor = (chemistry: Chemistry): Source[] => [
-  ...tablesOf[chemistry].map((name): Source => {
-    const { title, provenance } = restTables[name];
-    return { title, seen: provenance === 'found' ? 'read second-hand' : 'recalled' };
-  }),
-  { title: 'change with temperature: textbooks', seen: 'recalled' },
-];
 
 const limitsFor = (chemistry: Chemistry): string[] => [
   'Rested means loads off and panel dark or disconnected for hours: before sunrise is the time. Under load or on charge ask the estimate instead.',
@@ -83,7 +73,7 @@ function restChargeQuestion() {
           unit: '%',
           formula: 'the charge at which this table has these volts, at 25 °C',
         })),
-        sources: sourcesFor(chemistry),
+        sources: restSources(chemistry),
         limits: limitsFor(chemistry),
         cautions: [cautions.shortCircuit],
       };
@@ -184,7 +174,7 @@ function restVoltsQuestion() {
             formula: `counted from ${tableTemperature_C} °C`,
           },
         ],
-        sources: sourcesFor(chemistry),
+        sources: restSources(chemistry),
         limits: limitsFor(chemistry),
         cautions: [cautions.shortCircuit],
       };

@@ -14,6 +14,7 @@ import {
   workingInWords,
 } from './circuits-in-words.ts';
 import { type CircuitPlace, circuitsOfBook, type LookedAtBattery, type LookedAtCircuit } from './circuits-of-book.ts';
+import { kindInWords } from './power-in-words.ts';
 
 /** Titled lines of how a figure came about. */
 export interface WorkingTold {
@@ -62,8 +63,6 @@ export interface CircuitsTold {
   readonly batteries: readonly BatteryCircuitsTold[];
   readonly cautions: readonly string[];
 }
-
-const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', lifepo4: 'LiFePO4' } as const;
 
 /** Every circuit, panel and charger of the book with its figures, what is wrong with it and how that is worked out. */
 export function circuitsTold(book: Book): CircuitsTold {

@@ -1,3 +1,4 @@
+export { type CardFigure, type CardTable, type CardTold, cardTold } from './card-told.ts';
 export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';
 export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';

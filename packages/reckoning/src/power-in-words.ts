@@ -14,6 +14,8 @@ const volts = (value: number) => value.toFixed(2);
 const Ah = (value: number) => showNumber(value, value < 10 ? 1 : 0);
 const pct = (value: number) => String(Math.round(value));
 const hour = 3_600_000;
+export const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', lifepo4: 'LiFePO4' } as const;
+
 /** Where the air was not written down. Assumed. [°C] */
 const usualHeat_C = 18;
 

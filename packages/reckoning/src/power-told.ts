@@ -14,6 +14,7 @@ import {
   floorInWords,
   furtherReadingInWords,
   howFullInWords,
+  kindInWords,
   loadTestsInWords,
   morningInWords,
   nightsInWords,
@@ -55,8 +56,6 @@ export interface PowerCourse {
   readonly nights: readonly Span[];
   readonly zone: string;
 }
-
-const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', lifepo4: 'LiFePO4' } as const;
 
 /**
  * How full a battery is and why, the nights ahead as if aboard, the next outing's, what further reading would help, what the

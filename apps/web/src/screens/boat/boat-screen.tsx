@@ -5,10 +5,11 @@ import './boat.css';
 import { BoatPage } from './boat-page.tsx';
 
 const BatteryPage = onDemand(() => import('./battery/battery-page.tsx'));
+const CardPage = onDemand(() => import('./battery/card-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
-  const [page, id] = useRoute().rest;
+  const [page, id, part] = useRoute().rest;
   if (page === 'zone' && id !== undefined)
     return (
       <Suspense fallback={null}>
@@ -18,7 +19,7 @@ export default function BoatScreen() {
   if (page === 'battery' && id !== undefined)
     return (
       <Suspense fallback={null}>
-        <BatteryPage key={id} id={id} />
+        {part === 'card' ? <CardPage key={id} id={id} /> : <BatteryPage key={id} id={id} />}
       </Suspense>
     );
   return <BoatPage />;

@@ -75,6 +75,9 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
         <button type="button" onClick={() => setOpen('battery')}>
           Change the battery
         </button>
+        <a className="button" href={address('boat', 'battery', id, 'card')}>
+          The card to print
+        </a>
       </div>
       {told?.course && <NightsDrawing course={told.course} />}
       {told?.parts.map(({ title, lines }) => (

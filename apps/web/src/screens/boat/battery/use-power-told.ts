@@ -1,24 +1,30 @@
-/** What is told of a battery, asked again when the book changes and when the hour does. */
+/** What is told of a battery, worked out beside the page and asked again when the book changes. */
 import { wrap } from 'comlink';
 import { useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import type { PowerTold } from '#reckoning';
+import type { CardTold, PowerTold } from '#reckoning';
 import type { BatteryWorker } from './battery-worker.ts';
 
 const worker = wrap<BatteryWorker>(new Worker(new URL('./battery-worker.ts', import.meta.url), { type: 'module' }));
 /** Nights looked at. */
 const nights = 3;
 
-export type Telling =
+/** What a Worker works out beside the page. */
+export type Telling<T> =
   | { readonly state: 'working out' }
-  | { readonly state: 'told'; readonly told: PowerTold }
+  | { readonly state: 'told'; readonly told: T }
   | { readonly state: 'failed'; readonly because: string };
 
-export function usePowerTold(book: Book, id: Id): Telling {
-  const [telling, setTelling] = useState<Telling>({ state: 'working out' });
+type Ask<T> = (book: Book, id: Id) => Promise<T | null>;
+const askPower: Ask<PowerTold> = (book, id) => worker.told(book, id, Date.now(), nights);
+const askCard: Ask<CardTold> = (book, id) => worker.card(book, id, Date.now());
+
+/** Asks again when the book is another; what was told stands until then. */
+function useTelling<T>(ask: Ask<T>, book: Book, id: Id): Telling<T> {
+  const [telling, setTelling] = useState<Telling<T>>({ state: 'working out' });
   useEffect(() => {
     let live = true;
-    worker.told(book, id, Date.now(), nights).then(
+    ask(book, id).then(
       (told) => {
         if (live && told !== null) setTelling({ state: 'told', told });
       },
@@ -29,6 +35,9 @@ export function usePowerTold(book: Book, id: Id): Telling {
     return () => {
       live = false;
     };
-  }, [book, id]);
+  }, [ask, book, id]);
   return telling;
 }
+
+export const usePowerTold = (book: Book, id: Id): Telling<PowerTold> => useTelling(askPower, book, id);
+export const useCardTold = (book: Book, id: Id): Telling<CardTold> => useTelling(askCard, book, id);
