@@ -222,12 +222,7 @@ export function sunPosition(sun: SunCase): SunPosition {
     sin(latitude_deg) * sin(topocentricDeclination) +
       cos(latitude_deg) * cos(topocentricDeclination) * cos(topocentricHourAngle),
   );
-  const sunHalfWidth_deg = 0.26667;
-  const refraction =
-    altitudeWithoutAir < -(sunHalfWidth_deg + horizonRefraction_deg)
-      ? 0
-      : ((pressure_hPa / 1010) * (283 / (273 + air_C)) * 1.02) /
-        (60 * tan(altitudeWithoutAir + 10.3 / (altitudeWithoutAir + 5.11)));
+  const refraction = refractionOf(altitudeWithoutAir, pressure_hPa, air_C, horizonRefraction_deg);
   const altitude = altitudeWithoutAir + refraction;
   const azimuthFromSouth = turn(
     arctan(
@@ -250,6 +245,25 @@ export function sunPosition(sun: SunCase): SunPosition {
     azimuthFromSouth,
     azimuth: turn(azimuthFromSouth + 180),
   };
+}
+
+/**
+ * How much higher average air makes the sun seem. [°]; 0 where the whole sun is below the horizon
+ *
+ * @param altitudeWithoutAir  [°], −90–90
+ * Source: the same report, §3.14.2.
+ */
+export function refractionOf(
+  altitudeWithoutAir: number,
+  pressure_hPa: number,
+  air_C: number,
+  horizonRefraction_deg: number,
+): number {
+  const sunHalfWidth_deg = 0.26667;
+  return altitudeWithoutAir < -(sunHalfWidth_deg + horizonRefraction_deg)
+    ? 0
+    : ((pressure_hPa / 1010) * (283 / (273 + air_C)) * 1.02) /
+        (60 * tan(altitudeWithoutAir + 10.3 / (altitudeWithoutAir + 5.11)));
 }
 
 /**
