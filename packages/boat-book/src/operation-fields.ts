@@ -91,6 +91,8 @@ export interface OperationFieldsByName {
   readonly addLoadTest: New<LoadTest>;
   readonly changeLoadTest: Changed<LoadTest>;
   readonly removeLoadTest: One;
+  /** its readings with it, so that they are taken back together */
+  readonly enterLoadTest: Omit<LoadTest, 'readings'> & { readonly readings: readonly Omit<ReadingRecord, 'order'>[] };
   readonly enterReadings: { readonly readings: readonly Omit<ReadingRecord, 'order'>[] };
   readonly removeReading: One;
   readonly keepReadingBlock: Omit<ReadingBlock, 'order'>;

@@ -119,3 +119,23 @@ test('a charger may be put in with or without the hours it runs, and they can be
   book.undo();
   expect(book.view().chargers[bench]?.hours_a_day).toBe(2);
 });
+
+test('a load test is entered with its readings, in order, and taken back with them', () => {
+  const book = begun();
+  const id = done(book.run('addBattery', battery));
+  const at = (clock: string, volts: number) => ({ ...reading, battery: id, volts, at: `2026-05-02T${clock}:00Z` });
+  const given = { battery: id, circuit: null, watts: 12, note: '', readings: [at('20:00', 12.8), at('21:00', 12.6)] };
+  const made = done(book.run('enterLoadTest', given));
+  const { readings } = book.view().loadTests[made]!;
+  expect(readings.map((each) => book.view().readings[each]?.volts)).toEqual([12.8, 12.6]);
+  book.undo();
+  expect([book.view().loadTests, book.view().readings]).toEqual([{}, {}]);
+  const refused = (parts: object) => book.run('enterLoadTest', { ...given, ...parts } as never);
+  expect(refused({ watts: null })).toMatchObject({ kind: 'refused', where: 'watts' });
+  expect(refused({ readings: [at('21:00', 12.6), at('20:00', 12.8)] })).toMatchObject({
+    kind: 'refused',
+    where: 'readings › 2. › at',
+  });
+  expect(refused({ readings: [at('21:00', 12.6)] })).toMatchObject({ kind: 'refused', where: 'readings' });
+  expect(book.view().readings).toEqual({});
+});

@@ -5,7 +5,8 @@ import { refuse } from './edit.ts';
 import { id } from './field-schemas.ts';
 import { type Operations, without } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
-import { nightAheadSchema, readingBlockSchema, readingSchema } from './power-schemas.ts';
+import type { LoadTest } from './power-records.ts';
+import { loadTestSchema, nightAheadSchema, readingBlockSchema, readingSchema } from './power-schemas.ts';
 
 const [addBattery, changeBattery, removeBattery] = plainThree<'addBattery', 'changeBattery', 'removeBattery'>(
   'batteries',
@@ -19,12 +20,14 @@ const [addCircuit, changeCircuit, removeCircuit] = plainThree<'addCircuit', 'cha
 );
 const [addLoadTest, changeLoadTest, removeLoadTest] = plainThree<'addLoadTest', 'changeLoadTest', 'removeLoadTest'>(
   'loadTests',
-  (record) => {
-    const test = record as { readonly circuit?: string | null; readonly watts?: number | null };
-    if (test.circuit === null && test.watts === null)
-      refuse('watts', 'nothing is said of what drew', 'a circuit, or watts');
-  },
+  (record) => refuseUnknownLoad(record as Pick<LoadTest, 'circuit' | 'watts'>),
 );
+
+function refuseUnknownLoad({ circuit, watts }: Pick<LoadTest, 'circuit' | 'watts'>): void {
+  if (circuit === null && watts === null) refuse('watts', 'nothing is said of what drew', 'a circuit, or watts');
+}
+
+const newReadingSchema = z.strictObject(without(readingSchema, ['order']));
 
 /** Nights foretold that are kept a battery: more than two years of nights aboard. */
 const nightsKept = 400;
@@ -45,12 +48,34 @@ export const powerOperations = {
   addLoadTest,
   changeLoadTest,
   removeLoadTest,
+  enterLoadTest: {
+    title: 'Enter a load test',
+    does: 'Enters a load test with what was read in it; undo takes all of it back together.',
+    undoes: true,
+    fields: z.strictObject({
+      ...loadTestSchema.shape,
+      readings: z.array(newReadingSchema).check(z.minLength(2), z.maxLength(500)),
+    }),
+    run({ readings, ...test }: OperationFields<'enterLoadTest'>, edit) {
+      edit.need('batteries', test.battery, 'battery');
+      refuseUnknownLoad(test);
+      readings.forEach((reading, i) => {
+        const where = `readings › ${i + 1}. › at`;
+        if (reading.battery !== test.battery)
+          refuse(`readings › ${i + 1}. › battery`, 'it is another battery’s', 'the battery of the test');
+        const before = readings[i - 1];
+        if (before && Date.parse(reading.at) <= Date.parse(before.at))
+          refuse(where, `${reading.at} is not after the reading before it`, `later than ${before.at}`);
+      });
+      return edit.put('loadTests', { ...test, readings: readings.map((reading) => edit.fix('readings', reading)) });
+    },
+  },
   enterReadings: {
     title: 'Enter readings',
     does: 'Enters what a voltmeter showed, with its circumstances; undo takes them back together.',
     undoes: true,
     fields: z.strictObject({
-      readings: z.array(z.strictObject(without(readingSchema, ['order']))).check(z.minLength(1), z.maxLength(500)),
+      readings: z.array(newReadingSchema).check(z.minLength(1), z.maxLength(500)),
     }),
     run({ readings }: OperationFields<'enterReadings'>, edit) {
       const ids = readings.map((reading, i) => {
