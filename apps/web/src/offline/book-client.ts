@@ -2,11 +2,11 @@
  * The one way screens read and change the boat book. The book itself lives in a Worker; a screen sees a plain value
  * that never changes under it, and asks for changes by the name of an operation.
  */
-import { type Remote, wrap } from 'comlink';
+import { type Remote, transfer, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
-import type { KeptBooks, StartsWith } from './book-world.ts';
+import type { KeptBooks, ReadingsToKeep, StartsWith } from './book-world.ts';
 
 export interface BookSnapshot extends BookState {
   /** null while opening, and when there is no book on this device yet */
@@ -26,6 +26,10 @@ export interface BookClient {
   /** resolves when all that was asked so far is in lasting storage, or cannot be (see `state`) */
   flush(): Promise<void>;
   boatFile(): Promise<Uint8Array>;
+  /** Keeps a block of readings on the device and names it in the book. The bytes are handed over. */
+  keepReadings(block: ReadingsToKeep, bytes: Uint8Array): Promise<OperationOutcome>;
+  /** The bytes of a blob, or null where this device does not have it. */
+  blob(hash: string): Promise<Uint8Array | null>;
   /** `asCopy`: as a new book of its own, even where this device has the same one */
   openFile(bytes: Uint8Array, how?: { readonly asCopy: boolean }): Promise<OpenedFile>;
   startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>, standing?: StartsWith): Promise<void>;
@@ -154,6 +158,9 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
       await books().flush();
     },
     boatFile: () => books().boatFile(),
+    keepReadings: (block, bytes) =>
+      asking((there) => there.keepReadings(block, transfer(bytes, [bytes.buffer])) as Promise<OperationOutcome>),
+    blob: (hash) => books().blob(hash),
     openFile: (bytes, how) => asking((there) => there.openFile(bytes, how?.asCopy === true) as Promise<OpenedFile>),
     startBook: (kind, boat, standing) => asking((there) => there.startBook(kind, boat, standing)),
     books: () => books().books(),

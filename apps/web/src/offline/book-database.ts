@@ -7,6 +7,8 @@
  *   books       the books there are, and which one is open (`current`)
  *   firsts      for each book, the plain book as it last stood, for the first paint
  *   foreign     books from a newer version, as the bytes of their file
+ *   blobs       blocks of readings and the like, each under the SHA-256 of its bytes; they never change
+ *   blob uses   which book names which blob; one that no book has named for a week is taken away
  */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Book } from '#boat-book';
@@ -29,6 +31,13 @@ export interface KnownBook {
   readonly foreign: boolean;
 }
 
+export interface BlobUse {
+  readonly book: string;
+  readonly blob: string;
+  /** when the book was first seen without it; null: it names it. [ms] */
+  readonly unnamedSince: number | null;
+}
+
 export interface Schema extends DBSchema {
   rows: { key: number; value: StoredRow; indexes: { book: string } };
   'set aside': { key: number; value: { book: string; row: unknown; found: string } };
@@ -36,6 +45,8 @@ export interface Schema extends DBSchema {
   open: { key: string; value: string };
   firsts: { key: string; value: { book: Book } };
   foreign: { key: string; value: Uint8Array };
+  blobs: { key: string; value: Uint8Array };
+  'blob uses': { key: [book: string, blob: string]; value: BlobUse; indexes: { book: string; blob: string } };
 }
 
 /** Held to the type of the book; the schema itself is not loaded before the first paint. */
@@ -44,14 +55,20 @@ const bookVersion: Book['version'] = 3;
 export const databaseName = 'fettle';
 
 export async function openDatabase(name: string): Promise<IDBPDatabase<Schema>> {
-  return openDB<Schema>(name, 1, {
-    upgrade(db) {
-      db.createObjectStore('rows', { autoIncrement: true }).createIndex('book', 'book');
-      db.createObjectStore('set aside', { autoIncrement: true });
-      db.createObjectStore('books', { keyPath: 'id' });
-      db.createObjectStore('open');
-      db.createObjectStore('firsts');
-      db.createObjectStore('foreign');
+  return openDB<Schema>(name, 2, {
+    upgrade(db, from) {
+      if (from < 1) {
+        db.createObjectStore('rows', { autoIncrement: true }).createIndex('book', 'book');
+        db.createObjectStore('set aside', { autoIncrement: true });
+        db.createObjectStore('books', { keyPath: 'id' });
+        db.createObjectStore('open');
+        db.createObjectStore('firsts');
+        db.createObjectStore('foreign');
+      }
+      db.createObjectStore('blobs');
+      const uses = db.createObjectStore('blob uses', { keyPath: ['book', 'blob'] });
+      uses.createIndex('book', 'book');
+      uses.createIndex('blob', 'blob');
     },
     blocking(_current, _blocked, event) {
       // a newer version of the program in another tab wants to change the store: let it

@@ -33,6 +33,15 @@ export interface BookLog {
   setAside(book: string, keys: readonly number[], found: string): Promise<void>;
   keepFirst(id: string, book: Book): Promise<void>;
   first(book: string): Promise<Book | null>;
+  blob(hash: string): Promise<Uint8Array | null>;
+  /** Keeps blobs by their hash; all of them, or it rejects and none is kept. */
+  keepBlobs(blobs: ReadonlyMap<string, Uint8Array>): Promise<void>;
+  /**
+   * Notes which blobs a book names now, and takes away those that it has not named for `spare_ms` and no other book does:
+   * until then undo finds them.
+   * @returns which of those named are not on this device
+   */
+  noteBlobs(book: string, named: ReadonlySet<string>, now: number, spare_ms: number): Promise<readonly string[]>;
   close(): void;
 }
 
@@ -144,6 +153,29 @@ export async function bookLog(name = databaseName): Promise<BookLog> {
       await db.put('firsts', { book }, id);
     },
     first: async (book) => (await db.get('firsts', book))?.book ?? null,
+    blob: async (hash) => (await db.get('blobs', hash)) ?? null,
+    async keepBlobs(blobs) {
+      if (blobs.size === 0) return;
+      const tx = db.transaction('blobs', 'readwrite', lasting);
+      await Promise.all([...[...blobs].map(([hash, bytes]) => tx.store.put(bytes, hash)), tx.done]);
+    },
+    async noteBlobs(book, named, now, spare_ms) {
+      const tx = db.transaction(['blobs', 'blob uses'], 'readwrite');
+      const uses = tx.objectStore('blob uses');
+      const before = await uses.index('book').getAll(book);
+      for (const blob of named) void uses.put({ book, blob, unnamedSince: null });
+      for (const use of before.filter(({ blob }) => !named.has(blob))) {
+        if (use.unnamedSince === null) void uses.put({ ...use, unnamedSince: now });
+        else if (now - use.unnamedSince > spare_ms) {
+          await uses.delete([book, use.blob]);
+          if ((await uses.index('blob').count(use.blob)) === 0) await tx.objectStore('blobs').delete(use.blob);
+        }
+      }
+      const missing: string[] = [];
+      for (const blob of named) if ((await tx.objectStore('blobs').count(blob)) === 0) missing.push(blob);
+      await tx.done;
+      return missing;
+    },
     close: () => db.close(),
   };
 }

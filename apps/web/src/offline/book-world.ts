@@ -20,6 +20,9 @@ export interface World {
 /** The zones and set-ups a new book has from its first moment. */
 export type StartsWith = Pick<Book, 'zones' | 'setUps'>;
 
+/** A block of readings, but for the hash of its bytes. */
+export type ReadingsToKeep = Omit<OperationFields<'keepReadingBlock'>, 'blob'>;
+
 export interface KeptBooks {
   /** Opens the book that was open last, if any. */
   start(): Promise<void>;
@@ -28,6 +31,10 @@ export interface KeptBooks {
   redo(): Promise<void>;
   flush(): Promise<void>;
   boatFile(): Promise<Uint8Array>;
+  /** Keeps a block of readings on the device and names it in the book; refused where the device has no room for it. */
+  keepReadings(block: ReadingsToKeep, bytes: Uint8Array): Promise<OperationOutcome>;
+  /** The bytes of a blob, or null where this device does not have it. */
+  blob(hash: string): Promise<Uint8Array | null>;
   openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile>;
   /** `standing`: what an empty book starts with besides the boat, so that it is never seen half made */
   startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>, standing?: StartsWith): Promise<void>;

@@ -11,9 +11,11 @@ import {
   type OpenBook,
   type OperationOutcome,
   openBook,
+  type ReadBoatFile,
   type RecordPatch,
   readBoatFile,
   type StoredChange,
+  sha256,
   writeBoatFile,
 } from '#boat-book';
 import type { OpenedFile } from './book-client.ts';
@@ -21,6 +23,7 @@ import type { KnownBook } from './book-database.ts';
 import { bookFromRows, bytesOf } from './book-from-rows.ts';
 import type { BookLog } from './book-log.ts';
 import type { KeptBooks, World } from './book-world.ts';
+import { keptBlobs } from './kept-blobs.ts';
 import { inPlainWords, type Saving, saving } from './saving.ts';
 
 interface Here {
@@ -53,6 +56,10 @@ export function keptBooks(world: World): KeptBooks {
   let noStore: string | null = null;
   let here: Here | null = null;
   let picturing = false;
+  const blobs = keptBlobs(
+    () => log,
+    () => world.surroundings().now(),
+  );
   /** opening and switching books happen one after the other */
   let turn: Promise<unknown> = Promise.resolve();
 
@@ -166,6 +173,7 @@ export function keptBooks(world: World): KeptBooks {
     here = opened;
     news([], true);
     picture();
+    void blobsMissing();
     if (longLog(opened)) void compact(opened);
   }
 
@@ -245,6 +253,11 @@ export function keptBooks(world: World): KeptBooks {
     } else await load(known);
   }
 
+  /** Notes what the open book names. @returns what of it is not on this device, in words */
+  async function blobsMissing(): Promise<readonly string[]> {
+    return here?.book ? blobs.missing(here.id, here.book.view()) : [];
+  }
+
   async function catchUpWith(one: Here): Promise<void> {
     if (log === null || one.book === null) return;
     const { rows } = await log.read(one.id, one.lastRead);
@@ -266,6 +279,21 @@ export function keptBooks(world: World): KeptBooks {
       news([], true);
       return { kind: 'opened', readOnly: true, notes: [read.why, ...read.notes] };
     }
+    let noRoom: string[] = [];
+    try {
+      // before the book is shown, so that what it names is there
+      await blobs.keep(read.blobs);
+    } catch (error) {
+      noRoom = [`The readings in the file were not kept: ${inPlainWords(error)}`];
+    }
+    const opened = await openBookOf(read, asCopy);
+    return { ...opened, notes: [...opened.notes, ...noRoom, ...(await blobsMissing())] };
+  }
+
+  async function openBookOf(
+    read: ReadBoatFile & { readonly kind: 'book' },
+    asCopy: boolean,
+  ): Promise<OpenedFile & { readonly kind: 'opened' }> {
     const known = (await log?.books())?.find((one) => one.id === read.book.id);
     const again = known !== undefined || here?.id === read.book.id;
     const notes = [...read.notes];
@@ -348,8 +376,39 @@ export function keptBooks(world: World): KeptBooks {
       await turn;
       if (here?.foreign) return here.foreign.bytes;
       if (!here?.book) throw new Error('no book is open');
-      return writeBoatFile({ book: here.book.view(), states: here.book.states() });
+      const book = here.book.view();
+      return writeBoatFile({ book, states: here.book.states(), blobs: await blobs.namedBy(book) });
     },
+    async keepReadings(block, bytes) {
+      await turn;
+      const refused = refusedNow();
+      if (refused !== null || !here?.book) return refused ?? nothingOpen;
+      const hash = sha256(bytes);
+      try {
+        await blobs.keep(new Map([[hash, bytes]]));
+      } catch (error) {
+        return {
+          kind: 'refused',
+          where: 'this device',
+          wrong: `the readings could not be stored: ${inPlainWords(error)}`,
+          right: `room for ${(bytes.length / 1e6).toFixed(1)} MB`,
+        };
+      }
+      const same = Object.values(here.book.view().readingBlocks).find(
+        (one) => one.blob === hash && one.battery === block.battery,
+      );
+      if (same !== undefined)
+        return {
+          kind: 'refused',
+          where: 'file',
+          wrong: `the same readings are in the book already, from ‘${same.file}’`,
+          right: 'a file with others',
+        };
+      const outcome = here.book.run('keepReadingBlock', { ...block, blob: hash });
+      void blobsMissing();
+      return outcome;
+    },
+    blob: blobs.blob,
     openFile: (bytes, asCopy) => inTurn(() => openFile(bytes, asCopy)),
     startBook: (kind, boat, standing) =>
       inTurn(async () => {
