@@ -147,6 +147,46 @@ const shots: readonly Shot[] = [
       await page.locator('.battery-full').waitFor();
     },
   },
+  { name: 'circuits', at: '#/boat/circuits' },
+  {
+    name: 'circuit-figures',
+    at: '#/boat/circuits',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'How it is worked out: Echo sounder' }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'circuit-change',
+    at: '#/boat/circuits',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Cabin light/ }).click();
+      await page.getByRole('button', { name: 'Change the circuit' }).click();
+      await page.getByRole('textbox', { name: /^Rating/ }).waitFor();
+    },
+  },
+  {
+    name: 'battery-terminal',
+    at: '#/boat/circuits',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'What stands at its terminal' }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  { name: 'outlet', at: '#/boat/circuits/outlet' },
+  {
+    name: 'outlet-found',
+    at: '#/boat/circuits/outlet',
+    after: async (page) => {
+      await page.getByRole('textbox', { name: 'What will hang on it' }).fill('Fan in the forepeak');
+      await page.getByRole('textbox', { name: /^Draws/ }).fill('24');
+      await page.getByRole('textbox', { name: /^The way/ }).fill('4.5');
+      await page.getByRole('textbox', { name: /^The fuse can stand/ }).fill('150');
+      await page.getByText('no: 10 % may be lost').click();
+      await page.getByRole('button', { name: 'Find the wire and fuse' }).click();
+      await page.locator('.circuits-answer').waitFor();
+    },
+  },
   { name: 'stores', at: '#/stores' },
   {
     name: 'store',

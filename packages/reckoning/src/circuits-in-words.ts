@@ -28,7 +28,7 @@ export function figureSaid(value: number): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 }
 
-const amps = (value: number) => `${figureSaid(value)} A`;
+const amps = (value: number) => `${Number(value.toFixed(value < 0.1 ? 3 : 2))} A`;
 
 /** What is drawn of a circuit beside its line. */
 export interface CircuitWords {
@@ -61,7 +61,7 @@ export function circuitInWords(
         : 'wire not entered',
     drop:
       drop &&
-      `${drop.volts < 0.005 ? 'under 0.01' : drop.volts.toFixed(2)} V lost, ${drop.pct.toFixed(1)} % of the ${drop.limit_pct} % that may be`,
+      `${drop.volts < 0.005 ? 'under 0.01' : drop.volts.toFixed(2)} V lost, ${drop.pct < 0.05 ? 'under 0.1' : drop.pct.toFixed(1)} % of the ${drop.limit_pct} % that may be`,
     arrives: atDevice_V === null ? null : `${atDevice_V.toFixed(1)} V at the device`,
     fuse: unsaid
       ? 'fuse not entered'

@@ -113,7 +113,7 @@ export function newOutletTold(battery: BatteryRecord, outlet: NewOutlet): Outlet
     lines: [
       `Take ${said(size)}${other.size ? `, or ${said(other.size)} where it is sold in ${other.size.kind === 'gauge' ? 'AWG' : 'mm²'}` : ''}. ${run}`,
       `${sentence(reasons.map(({ by, size: each }) => `by ${by} ${each ? said(each) : 'none of the table'}`).join(', '))} The largest counts, here by ${governs.length < 2 ? governs.join('') : `${governs.slice(0, -1).join(', ')} and ${governs.at(-1)}`}.`,
-      `It loses ${figureSaid(drop_V)} V, ${figureSaid((100 * drop_V) / wired.nominal_V)} %; ${dropLimit_pct[outlet.needs]} % may be, ${figureSaid(allowed_V)} V.${next ? ` The next size up, ${bothSizesInWords(next)}, loses ${figureSaid(voltDrop_V(next, lengthThereAndBack_m, outlet.current_A))} V.` : ''}`,
+      `It loses ${drop_V.toFixed(2)} V, ${((100 * drop_V) / wired.nominal_V).toFixed(1)} %; ${dropLimit_pct[outlet.needs]} % may be, ${figureSaid(allowed_V)} V.${next ? ` The next size up, ${bothSizesInWords(next)}, loses ${voltDrop_V(next, lengthThereAndBack_m, outlet.current_A).toFixed(2)} V.` : ''}`,
       ...(arrives_V === null
         ? []
         : [

@@ -76,7 +76,13 @@ export function circuitWorking(battery: WiredBattery, circuit: WiredCircuit): Ci
         capacity.kind === 'capacity'
           ? [
               ...capacityWorking(capacity),
-              line('In most', 'greatest standard fuse it bears', greatestFuse_A(capacity.amps) ?? 'none', 'A', '≤ Iz'),
+              line(
+                'In most',
+                'greatest standard fuse it bears',
+                greatestFuse_A(capacity.amps) ?? 'none',
+                'A',
+                'next standard at or below Iz',
+              ),
             ]
           : [line('Iz', `${capacity.because}; ${capacity.right}`, 'none', '', 'printed table')],
     });

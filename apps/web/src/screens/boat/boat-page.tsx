@@ -137,6 +137,11 @@ export function BoatPage() {
                   note={`${nominal_Ah} Ah, ${nominal_V} V: how full, the nights ahead`}
                 />
               ))}
+              <MarkedLine
+                href={address('boat', 'circuits')}
+                title="Circuits"
+                note="wires, fuses, volts lost, what is wrong"
+              />
             </ul>
             <button type="button" className="words" onClick={() => setOpen({ sheet: 'battery' })}>
               Add a battery

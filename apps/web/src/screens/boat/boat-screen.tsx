@@ -4,6 +4,8 @@ import { useRoute } from '../../shell/route.ts';
 import './boat.css';
 import { BoatPage } from './boat-page.tsx';
 
+const CircuitsPage = onDemand(() => import('./circuits/circuits-page.tsx'));
+const OutletPage = onDemand(() => import('./circuits/outlet-page.tsx'));
 const BatteryPage = onDemand(() => import('./battery/battery-page.tsx'));
 const CardPage = onDemand(() => import('./battery/card-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
@@ -22,5 +24,7 @@ export default function BoatScreen() {
         {part === 'card' ? <CardPage key={id} id={id} /> : <BatteryPage key={id} id={id} />}
       </Suspense>
     );
+  if (page === 'circuits')
+    return <Suspense fallback={null}>{id === 'outlet' ? <OutletPage /> : <CircuitsPage />}</Suspense>;
   return <BoatPage />;
 }

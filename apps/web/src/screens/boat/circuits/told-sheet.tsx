@@ -1,0 +1,32 @@
+/** One circuit: its figures, what is wrong with it and what would be right, how it is worked out, and the way to change it. */
+import type { CircuitTold } from '#reckoning';
+import { Sheet } from '../../../parts/sheet.tsx';
+import { Findings } from './findings.tsx';
+import { WorkingParts } from './working-parts.tsx';
+
+export default function ToldSheet({
+  circuit,
+  onChange,
+  onClose,
+}: {
+  readonly circuit: CircuitTold;
+  readonly onChange: () => void;
+  readonly onClose: () => void;
+}) {
+  const { name, words, findings, working, place } = circuit;
+  return (
+    <Sheet title={name} onClose={onClose}>
+      <p>
+        {[words.draws, words.wire, words.fuse, words.drop, words.arrives].filter((part) => part !== null).join('; ')}.
+      </p>
+      <Findings findings={findings} />
+      <p>
+        <button type="button" className="main" onClick={onChange}>
+          {place.kind === 'circuit' ? 'Change the circuit' : 'Say how its lead is fused'}
+        </button>
+      </p>
+      <h2>How it is worked out</h2>
+      <WorkingParts working={working} />
+    </Sheet>
+  );
+}
