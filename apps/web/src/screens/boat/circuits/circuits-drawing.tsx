@@ -190,7 +190,7 @@ function Run({ drawn, longest_m }: { readonly drawn: Drawn; readonly longest_m: 
       {[out_y, home_y].map((y) => (
         <line
           key={y}
-          x1="0"
+          x1="-1"
           x2="100%"
           y1={y}
           y2={y}
@@ -221,21 +221,21 @@ function End({ drawn }: { readonly drawn: Drawn }) {
     >
       {end === 'load' && (
         <>
-          <path d={`M0 ${out_y}H10M0 ${home_y}H10`} className="circuits-wire" strokeWidth={weight} />
+          <path d={`M-1.5 ${out_y}H10M-1.5 ${home_y}H10`} className="circuits-wire" strokeWidth={weight} />
           <circle cx="18" cy="22" r="11.3" className="circuits-body" />
           <path d="M10 14l16 16M26 14l-16 16" className="circuits-outline" />
         </>
       )}
       {end === 'panel' && (
         <>
-          <path d={`M0 ${out_y}H6M0 ${home_y}H6`} className="circuits-wire" strokeWidth={weight} />
+          <path d={`M-1.5 ${out_y}H6M-1.5 ${home_y}H6`} className="circuits-wire" strokeWidth={weight} />
           <rect x="6" y="6" width="30" height="32" className="circuits-body" />
           <path d="M16 6v32M26 6v32M6 16.7h30M6 27.3h30" className="circuits-outline" />
         </>
       )}
       {end === 'charger' && (
         <>
-          <path d={`M0 ${out_y}H6M0 ${home_y}H6`} className="circuits-wire" strokeWidth={weight} />
+          <path d={`M-1.5 ${out_y}H6M-1.5 ${home_y}H6`} className="circuits-wire" strokeWidth={weight} />
           <rect x="6" y="6" width="30" height="32" className="circuits-body" />
           <path d="M11 22c3-7 7-7 10 0s7 7 10 0" className="circuits-outline" />
         </>
