@@ -12,31 +12,34 @@ export interface Comparison {
   readonly wanted: string;
 }
 
-export type Expected = number | string | readonly [number, number];
+/** Two figures are the ends of a range or a pair; three and more are a row of figures. */
+export type Expected = number | string | readonly number[];
 
 /**
  * Compares an answer with the expected value of a row.
  *
  * - clock times ('07:21:55', '16:47'): in seconds, the shorter way round the dial;
  * - `range`: inside, the ends included;
- * - `exact` and two figures: the answer's words name both, in that order, and no third;
+ * - `exact` and two figures or more, or `abs` and three or more: the answer's words name them all, in that order, and none besides;
  * - `exact`: equal as printed (to one part in 10⁹ for numbers);
  * - `text`: the same words, capitals and spaces aside.
  */
 export function compare(got: number | string, wanted: Expected, tolerance: Tolerance): Comparison {
   const shown = {
     got: String(got),
-    wanted: typeof wanted === 'object' ? `${wanted[0]} to ${wanted[1]}` : String(wanted),
+    wanted: typeof wanted === 'object' ? wanted.join(wanted.length === 2 ? ' to ' : ', ') : String(wanted),
   };
   const verdict = (passed: boolean, share: number): Comparison => ({ passed, share, ...shown });
   if (typeof wanted === 'object') {
-    const [low, high] = wanted;
-    if (typeof got === 'string' && tolerance.kind === 'exact') {
-      const named = got.match(/\d+(\.\d+)?/g)?.map(Number) ?? [];
-      const same = named.length === 2 && named[0] === low && named[1] === high;
-      return verdict(same, same ? 0 : Number.POSITIVE_INFINITY);
+    if (typeof got === 'string' && (tolerance.kind === 'exact' || (tolerance.kind === 'abs' && wanted.length > 2))) {
+      const named = got.match(/-?\d+(\.\d+)?/g)?.map(Number) ?? [];
+      const allowed = tolerance.kind === 'abs' ? tolerance.value : 0;
+      const worst = Math.max(...wanted.map((each, i) => Math.abs(each - (named[i] ?? Number.POSITIVE_INFINITY))));
+      return verdict(named.length === wanted.length && worst <= allowed, ratio(worst, allowed));
     }
-    if (typeof got !== 'number' || tolerance.kind !== 'range') return verdict(false, Number.POSITIVE_INFINITY);
+    const [low, high] = [wanted[0]!, wanted[1]!];
+    if (typeof got !== 'number' || tolerance.kind !== 'range' || wanted.length !== 2)
+      return verdict(false, Number.POSITIVE_INFINITY);
     const half = (high - low) / 2;
     const off = Math.abs(got - (low + high) / 2);
     return verdict(got >= low && got <= high, half > 0 ? off / half : off === 0 ? 0 : Number.POSITIVE_INFINITY);

@@ -42,7 +42,7 @@ export function numberIn(row: OutsideRow, inputs: Readonly<Record<string, unknow
 export function expectedOf(row: OutsideRow): Expected {
   const { expected } = row;
   if (typeof expected === 'number' || typeof expected === 'string') return expected;
-  if (Array.isArray(expected) && expected.length === 2 && expected.every((end) => typeof end === 'number'))
-    return [expected[0] as number, expected[1] as number];
-  throw new Error(`${row.id}: its expected value is neither a number, a text nor a pair`);
+  if (Array.isArray(expected) && expected.length >= 2 && expected.every((each) => typeof each === 'number'))
+    return expected;
+  throw new Error(`${row.id}: its expected value is neither a number, a text nor a row of numbers`);
 }

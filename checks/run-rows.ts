@@ -68,7 +68,7 @@ export function asCheckRow(row: OutsideRow, mapping: FamilyMapping): CheckRow | 
     question: asking.question,
     inputs: asking.fields,
     pick: asking.pick,
-    expected: typeof expected === 'object' ? [expected[0], expected[1]] : expected,
+    expected: typeof expected === 'object' ? [...expected] : expected,
     unit: row.unit,
     tolerance: row.tolerance,
     source: row.source,

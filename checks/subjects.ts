@@ -1,7 +1,7 @@
 import type { FamilyMapping, UnaskedFamily } from './mapping.ts';
 import { materialsMappings, materialsUnasked } from './materials/mapping.ts';
 import { powerMappings, powerUnasked } from './power/mapping.ts';
-import { skyMappings, skyUnasked } from './sky/mapping.ts';
+import { skyMappings } from './sky/mapping.ts';
 import { wiringMappings } from './wiring/mapping.ts';
 
 /** Subjects of the handbook that no package of ours speaks about. */
@@ -18,7 +18,6 @@ export const mappings: readonly FamilyMapping[] = [
   ...wiringMappings,
 ];
 export const unasked: readonly UnaskedFamily[] = [
-  ...skyUnasked,
   ...materialsUnasked,
   // one subject a line
   ...powerUnasked,

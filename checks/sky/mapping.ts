@@ -1,6 +1,7 @@
 import { addDays } from '#units';
-import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
+import { type Asking, type FamilyMapping, numberIn } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
+import { lightMappings } from './light-mapping.ts';
 
 type Inputs = Readonly<Record<string, unknown>>;
 
@@ -205,11 +206,5 @@ export const skyMappings: readonly FamilyMapping[] = [
       pick: 'es',
     }),
   },
-];
-
-const light = 'no question asks for the strength of sunlight, the air’s part in it or what a panel makes of it';
-export const skyUnasked: readonly UnaskedFamily[] = [
-  ...['ashrae', 'ineichen', 'cloud', 'am', 'db', 'noct', 'haurwitz', 'iso', 'solis', 'extra', 'tempco', 'derate'].map(
-    (family) => ({ family: `sky.${family}`, because: light }),
-  ),
+  ...lightMappings,
 ];

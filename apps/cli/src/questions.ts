@@ -9,7 +9,7 @@ import {
 } from '#battery';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
-import { airQuestions, sunQuestions } from '#sky';
+import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
 import { conductorQuestions, dropQuestions, fuseQuestions } from '#wiring';
 import type { Question } from '#working';
 
@@ -18,6 +18,9 @@ export function questions(): readonly Question[] {
   return [
     ...sunQuestions(),
     ...airQuestions(),
+    ...sunlightQuestions(),
+    ...clearSkyQuestions(),
+    ...slopeLightQuestions(),
     ...cureQuestions(),
     ...coatingQuestions(),
     // battery

@@ -18,6 +18,7 @@ import {
   type Values,
   type WorkingLine,
 } from '#working';
+import { cooperDeclination_deg } from './sun-outside-air.ts';
 import { assumedDeltaT_s, incidenceAngle, type SunPosition, sunPosition } from './sun-position.ts';
 import { type Light, type LightTimes, lightLimits_deg, sunTimes } from './sun-times.ts';
 
@@ -313,7 +314,7 @@ function cooperQuestion() {
         {
           symbol: 'δ',
           meaning: 'declination of the sun, by Cooper’s formula',
-          value: 23.45 * Math.sin((2 * Math.PI * (284 + given['day-of-year'])) / 365),
+          value: cooperDeclination_deg(given['day-of-year']),
           unit: '°',
         },
       ],

@@ -1,3 +1,4 @@
+import { dayNumber } from '#units';
 import { requireBetween } from './sun-position.ts';
 
 /** Linke turbidity of a clear day: what is likely, and what nine clear days in ten lie between. */
@@ -52,4 +53,10 @@ function byLatitude(latitude: number): readonly [number, number] {
   const [l1, m1, s1] = bands[i]!;
   const part = (latitude - l0) / (l1 - l0);
   return [m0 + part * (m1 - m0), s0 + part * (s1 - s0)];
+}
+
+/** Day of the year of a moment, by universal time. 1–366 @param instant [ms since 1970-01-01T00:00Z] */
+export function dayOfYear(instant: number): number {
+  const day = new Date(instant).toISOString().slice(0, 10);
+  return dayNumber(day) - dayNumber(`${day.slice(0, 4)}-01-01`) + 1;
 }
