@@ -110,6 +110,13 @@ const lit = (...on: string[]) => ({ circumstance: 'under load', panelDark: true,
 
 /** Day from today, clock, volts, air. In the order of time. */
 const said: readonly Said[] = [
+  // the same lamp for four hours, a year ago
+  [-371, '20:30', 12.86, 16, { circumstance: 'rested', panelDark: true }],
+  [-371, '21:30', 12.7, 15, lit()],
+  [-371, '22:30', 12.61, 15, lit()],
+  [-371, '23:30', 12.53, 14, lit()],
+  [-370, '00:30', 12.46, 13, lit()],
+  [-370, '05:20', 12.56, 12, rested],
   [-41, '05:20', 12.79, 8, rested],
   [-34, '05:30', 12.77, 9, rested],
   [-27, '13:10', 13.6, 17, { circumstance: 'on charge', panelDark: false }],
@@ -120,11 +127,11 @@ const said: readonly Said[] = [
   [-10, '05:15', 12.66, 11, rested],
   // a lamp of 12 W for four hours
   [-6, '20:30', 12.82, 15, { circumstance: 'rested', panelDark: true }],
-  [-6, '21:30', 12.69, 14, lit()],
-  [-6, '22:30', 12.6, 14, lit()],
-  [-6, '23:30', 12.53, 13, lit()],
-  [-5, '00:30', 12.46, 12, lit()],
-  [-5, '05:10', 12.56, 11, rested],
+  [-6, '21:30', 12.66, 14, lit()],
+  [-6, '22:30', 12.55, 14, lit()],
+  [-6, '23:30', 12.46, 13, lit()],
+  [-5, '00:30', 12.37, 12, lit()],
+  [-5, '05:10', 12.48, 11, rested],
   [-2, '05:05', 12.67, 11, rested],
   [0, '05:00', 12.74, 12, rested],
 ];
@@ -150,9 +157,16 @@ export const demoReadings = (dates: DemoDates): Book['readings'] =>
   Object.fromEntries(readings(dates).map((reading) => [contentId(reading), reading]));
 
 export const demoLoadTests = (dates: DemoDates): Book['loadTests'] => ({
+  'last-summer': {
+    battery,
+    readings: readings(dates).slice(0, 5).map(contentId),
+    circuit: null,
+    watts: 12,
+    note: 'The old anchor lamp, 12 W.',
+  },
   spring: {
     battery,
-    readings: readings(dates).slice(8, 12).map(contentId),
+    readings: readings(dates).slice(13, 18).map(contentId),
     circuit: null,
     watts: 12,
     note: 'The old anchor lamp, 12 W, from half past eight.',

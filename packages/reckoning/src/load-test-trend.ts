@@ -19,6 +19,8 @@ export interface LoadTestResult {
   readonly capacity_Ah: Band;
   /** shown after some minutes under a small load, 25 °C */
   readonly resistance_mohm: Band;
+  /** charge when it was over. [%] */
+  readonly left_pct: Band;
   /** by what is said of the load, first reading to last */
   readonly drawn_Ah: number;
   readonly hours: number;
@@ -50,7 +52,8 @@ export function loadTestTrend(book: Book, battery: BatteryOfBook, place: PowerPl
       const end = Math.max(...times);
       const history = batteryHistory(book, battery, place, { start: start - 3 * 24 * hour, end: end + 9 * hour });
       const ageless = { ...history, battery: { ...history.battery, age_years: null } };
-      const { capacity_Ah, resistance_mohm, draws } = estimateBattery(ageless, { seed });
+      const { capacity_Ah, resistance_mohm, draws, series } = estimateBattery(ageless, { seed });
+      const over = series.at.findLastIndex((at) => at <= end);
       const watts = test.watts ?? (test.circuit === null ? 0 : (book.circuits[test.circuit]?.watts ?? 0));
       const amps = watts / usualVolts(battery.record.chemistry, battery.record.nominal_V);
       const hours = (end - start) / hour;
@@ -60,6 +63,7 @@ export function loadTestTrend(book: Book, battery: BatteryOfBook, place: PowerPl
         day: localAt(start, place.zone).day,
         capacity_Ah,
         resistance_mohm,
+        left_pct: { low: series.low[over]!, likely: series.likely[over]!, high: series.high[over]! },
         drawn_Ah: amps * hours,
         hours,
         readings: times.length,

@@ -17,7 +17,7 @@ const hour = 3_600_000;
 export const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', lifepo4: 'LiFePO4' } as const;
 
 /** Where the air was not written down. Assumed. [°C] */
-const usualHeat_C = 18;
+export const usualHeat_C = 18;
 
 /** `62 to 78` or one figure where both round to the same. */
 function bandInWords({ low, high }: Pick<Band, 'low' | 'high'>, shown: (value: number) => string): string {
@@ -210,10 +210,32 @@ export function loadTestsInWords(trend: LoadTestTrend): string[] {
   ];
 }
 
+/** What one load test says, at once and in full: what it gave, what is left, what it is worth. The first is the answer. */
+export function loadTestInWords(
+  { capacity_Ah, resistance_mohm, left_pct, drawn_Ah, hours }: LoadTestResult,
+  { nominal_Ah, floor_pct }: BatteryOfBook['record'],
+): string[] {
+  const amps = drawn_Ah / hours;
+  const share = (capacity: number) => pct((100 * capacity) / nominal_Ah);
+  const wide = (capacity_Ah.high - capacity_Ah.low) / capacity_Ah.likely > 0.3;
+  const sag = (mohm: number) => volts((amps * mohm) / 1000);
+  return [
+    `From full it holds about ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}): ${share(capacity_Ah.likely)} % of the ${Ah(nominal_Ah)} on its label (${share(capacity_Ah.low)} to ${share(capacity_Ah.high)}).`,
+    `It gave ${Ah(drawn_Ah)} Ah in ${showNumber(hours, 1)} h, at about ${amps.toFixed(2)} A.`,
+    `When it was over about ${pct(left_pct.likely)} % was left (${bandInWords(left_pct, pct)}): about ${Ah((left_pct.likely * capacity_Ah.likely) / 100)} Ah. Its floor is ${pct(floor_pct)} %.`,
+    `Its resistance under load is about ${pct(resistance_mohm.likely)} mΩ (${bandInWords(resistance_mohm, pct)}): such a load takes ${sag(resistance_mohm.likely)} V off.`,
+    ...(wide
+      ? [
+          `The band is wide: ${left_pct.likely > floor_pct + 15 ? 'it stopped far above the floor, and a longer test says more' : 'a rested reading next morning, before the panel wakes, narrows it'}.`,
+        ]
+      : []),
+  ];
+}
+
 const dayOfYear = (day: string) => `${dayInWords(day)} ${day.slice(0, 4)}`;
 
 /** What becomes of the battery from test to test; null: the tests do not lie far enough apart to say. */
-function loadTestChangeInWords({ tests, capacityChange_pct_year: change }: LoadTestTrend): string | null {
+export function loadTestChangeInWords({ tests, capacityChange_pct_year: change }: LoadTestTrend): string | null {
   if (change === null) return null;
   const whole = (value: number) => String(Math.round(Math.abs(value)));
   const [first, last] = [tests[0]!.capacity_Ah, tests.at(-1)!.capacity_Ah];

@@ -1,3 +1,4 @@
+import { restVolts } from '#battery';
 import type { Book, Id } from '#boat-book';
 import { circuitSpans } from '#power';
 import type { Span } from '#units';
@@ -15,6 +16,7 @@ import {
   furtherReadingInWords,
   howFullInWords,
   kindInWords,
+  loadTestChangeInWords,
   loadTestsInWords,
   morningInWords,
   nightsInWords,
@@ -22,6 +24,7 @@ import {
   outingInWords,
   sunInWords,
   trendInWords,
+  usualHeat_C,
   whyInWords,
 } from './power-in-words.ts';
 import { batteryNow, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
@@ -35,7 +38,7 @@ export interface PowerTold {
   /** how full it is; or why that is not known */
   readonly full: readonly string[];
   /** the rest under its titles, none of them empty */
-  readonly parts: readonly { readonly title: string; readonly lines: readonly string[] }[];
+  readonly parts: readonly PowerPart[];
   readonly cautions: readonly string[];
   /** how the figures are worked out, under its titles */
   readonly working: readonly { readonly title: string; readonly lines: readonly string[] }[];
@@ -43,6 +46,17 @@ export interface PowerTold {
   readonly course: PowerCourse | null;
   /** null: the book has no place, so what flowed cannot be worked out */
   readonly loadTests: LoadTestTrend | null;
+  /** what becomes of the battery over its load tests; null: they do not say */
+  readonly loadTestsChange: string | null;
+  /** what the floor reads rested, at a mild air: a load test stops there. [V] */
+  readonly stop_V: number;
+}
+
+/** One part of what is told: a drawing or a list may stand in its place on a screen. */
+export interface PowerPart {
+  readonly of: 'why' | 'nights' | 'outing' | 'help' | 'draws' | 'load tests' | 'foretold';
+  readonly title: string;
+  readonly lines: readonly string[];
 }
 
 /** Charge over the nights ahead. [ms, %] */
@@ -70,14 +84,18 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
   const { record } = battery;
   const label = `${record.name}: ${record.nominal_Ah} Ah, ${record.nominal_V} V, ${kindInWords[record.chemistry]}`;
   const cautions = batteryCautions(battery, book);
+  const stop_V = restVolts(record.chemistry, record.floor_pct, usualHeat_C, record.nominal_V).likely;
   const place = powerPlace(book, now, null);
   const loadTests = place === null ? null : loadTestTrend(book, battery, place);
-  const part = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : [{ title, lines }]);
-  const testsPart = loadTests === null ? [] : part('Load tests', loadTestsInWords(loadTests));
+  const part = (of: PowerPart['of'], title: string, lines: readonly string[]): PowerPart[] =>
+    lines.length === 0 ? [] : [{ of, title, lines }];
+  const testsPart = loadTests === null ? [] : part('load tests', 'Load tests', loadTestsInWords(loadTests));
+  const loadTestsChange = loadTests === null ? null : loadTestChangeInWords(loadTests);
+  const tested = { loadTests, loadTestsChange, stop_V };
   const known = batteryNow(book, battery, now);
   if (typeof known === 'string') {
     const full = [noBatteryNowInWords[known]];
-    return { label, full, parts: testsPart, cautions, working: [], course: null, loadTests };
+    return { label, full, parts: testsPart, cautions, working: [], course: null, ...tested };
   }
   const ahead = nightAheadOf(book, battery, known, { now, nights, aboard: 'all' });
   const trip = nightsToOuting(book, known.place, now);
@@ -88,8 +106,8 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
     label,
     full: howFullInWords(known, battery),
     parts: [
-      ...part('Why', whyInWords(known, battery, now)),
-      ...part('The nights ahead, if you are aboard (each chance from 1000 runs)', [
+      ...part('why', 'Why', whyInWords(known, battery, now)),
+      ...part('nights', 'The nights ahead, if you are aboard (each chance from 1000 runs)', [
         ...nightsInWords(ahead),
         ...morningInWords(ahead),
         floorInWords(ahead),
@@ -97,6 +115,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
         ...chargersInWords(ahead),
       ]),
       ...part(
+        'outing',
         'The next outing',
         trip === null
           ? []
@@ -108,22 +127,22 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
               ),
             ],
       ),
-      ...part('What would help', [
+      ...part('help', 'What would help', [
         ...chargingHelp(ahead.chargers, ahead.endurance, known.place, ahead.withMore).map((help) =>
           chargingHelpInWords(help, now, known.place.zone),
         ),
         furtherReadingInWords(known, battery, now),
       ]),
-      ...part('What draws', [...drawsInWords(ahead), drawSumInWords(ahead)]),
+      ...part('draws', 'What draws', [...drawsInWords(ahead), drawSumInWords(ahead)]),
       ...testsPart,
-      ...part('Nights foretold and read', [
+      ...part('foretold', 'Nights foretold and read', [
         ...compared.slice(-6).map(comparedInWords),
         ...(trend === null ? [] : [trend]),
       ]),
     ],
     cautions,
     working: powerWorking(battery, known, ahead),
-    loadTests,
+    ...tested,
     course: {
       at: [...course.at],
       low: [...course.low],

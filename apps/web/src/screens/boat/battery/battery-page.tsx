@@ -13,13 +13,23 @@ import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import './battery.css';
 import { ChargingPart, type ChargingSheet } from './charging-part.tsx';
+import { LoadTestResultSheet, LoadTestsPart } from './load-tests-part.tsx';
 import { NightsDrawing } from './nights-drawing.tsx';
 import { usePowerTold } from './use-power-told.ts';
 
 const ReadingSheet = onDemand(() => import('./reading-sheet.tsx'));
 const BatterySheet = onDemand(() => import('./battery-sheet.tsx'));
+const LoadTestSheet = onDemand(() => import('./load-test-sheet.tsx'));
 const PanelSheet = onDemand(() => import('./panel-sheet.tsx'));
 const ChargerSheet = onDemand(() => import('./charger-sheet.tsx'));
+
+type Open =
+  | 'reading'
+  | 'battery'
+  | 'working'
+  | 'load test'
+  | ChargingSheet
+  | { readonly of: 'result'; readonly id: Id };
 
 /** readings shown before more is asked for */
 const shownAtFirst = 8;
@@ -27,7 +37,7 @@ const shownAtFirst = 8;
 export default function BatteryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
   const record = book.batteries[id];
-  const [open, setOpen] = useState<'reading' | 'battery' | 'working' | ChargingSheet | null>(null);
+  const [open, setOpen] = useState<Open | null>(null);
   const telling = usePowerTold(book, id);
   const back = (
     <p className="boat-back">
@@ -80,14 +90,24 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
         </a>
       </div>
       {told?.course && <NightsDrawing course={told.course} />}
-      {told?.parts.map(({ title, lines }) => (
-        <section key={title}>
-          <h2>{title}</h2>
-          {lines.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-        </section>
-      ))}
+      {told?.parts
+        .filter(({ of }) => of !== 'load tests')
+        .map(({ title, lines }) => (
+          <section key={title}>
+            <h2>{title}</h2>
+            {lines.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </section>
+        ))}
+      <LoadTestsPart
+        book={book}
+        battery={id}
+        trend={told?.loadTests ?? null}
+        change={told?.loadTestsChange ?? null}
+        onOpen={(test) => setOpen({ of: 'result', id: test })}
+        onAdd={() => setOpen('load test')}
+      />
       <ChargingPart book={book} battery={id} onOpen={setOpen} />
       <Readings id={id} />
       {told && (
@@ -115,6 +135,18 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
       <Suspense fallback={null}>
         {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={() => setOpen(null)} />}
         {open === 'battery' && <BatterySheet book={book} id={id} onClose={() => setOpen(null)} />}
+        {open === 'load test' && (
+          <LoadTestSheet
+            book={book}
+            battery={id}
+            stop_V={told?.stop_V ?? null}
+            onKept={(test) => setOpen({ of: 'result', id: test })}
+            onClose={() => setOpen(null)}
+          />
+        )}
+        {typeof open === 'object' && open?.of === 'result' && (
+          <LoadTestResultSheet book={book} id={open.id} trend={told?.loadTests ?? null} onClose={() => setOpen(null)} />
+        )}
         {typeof open === 'object' && open?.of === 'panel' && (
           <PanelSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
         )}
