@@ -173,17 +173,26 @@ export const demoLoadTests = (dates: DemoDates): Book['loadTests'] => ({
   },
 });
 
-/** What was foretold on the evening in the creek. */
+type Foretold = readonly [morning: number, low: number, likely: number, high: number, charge_pct: number];
+
+/** What was foretold on the evening in the creek and on evenings since. */
+const foretold: readonly Foretold[] = [
+  [-12, 12.36, 12.51, 12.63, 75],
+  [-10, 12.53, 12.68, 12.8, 87],
+  [-5, 12.4, 12.54, 12.66, 78],
+  [-2, 12.55, 12.69, 12.81, 88],
+];
+
 export function demoNightsAhead({ day }: DemoDates): Book['nightsAhead'] {
   const zone = demoPlaces.drive!.timeZone;
-  const night = {
+  const nights = foretold.map(([morning, low, likely, high, charge_pct], i) => ({
     battery,
-    made: new Date(instantAt(day(-13), '21:20', zone)).toISOString(),
-    morning: day(-12),
-    at: new Date(instantAt(day(-12), '05:50', zone)).toISOString(),
-    volts: { low: 12.36, likely: 12.51, high: 12.63 },
-    charge_pct: { low: 61, likely: 75, high: 86 },
-    order: 1,
-  };
-  return { [contentId(night)]: night };
+    made: new Date(instantAt(day(morning - 1), '21:20', zone)).toISOString(),
+    morning: day(morning),
+    at: new Date(instantAt(day(morning), '05:50', zone)).toISOString(),
+    volts: { low, likely, high },
+    charge_pct: { low: charge_pct - 12, likely: charge_pct, high: Math.min(100, charge_pct + 10) },
+    order: i + 1,
+  }));
+  return Object.fromEntries(nights.map((night) => [contentId(night), night]));
 }

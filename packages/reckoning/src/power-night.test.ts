@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Book, ReadingRecord } from '#boat-book';
 import { batteryHistory, batteryOfBook, spanOfReadings } from './power-history.ts';
 import { furtherReadingInWords, howFullInWords, nightsInWords, trendInWords } from './power-in-words.ts';
-import { batteryNow, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
+import { batteryNow, nightAheadOf, nightForetold, nightsCompared, nightsToOuting } from './power-night.ts';
 import { smallBook } from './testing/small-book.ts';
 
 const now = Date.parse('2026-06-20T16:00:00Z');
@@ -101,6 +101,20 @@ describe('the night ahead', () => {
     expect(nightsInWords(night)[0]).toMatch(/^Lasts the night in (over )?\d+ of 100\.$/);
     expect(nightsInWords(night)[1]).toMatch(/^Two nights, with the sun between, in /);
     expect(furtherReadingInWords(known, battery, now)).toMatch(/rested|load test/);
+  });
+
+  it('is foretold as the book has it, to be kept: without lamps where nobody is aboard, and not shortly before sunrise', () => {
+    const { battery, known } = ahead(12.6);
+    const of = (outings: Book['outings'], at = now) =>
+      nightForetold(book({ outings, readings: { a: reading('2026-06-20T03:30:00Z', 12.6) } }), battery, known, at);
+    const alone = of({})!;
+    expect(alone).toMatchObject({ battery: 'house', morning: '2026-06-21' });
+    // sunrise at 50° north on the meridian on the longest day: 03:51 UTC (almanac, from memory)
+    expect(Math.abs(Date.parse(alone.at) - Date.parse('2026-06-21T03:51:00Z'))).toBeLessThan(5 * 60_000);
+    const aboard = of({ outing: { ...outing, date: '2026-06-20', nights: 1 } })!;
+    expect(aboard.charge_pct.likely).toBeLessThan(alone.charge_pct.likely - 5);
+    expect(aboard.volts.likely).toBeLessThan(alone.volts.likely);
+    expect(of({}, Date.parse('2026-06-21T00:30:00Z'))).toBeNull();
   });
 
   it('says that nothing can be said without a reading or a place', () => {

@@ -1,6 +1,6 @@
 /** A battery of the book now, the night ahead of it, and the nights of an outing. */
 import { assumedLoadedResistance_mohm, type Band, type BatteryEstimate, estimateBattery, restVolts } from '#battery';
-import type { Book, ChargerRecord, Outing } from '#boat-book';
+import type { Book, ChargerRecord, NightAheadRecord, Outing } from '#boat-book';
 import {
   type ChargingSpan,
   circuitSpans,
@@ -116,9 +116,14 @@ export function nightAheadOf(
   const last = found.nights[0]!;
   const volts = usualVolts(record.chemistry, record.nominal_V);
   const late = last.end - 60_000;
+  const someone =
+    aboard === 'all' || aboardSpans(book, place.zone).some(({ start, end }) => start <= late && late < end);
   const nightLoad_A = circuits.reduce((sum, circuit) => {
     const on =
-      circuit.use.kind !== 'hours' && circuitSpans(circuit.use, place, { start: late, end: last.end }).length > 0;
+      circuit.use.kind === 'always' ||
+      (someone &&
+        circuit.use.kind !== 'hours' &&
+        circuitSpans(circuit.use, place, { start: late, end: last.end }).length > 0);
     return sum + (on ? ((circuit.watts / volts) * circuit.duty_pct) / 100 : 0);
   }, 0);
   // the tables of rested volts go no colder than this
@@ -166,6 +171,40 @@ export function nightAheadOf(
     draws: dailyDraw(circuits, place, { start: from, end: from + 24 * hour }, volts),
   };
 }
+
+/** Nearer to the sunrise than this a night is read, not foretold. [h] Assumed. */
+const foretoldBefore_h = 6;
+
+/**
+ * What is foretold of the night that comes or runs, as the book has it: lamps only where an outing has someone aboard. To be
+ * kept, and held beside the morning’s reading.
+ *
+ * @returns null: its sunrise is less than six hours away, so it says nothing that a look at the meter would not
+ */
+export function nightForetold(
+  book: Book,
+  battery: BatteryOfBook,
+  known: Pick<BatteryNow, 'place' | 'estimate'>,
+  now: number,
+): NightForetold | null {
+  const night = nightAheadOf(book, battery, known, { now, nights: 1, aboard: 'outings' });
+  const { end, morning_pct } = night.endurance.nights[0]!;
+  if (end - now < foretoldBefore_h * hour) return null;
+  const kept = ({ low, likely, high }: Band, places: number): Band => {
+    const rounded = (value: number) => Math.round(value * 10 ** places) / 10 ** places;
+    return { low: rounded(low), likely: rounded(likely), high: rounded(high) };
+  };
+  return {
+    battery: battery.id,
+    morning: localAt(end, known.place.zone).day,
+    at: new Date(Math.round(end / 60_000) * 60_000).toISOString(),
+    volts: kept(night.morning_V, 3),
+    charge_pct: kept(morning_pct, 1),
+  };
+}
+
+/** As it is kept in the book. */
+export type NightForetold = Omit<NightAheadRecord, 'made' | 'order'>;
 
 /** The next outing with nights aboard and the nights until its last morning; null: none, or too far ahead to say. */
 export function nightsToOuting(

@@ -27,7 +27,15 @@ import {
   usualHeat_C,
   whyInWords,
 } from './power-in-words.ts';
-import { batteryNow, nightAheadOf, nightsCompared, nightsToOuting } from './power-night.ts';
+import {
+  batteryNow,
+  type NightCompared,
+  type NightForetold,
+  nightAheadOf,
+  nightForetold,
+  nightsCompared,
+  nightsToOuting,
+} from './power-night.ts';
 import { powerPlace } from './power-place.ts';
 import { powerWorking } from './power-working.ts';
 
@@ -50,6 +58,10 @@ export interface PowerTold {
   readonly loadTestsChange: string | null;
   /** what the floor reads rested, at a mild air: a load test stops there. [V] */
   readonly stop_V: number;
+  /** of the night that comes, to be kept; null: too late, or nothing is known */
+  readonly foretold: NightForetold | null;
+  /** nights foretold whose morning was read, oldest first */
+  readonly compared: readonly NightCompared[];
 }
 
 /** One part of what is told: a drawing or a list may stand in its place on a screen. */
@@ -92,14 +104,14 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
   const testsPart = loadTests === null ? [] : part('load tests', 'Load tests', loadTestsInWords(loadTests));
   const loadTestsChange = loadTests === null ? null : loadTestChangeInWords(loadTests);
   const tested = { loadTests, loadTestsChange, stop_V };
+  const compared = nightsCompared(book, battery);
   const known = batteryNow(book, battery, now);
   if (typeof known === 'string') {
     const full = [noBatteryNowInWords[known]];
-    return { label, full, parts: testsPart, cautions, working: [], course: null, ...tested };
+    return { label, full, parts: testsPart, cautions, working: [], course: null, ...tested, foretold: null, compared };
   }
   const ahead = nightAheadOf(book, battery, known, { now, nights, aboard: 'all' });
   const trip = nightsToOuting(book, known.place, now);
-  const compared = nightsCompared(book, battery);
   const trend = trendInWords(compared);
   const { course } = ahead.endurance;
   return {
@@ -143,6 +155,8 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
     cautions,
     working: powerWorking(battery, known, ahead),
     ...tested,
+    foretold: nightForetold(book, battery, known, now),
+    compared,
     course: {
       at: [...course.at],
       low: [...course.low],

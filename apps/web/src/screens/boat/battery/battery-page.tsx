@@ -1,5 +1,5 @@
 /** One battery: how full now and why, the nights ahead, what reading would help; its readings. */
-import { Suspense, useState } from 'react';
+import { Suspense, useEffect, useState } from 'react';
 import type { Id } from '#boat-book';
 import { localAt } from '#units';
 import { RefusalLine } from '../../../parts/form.tsx';
@@ -13,6 +13,8 @@ import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import './battery.css';
 import { ChargingPart, type ChargingSheet } from './charging-part.tsx';
+import { ForetoldPart } from './foretold-part.tsx';
+import { keepForetold } from './keep-foretold.ts';
 import { LoadTestResultSheet, LoadTestsPart } from './load-tests-part.tsx';
 import { NightsDrawing } from './nights-drawing.tsx';
 import { usePowerTold } from './use-power-told.ts';
@@ -39,6 +41,10 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
   const record = book.batteries[id];
   const [open, setOpen] = useState<Open | null>(null);
   const telling = usePowerTold(book, id);
+  const foretold = telling.state === 'told' ? telling.told.foretold : null;
+  useEffect(() => {
+    if (foretold !== null) void keepForetold(foretold);
+  }, [foretold]);
   const back = (
     <p className="boat-back">
       <a className="button words" href={address('boat')}>
@@ -91,7 +97,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
       </div>
       {told?.course && <NightsDrawing course={told.course} />}
       {told?.parts
-        .filter(({ of }) => of !== 'load tests')
+        .filter(({ of }) => of !== 'load tests' && of !== 'foretold')
         .map(({ title, lines }) => (
           <section key={title}>
             <h2>{title}</h2>
@@ -108,6 +114,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
         onOpen={(test) => setOpen({ of: 'result', id: test })}
         onAdd={() => setOpen('load test')}
       />
+      <ForetoldPart nights={told?.compared ?? []} today={todayAt(book)} />
       <ChargingPart book={book} battery={id} onOpen={setOpen} />
       <Readings id={id} />
       {told && (
