@@ -53,9 +53,9 @@ const findingLines = (findings: CircuitTold['findings']) =>
   ]);
 
 function circuitInLines({ name, words, findings, working }: CircuitTold, withWorking: boolean): string[] {
-  const { draws, wire, fuse, drop, arrives } = words;
+  const { draws, on, wire, fuse, drop, arrives } = words;
   return [
-    `  ${name}: ${[draws, wire, fuse, drop, arrives].filter((part) => part !== null).join('; ')}`,
+    `  ${name}: ${[draws, on, wire, fuse, drop, arrives].filter((part) => part !== null).join('; ')}`,
     ...findingLines(findings),
     ...(withWorking
       ? working.flatMap(({ title, lines }) => [`      ${title}`, ...lines.map((line) => `        ${line}`)])

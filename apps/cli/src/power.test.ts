@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { writeBoatFile } from '#boat-book';
 import { demoBook } from '../../../examples/demo-book.ts';
 import { main } from './main.ts';
+import { circuitLines } from './power-lines.ts';
 
 function run(args: readonly string[], book = demoBook('2026-11-25' as never)) {
   const lines: string[] = [];
@@ -28,18 +29,20 @@ describe('fettle power', () => {
     expect(text).toMatch(/Two nights at the outer bar: both nights in /);
     expect(text).toMatch(/What would help/);
     expect(text).toMatch(/hydrogen/);
+    expect(text).toMatch(/Circuits\n {2}7 circuits looked at/);
   });
 
   it('prints the circuits with wire, fuse and drop, a fault with what would be right, and the working when asked', () => {
-    const { text } = run(['power', 'demo.fettle']);
+    const book = demoBook('2026-11-25' as never);
+    const text = circuitLines(book, false).join('\n');
     expect(text).toMatch(/7 circuits looked at: 1 fault that can burn/);
     expect(text).toMatch(
-      /Bilge pump: 3 A, 36 W; 1\.5 mm² \(16 AWG\), 8 m there and back; fuse 5 A, 200 mm from the battery/,
+      /Bilge pump: 3 A, 36 W; 0\.05 h a day; 1\.5 mm² \(16 AWG\), 8 m there and back; fuse 5 A, 200 mm from the battery/,
     );
     // 200 mm: ISO 10133:2000 8.1
     expect(text).toMatch(/CAN BURN: The fuse is 650 mm from the battery.*\n *Right would be: within 200 mm/);
     expect(text).not.toMatch(/I·R·L/);
-    expect(run(['power', 'demo.fettle', '--working']).text).toMatch(/Volts lost: E = I·R·L\/1000 = 0\.342 V/);
+    expect(circuitLines(book, true).join('\n')).toMatch(/Volts lost: E = I·R·L\/1000 = 0\.342 V/);
   });
 
   it('does not pass over a last reading that the rest speaks against', () => {

@@ -2,7 +2,7 @@
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { laptop, launchBrowser, phone } from './browser.ts';
-import { seriousFaults } from './page-checks.ts';
+import { pagesOf, seriousFaults } from './page-checks.ts';
 
 let browser: Browser;
 let context: BrowserContext | undefined;
@@ -46,7 +46,10 @@ describe.each([
     const page = await opened(size);
     await page.getByText(/1 fault that can burn/).waitFor();
     // 200 mm: ISO 10133:2000 8.1
-    await page.getByText(/Right would be: within 200 mm of the battery along the lead/).waitFor();
+    await page
+      .getByText(/Right would be: within 200 mm of the battery along the lead/)
+      .first()
+      .waitFor();
     const drawn = page.getByRole('figure', { name: /circuits of House battery, drawn/ });
     await drawn.getByText('The fuse is 650 mm from the battery: the wire before it has nothing to stop it.').waitFor();
     expect(await tooWide(page)).toBeLessThanOrEqual(0);
@@ -66,6 +69,16 @@ describe.each([
     await sheet.waitFor({ state: 'detached' });
     await page.getByText(/7 circuits looked at: nothing wrong found/).waitFor();
     await drawn.getByText('fuse 2 A, 180 mm from the battery').waitFor();
+  });
+
+  it('a fault becomes a job, and its printed drawing is one page', async () => {
+    const page = await opened(size);
+    await act(page.getByRole('button', { name: 'Make it a job: Move the fuse to the battery: Echo sounder' }));
+    for (const format of ['A4', 'Letter'] as const)
+      expect(pagesOf(await page.pdf({ format, path: `screenshots/circuits-${size.width}-${format}.pdf` }))).toBe(1);
+    await act(page.getByRole('link', { name: 'Job: move the fuse to the battery' }));
+    await page.getByRole('heading', { level: 1, name: 'Move the fuse to the battery: Echo sounder' }).waitFor();
+    await page.getByText(/Right would be: within 200 mm/).waitFor();
   });
 
   it('a circuit is put in, taken out, and brought back', async () => {

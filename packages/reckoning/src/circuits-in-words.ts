@@ -1,9 +1,11 @@
 /** The circuits of the book in sentences with their numbers. Shared by the screens and `fettle power`. */
 
+import type { CircuitUseRecord } from '#boat-book';
 import {
   bladeColours,
   type ConductorSize,
   copperArea_mm2,
+  type FaultKind,
   fuseKinds,
   fuseThatBreaks,
   gaugeWithin,
@@ -33,6 +35,8 @@ const amps = (value: number) => `${Number(value.toFixed(value < 0.1 ? 3 : 2))} A
 /** What is drawn of a circuit beside its line. */
 export interface CircuitWords {
   readonly draws: string;
+  /** `from sunset to 22:30`; null: it feeds the battery */
+  readonly on: string | null;
   /** `1.5 mm² (16 AWG), 19 m there and back`; or that it is not entered */
   readonly wire: string;
   /** `0.05 V lost, 0.4 % of the 3 % that may be`; null: no wire is known */
@@ -43,7 +47,7 @@ export interface CircuitWords {
 }
 
 export function circuitInWords(
-  { wired, checked, atDevice_V, place }: LookedAtCircuit,
+  { wired, checked, atDevice_V, place, uses }: LookedAtCircuit,
   nominal_V: number,
 ): CircuitWords {
   const { conductor, current_A, fuse_A, fuseAt_m } = wired;
@@ -54,6 +58,7 @@ export function circuitInWords(
       place.kind === 'circuit'
         ? `${amps(current_A)}, ${figureSaid(current_A * nominal_V)} W`
         : `brings up to ${amps(current_A)}`,
+    on: uses && usesInWords(uses),
     wire: conductor
       ? `${bothSizesInWords(conductor.size)}, ${figureSaid(conductor.lengthThereAndBack_m)} m there and back`
       : place.kind === 'charger'
@@ -71,6 +76,11 @@ export function circuitInWords(
   };
 }
 
+function usesInWords(uses: CircuitUseRecord): string {
+  if (uses.kind === 'always') return 'always on';
+  return uses.kind === 'hours' ? `${figureSaid(uses.hours_a_day)} h a day` : `from ${uses.from} to ${uses.to}`;
+}
+
 /** A fault or a thing not entered, as a finding of the table. */
 export interface Finding {
   /** danger: it can burn; worse: it fails or works badly; unknown: it was not entered, and so not looked at */
@@ -78,13 +88,30 @@ export interface Finding {
   readonly wrong: string;
   /** what would be right; null: only entering it would tell */
   readonly right: string | null;
+  /** what to do about it, as a job is called: `Move the fuse to the battery`; null: there is nothing to do but to enter it */
+  readonly mend: string | null;
 }
+
+/** What mends a fault, as a job is called. */
+const mendInWords: Readonly<Record<FaultKind, string>> = {
+  'no fuse': 'Fit a fuse at the battery',
+  'fuse above the wire': 'Change the fuse',
+  'fuse below the load': 'Change the fuse',
+  'fuse too far': 'Move the fuse to the battery',
+  'fuse cannot break': 'Fit a main fuse that breaks a short',
+  'drop too great': 'Renew the wire',
+  'conductor too thin': 'Renew the wire',
+  'conductor too weak': 'Renew the wire',
+  'no figure': 'Renew the wire',
+  'no isolator': 'Fit an isolator',
+};
 
 /** What was found at a circuit or at a battery as a whole, the gravest first. */
 export function findingsOf({ faults, gaps }: Pick<LookedAtBattery, 'faults' | 'gaps'>): Finding[] {
   const found = faults.map(
-    ({ danger, wrong, right }): Finding => ({
+    ({ kind, danger, wrong, right }): Finding => ({
       gravity: danger ? 'danger' : 'worse',
+      mend: mendInWords[kind],
       wrong: sentence(wrong),
       right: sentence(`right would be: ${right}`),
     }),
@@ -92,7 +119,9 @@ export function findingsOf({ faults, gaps }: Pick<LookedAtBattery, 'faults' | 'g
   return [
     ...found.filter(({ gravity }) => gravity === 'danger'),
     ...found.filter(({ gravity }) => gravity === 'worse'),
-    ...gaps.map(({ unchecked }): Finding => ({ gravity: 'unknown', wrong: sentence(unchecked), right: null })),
+    ...gaps.map(
+      ({ unchecked }): Finding => ({ gravity: 'unknown', wrong: sentence(unchecked), right: null, mend: null }),
+    ),
   ];
 }
 

@@ -1,5 +1,5 @@
 /** From the book's table of circuits to the check of its wiring. */
-import type { BatteryRecord, Book, ChargerRecord, CircuitRecord, Id, PanelRecord } from '#boat-book';
+import type { BatteryRecord, Book, ChargerRecord, CircuitRecord, CircuitUseRecord, Id, PanelRecord } from '#boat-book';
 import {
   type CheckedCircuit,
   type CircuitFault,
@@ -21,6 +21,8 @@ export interface CircuitPlace {
 /** One circuit of the book, as it is wired and with what was found. */
 export interface LookedAtCircuit {
   readonly place: CircuitPlace;
+  /** null: it feeds the battery */
+  readonly uses: CircuitUseRecord | null;
   readonly wired: WiredCircuit;
   readonly checked: CheckedCircuit;
   /** at the device, when the battery gives its nominal volts under load; null: no load, or no wire is known */
@@ -70,6 +72,7 @@ function lookedAt(book: Book, id: Id, record: BatteryRecord): LookedAtBattery {
     fault_A: checked.fault_A,
     circuits: all.map(([place, circuit, fuseSaid], n) => ({
       place,
+      uses: place.kind === 'circuit' ? book.circuits[place.id]!.uses : null,
       wired: circuit,
       checked: asSaid(checked.circuits[n]!, circuit, fuseSaid),
       atDevice_V: voltsAtDevice(circuit, wired.nominal_V, wired.nominal_V),

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BatteryRecord, Book, CircuitRecord, PanelRecord } from '#boat-book';
 import { circuitsTold } from './circuits-told.ts';
-import { type NewOutlet, newOutletTold, outletJob, outletStores } from './new-outlet.ts';
+import { mendJob, type NewOutlet, newOutletTold, outletJob, outletStores } from './new-outlet.ts';
 import { smallBook } from './testing/small-book.ts';
 
 const agm: BatteryRecord = {
@@ -57,6 +57,7 @@ describe('the circuits of the book', () => {
     expect(told.verdict).toBe('1 circuit looked at: nothing wrong found.');
     expect(told.batteries[0]!.circuits[0]!.words).toEqual({
       draws: '1 A, 12 W',
+      on: 'always on',
       wire: '1.5 mm² (16 AWG), 10 m there and back',
       drop: '0.14 V lost, 1.2 % of the 3 % that may be',
       arrives: '11.8 V at the device',
@@ -75,6 +76,12 @@ describe('the circuits of the book', () => {
       gravity: 'danger',
       wrong: 'The fuse is 650 mm from the battery: the wire before it has nothing to stop it.',
       right: 'Right would be: within 200 mm of the battery along the lead, or to 1800 mm in a sheath all the way.',
+      mend: 'Move the fuse to the battery',
+    });
+    expect(mendJob('Cabin light', findings[1]!, null)).toMatchObject({
+      title: 'Move the fuse to the battery: Cabin light',
+      consequence: 'danger',
+      why: expect.stringMatching(/650 mm.*Right would be/),
     });
     expect(drawn.marks).toEqual(['fuse too far', 'fuse', 'wire']);
   });
@@ -88,6 +95,7 @@ describe('the circuits of the book', () => {
         gravity: 'unknown',
         wrong: 'Whether the panel’s lead is fused at the battery end is not entered.',
         right: null,
+        mend: null,
       },
     ]);
     const bare = circuitsTold(bookOf({}, { panels: { panel: { ...panel, fuse_A: null } } }));

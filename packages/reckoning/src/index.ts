@@ -10,7 +10,7 @@ export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';
 export type { LoadTestResult, LoadTestTrend } from './load-test-trend.ts';
 export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
-export { type NewOutlet, newOutletTold, type OutletTold, outletJob, outletStores } from './new-outlet.ts';
+export { mendJob, type NewOutlet, newOutletTold, type OutletTold, outletJob, outletStores } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
 export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
 export { planInForce, planInMinutesOf } from './plan-in-force.ts';

@@ -17,6 +17,7 @@ import {
 import {
   bladeInWords,
   bothSizesInWords,
+  type Finding,
   figureSaid,
   sentence,
   sourceInWords,
@@ -192,6 +193,32 @@ export function outletStores(
   ];
 }
 
+/** What is done with everything dead, said at the step. */
+const dead = 'Loads off, isolator off, negative lead off first and on last. Rings and watch off.';
+const spanner = 'A spanner across the terminals glows in a second: tape its handle.';
+
+/**
+ * The job of mending a fault of a circuit. Its minutes are our guess, for the keeper to change.
+ *
+ * @param name  of the circuit, or of the battery
+ */
+export function mendJob(
+  name: string,
+  { gravity, wrong, right, mend }: Finding,
+  zone: Id | null,
+): OperationFields<'addJob'> {
+  const title = `${mend ?? 'Look at it'}: ${name}`;
+  return {
+    title,
+    why: right === null ? wrong : `${wrong} ${right}`,
+    consequence: gravity === 'danger' ? 'danger' : 'worsens',
+    zone,
+    steps: [
+      { title: mend ?? 'Look at it', minutes: { low: 20, likely: 45, high: 90 }, hands: 1, cautions: [dead, spanner] },
+    ],
+  };
+}
+
 /**
  * The job of putting an outlet in. Its minutes are our guess, for the keeper to change.
  *
@@ -202,7 +229,6 @@ export function outletJob(
   zone: Id | null,
   [wire, fuse]: readonly [Id, Id],
 ): OperationFields<'addJob'> {
-  const dead = 'Loads off, isolator off, negative lead off first and on last. Rings and watch off.';
   return {
     title: `Wire ${name}`,
     why: 'A new outlet: its wire and fuse are worked out under Boat, Circuits.',
@@ -223,7 +249,7 @@ export function outletJob(
         minutes: { low: 20, likely: 30, high: 60 },
         hands: 1,
         stores: [fuse],
-        cautions: [dead, 'A spanner across the terminals glows in a second: tape its handle.'],
+        cautions: [dead, spanner],
       },
       {
         title: 'Switch it on and read the volts at the device',

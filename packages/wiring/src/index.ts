@@ -3,6 +3,7 @@ export {
   type CircuitFault,
   type CircuitGap,
   circuitCheck,
+  type FaultKind,
   type WiredBattery,
   type WiredCircuit,
   wireFor,

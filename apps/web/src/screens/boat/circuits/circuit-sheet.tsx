@@ -87,7 +87,7 @@ export default function CircuitSheet({
             { value: 'amps', name: 'amperes' },
           ]}
         />
-        <div className="field-row">
+        <div className="field-grid">
           <NumberField
             label="Draws"
             unit={draft.drawsIn === 'watts' ? 'W, all of it at once' : 'A, all of it at once'}
@@ -130,7 +130,7 @@ export default function CircuitSheet({
         />
         {draft.fused === 'fitted' && (
           <>
-            <div className="field-row">
+            <div className="field-grid">
               <NumberField
                 label="Rating"
                 unit="A"
@@ -189,7 +189,7 @@ export default function CircuitSheet({
               options={insulations}
               refused={faults.insulation}
             />
-            <div className="field-row">
+            <div className="field-grid">
               <NumberField
                 label="Length there and back"
                 unit="m"

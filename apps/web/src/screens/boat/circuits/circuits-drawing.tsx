@@ -87,7 +87,7 @@ function CircuitLine({ circuit, longest_m }: { readonly circuit: CircuitTold; re
   return (
     <>
       <span className="circuits-name">
-        <b>{name}</b> <span className="soft">{words.draws}</span>
+        <b>{name}</b> <span className="soft">{words.arrives ? `${words.draws}; ${words.arrives}` : words.draws}</span>
       </span>
       <span className="circuits-line" aria-hidden="true">
         <Fuse drawn={drawn} />
@@ -103,13 +103,13 @@ function CircuitLine({ circuit, longest_m }: { readonly circuit: CircuitTold; re
         <span>{words.fuse}</span>
         {words.drop && <span className="unseen">, </span>}
         {words.drop && <span>{words.drop}</span>}
-        {words.arrives && <span className="unseen">, </span>}
-        {words.arrives && <span>{words.arrives}</span>}
       </span>
-      {faults.map(({ gravity, wrong }) => (
+      {faults.map(({ gravity, wrong, right }) => (
         <span key={wrong} className="circuits-wrong" data-gravity={gravity}>
           <Mark of={gravity === 'danger' ? 'danger' : 'worsens'} said={gravity === 'danger' ? 'can burn:' : 'fault:'} />
-          <span>{wrong}</span>
+          <span>
+            {wrong} <span className="circuits-on-paper">{right}</span>
+          </span>
         </span>
       ))}
       {findings.length > faults.length && (

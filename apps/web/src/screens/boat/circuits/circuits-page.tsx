@@ -2,14 +2,16 @@
 import { Suspense, useMemo, useState } from 'react';
 import type { Id } from '#boat-book';
 import { type CircuitTold, circuitsTold } from '#reckoning';
-import type { Meaning } from '../../../parts/mark.tsx';
-import { MarkedLine } from '../../../parts/marked-line.tsx';
+import { dayInWords } from '../../../parts/in-words.ts';
 import { onDemand } from '../../../parts/on-demand.ts';
+import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import './circuits.css';
 import { CircuitsDrawing } from './circuits-drawing.tsx';
 import { Findings } from './findings.tsx';
+import { FoundList } from './found-list.tsx';
+import { MendButton } from './mend-button.tsx';
 
 const CircuitSheet = onDemand(() => import('./circuit-sheet.tsx'));
 const LeadSheet = onDemand(() => import('./lead-sheet.tsx'));
@@ -23,6 +25,7 @@ type Open =
 
 export default function CircuitsPage() {
   const book = useOpenBook();
+  const today = todayAt(book);
   const told = useMemo(() => circuitsTold(book), [book]);
   const [open, setOpen] = useState<Open | null>(null);
   const close = () => setOpen(null);
@@ -34,12 +37,15 @@ export default function CircuitsPage() {
       : undefined;
   return (
     <div className="boat circuits">
-      <p className="boat-back">
+      <p className="boat-back no-print">
         <a className="button words" href={address('boat')}>
           ‹ Boat
         </a>
       </p>
       <h1>Circuits</h1>
+      <p className="circuits-on-paper">
+        {book.boat.name}, {dayInWords(today, today)} {today.slice(0, 4)}
+      </p>
       <p className="circuits-verdict">{told.verdict}</p>
       {told.batteries.length === 0 ? (
         <p>
@@ -47,13 +53,18 @@ export default function CircuitsPage() {
           under Boat, Batteries.
         </p>
       ) : (
-        <div className="boat-acts">
+        <div className="boat-acts no-print">
           <a className="button main" href={address('boat', 'circuits', 'outlet')}>
             Wire and fuse for a new outlet
           </a>
           <button type="button" onClick={() => setOpen({ sheet: 'new' })}>
             Add a circuit
           </button>
+          {all.length > 0 && (
+            <button type="button" onClick={() => print()}>
+              Print the drawing
+            </button>
+          )}
         </div>
       )}
       {told.batteries.map(({ id, name, label, lines, findings, circuits }, n) => (
@@ -61,52 +72,27 @@ export default function CircuitsPage() {
           <section aria-labelledby={`circuits-found-${id}`}>
             <h2 id={`circuits-found-${id}`}>On {name}</h2>
             <Findings findings={findings} />
-            <ul>
-              {circuits
-                .filter(hasFindings)
-                .sort(byGravity)
-                .map((circuit) => (
-                  <MarkedLine
-                    key={`${circuit.place.kind} ${circuit.place.id}`}
-                    {...markOf(circuit)}
-                    title={circuit.name}
-                    note={circuit.findings.map(({ wrong, right }) => (right ? `${wrong} ${right}` : wrong)).join(' ')}
-                  >
-                    <button
-                      type="button"
-                      className="words"
-                      aria-label={`Change: ${circuit.name}`}
-                      onClick={() => setOpen({ sheet: 'change', place: circuit.place })}
-                    >
-                      Change
-                    </button>
-                    <button
-                      type="button"
-                      className="words"
-                      aria-label={`How it is worked out: ${circuit.name}`}
-                      onClick={() => show(circuit)}
-                    >
-                      How it is worked out
-                    </button>
-                  </MarkedLine>
-                ))}
-              {circuits.some((circuit) => !hasFindings(circuit)) && (
-                <MarkedLine
-                  mark="go"
-                  title="Nothing wrong found"
-                  note={circuits
-                    .filter((circuit) => !hasFindings(circuit))
-                    .map(({ name: each }) => each)
-                    .join(', ')}
-                />
-              )}
-            </ul>
+            {findings.map((finding) => (
+              <MendButton
+                key={finding.wrong}
+                book={book}
+                name={name}
+                finding={finding}
+                zone={book.batteries[id]?.zone ?? null}
+              />
+            ))}
+            <FoundList
+              book={book}
+              circuits={circuits}
+              onChange={({ place }) => setOpen({ sheet: 'change', place })}
+              onShow={show}
+            />
             {lines.map((line) => (
               <p key={line} className="soft small">
-                {line}
+                {line}{' '}
               </p>
             ))}
-            <p>
+            <p className="no-print">
               <button type="button" className="words" onClick={() => setOpen({ sheet: 'terminal', id })}>
                 What stands at its terminal
               </button>
@@ -139,29 +125,12 @@ export default function CircuitsPage() {
   );
 }
 
-const hasFindings = ({ findings }: CircuitTold) => findings.length > 0;
-const gravities = ['danger', 'worse', 'unknown'] as const;
-const gravest = ({ findings }: CircuitTold) =>
-  gravities.find((gravity) => findings.some((finding) => finding.gravity === gravity));
-/** the gravest first; else as they stand in the book */
-const byGravity = (a: CircuitTold, b: CircuitTold) => rank(a) - rank(b);
-const rank = (circuit: CircuitTold) => {
-  const gravity = gravest(circuit);
-  return gravity === undefined ? gravities.length : gravities.indexOf(gravity);
-};
-
-function markOf(circuit: CircuitTold): { readonly mark: Meaning | null; readonly said?: string } {
-  const gravity = gravest(circuit);
-  if (gravity === undefined || gravity === 'unknown') return { mark: null };
-  return gravity === 'danger' ? { mark: 'danger', said: 'can burn' } : { mark: 'worsens', said: 'fault' };
-}
-
 function Cautions({ lines }: { readonly lines: readonly string[] }) {
   return (
     <div className="circuits-cautions">
       <h2>Take care</h2>
       {lines.map((line) => (
-        <p key={line}>{line}</p>
+        <p key={line}>{line} </p>
       ))}
     </div>
   );

@@ -97,7 +97,7 @@ export function OutletFields({
           { value: 'singly', name: 'two single wires' },
         ]}
       />
-      <div className="field-row">
+      <div className="field-grid">
         <ChoiceField
           label="Its insulation bears"
           value={draft.insulation}

@@ -17,7 +17,10 @@ export default function ToldSheet({
   return (
     <Sheet title={name} onClose={onClose}>
       <p>
-        {[words.draws, words.wire, words.fuse, words.drop, words.arrives].filter((part) => part !== null).join('; ')}.
+        {[words.draws, words.on, words.wire, words.fuse, words.drop, words.arrives]
+          .filter((part) => part !== null)
+          .join('; ')}
+        .
       </p>
       <Findings findings={findings} />
       <p>
