@@ -38,7 +38,7 @@ export interface WindyPanel {
   readonly nominal_C: number;
   /** share of the light it turns into power. 0–0.5 */
   readonly efficiency: number;
-  /** air behind it. [cm], 0 and more; none where not given means free all round */
+  /** air behind it. [cm], 0–1000 */
   readonly gap_cm: number;
 }
 
@@ -55,7 +55,7 @@ export function cellTemperatureInWind_C(panel: WindyPanel): number {
   requireBetween('wind', wind_m_s, 0, 60, 'm/s');
   requireBetween('efficiency', efficiency, 0, 0.5, '');
   requireBetween('gap behind the panel', gap_cm, 0, 1000, 'cm');
-  const still = cellTemperature_C(light_W_m2, air_C, Math.min(80, nominal_C));
+  const still = cellTemperature_C(light_W_m2, air_C, nominal_C);
   const taken = 0.9;
   const hotter = gapHotter_C.find(({ to_cm }) => gap_cm <= to_cm)?.by_C ?? 0;
   const rise = still - air_C + (hotter / nominalConditions.light_W_m2) * light_W_m2;

@@ -48,7 +48,7 @@ const noClouds = 'A sky without a cloud, from horizon to horizon: hills and hous
 
 const altitudeField = () => angle('°', -90, 90, 'altitude of the sun over the horizon, as seen');
 const heightField = () =>
-  assuming(length('m', -500, 10_000, 'height above the sea'), inBase('length', 0, 'm'), '0 m', 'boats lie at the sea');
+  assuming(length('m', -500, 5000, 'height above the sea'), inBase('length', 0, 'm'), '0 m', 'boats lie at the sea');
 const outsideField = () =>
   assuming(
     number('W/m²', 0, 1500, 'sun outside the air that day, on a surface square to it'),
@@ -102,7 +102,9 @@ function clearSkyQuestion() {
       const [hazy, light, clean] = [under(haze.high), under(haze.likely), under(haze.low)];
       const [G, B, D] = lightResults(light);
       const banded = (figure: Figure, one: number, other: number): Figure =>
-        given.turbidity === null ? { ...figure, low: Math.min(one, other), high: Math.max(one, other) } : figure;
+        given.turbidity === null && sun.zenith < 90
+          ? { ...figure, low: Math.min(one, other), high: Math.max(one, other) }
+          : figure;
       const results: [Figure, Figure, Figure] = [
         banded(G, hazy.global_W_m2, clean.global_W_m2),
         banded(B, hazy.beam_W_m2, clean.beam_W_m2),

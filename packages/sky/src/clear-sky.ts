@@ -38,7 +38,7 @@ export interface HazySky {
    * summer; see `assumedTurbidity`
    */
   readonly turbidity: number;
-  /** above the sea. [m], −500–10 000 */
+  /** above the sea. [m], −500–5000 */
   readonly elevation_m: number;
   /** on a surface square to the sun, outside the air. [W/m²] */
   readonly outside_W_m2: number;
@@ -59,7 +59,7 @@ export interface HazySky {
 export function ineichenSky({ zenith, airMass: air, turbidity, elevation_m, outside_W_m2 }: HazySky): Sunlight {
   requireBetween('zenith angle of the sun', zenith, 0, 180, '°');
   requireBetween('Linke turbidity', turbidity, 1, 10, '');
-  requireBetween('elevation', elevation_m, -500, 10_000, 'm');
+  requireBetween('elevation', elevation_m, -500, 5000, 'm');
   requireBetween('sun outside the air', outside_W_m2, 0, 1500, 'W/m²');
   const cosine = Math.cos(zenith * radian);
   if (cosine <= flat) return noSunlight;
@@ -68,8 +68,8 @@ export function ineichenSky({ zenith, airMass: air, turbidity, elevation_m, outs
   const fh2 = Math.exp(-elevation_m / 1250);
   const a1 = 5.09e-5 * elevation_m + 0.868;
   const a2 = 3.92e-5 * elevation_m + 0.0387;
-  /** all light, on a surface square to the sun */
-  const square = a1 * outside_W_m2 * Math.exp(-a2 * air * (fh1 + fh2 * (turbidity - 1)));
+  // all light, on a surface square to the sun; over 4000 m the fit alone would give more than there is
+  const square = Math.min(outside_W_m2, a1 * outside_W_m2 * Math.exp(-a2 * air * (fh1 + fh2 * (turbidity - 1))));
   const b = 0.664 + 0.163 / fh1;
   const byAir = b * outside_W_m2 * Math.exp(-0.09 * air * (turbidity - 1));
   const bySky = square * Math.max(0, 1 - (0.1 - 0.2 * Math.exp(-turbidity)) / (0.1 + 0.882 / fh1));
@@ -86,7 +86,7 @@ export interface ClearSky {
   readonly outside_W_m2: number;
   /** Linke turbidity, 1–10; see `assumedTurbidity` */
   readonly turbidity: number;
-  /** above the sea. [m], −500–10 000 */
+  /** above the sea. [m], −500–5000 */
   readonly elevation_m: number;
 }
 

@@ -7,8 +7,8 @@ import { requireBetween } from './sun-position.ts';
  * @param clearness  light on the level over light on the level outside the air. 0 and more; over 1 under bright cloud edges
  * @returns          0.165 clear to 1 overcast
  *
- * Source: D. Erbs, S. Klein and J. Duffie, Solar Energy 28 (1982) 293–302, hourly form, from memory; the two pieces meet within
- * 0.002 at 0.22 and 0.005 at 0.8.
+ * Source: D. Erbs, S. Klein and J. Duffie, Solar Energy 28 (1982) 293–302, hourly form, from memory; its pieces meet within
+ * 0.001.
  */
 export function erbsDiffuseShare(clearness: number): number {
   requireBetween('clearness', clearness, 0, 5, '');

@@ -37,7 +37,7 @@ export function assumedTurbidity(latitude_deg: number, dayOfYear: number): Turbi
 
 /** Latitude, yearly mean, half the step from winter to summer. */
 const bands = [
-  [0, 3.8, 0.1],
+  [0, 3.8, 0],
   [20, 3.6, 0.3],
   [35, 3.2, 0.5],
   [50, 3.0, 0.55],
