@@ -13,12 +13,15 @@ import {
 import { choicesARun, stillToCome } from '../checks/battery/estimate-asked.ts';
 import { folderInLines, judgeFolder, runHolds } from '../checks/battery/measured-batteries.ts';
 import { outsideRunInLines, tableInMarkdown } from '../checks/report.ts';
+import { judgeFolder as judgeSuns } from '../checks/solar/judge-suns.ts';
+import { fileHolds, folderInLines as sunsInLines } from '../checks/solar/suns-in-lines.ts';
 import { subjects } from '../checks/subjects.ts';
 import { reference } from './reference.ts';
 
 const usage = `npm run check                     the kept rows, the handbook where it lies beside the project, and the rest
 npm run check -- --rows FOLDER    any folder of JSON files of rows in the handbook's form
 npm run check -- --battery FOLDER any folder of measured batteries: what was still to come, held against the estimate
+npm run check -- --solar FOLDER   any folder of measured sun: each day’s energy, held against the clear sky and the band
 npm run check -- --readme         the same as the first, and writes checks/README.md and docs/reference.md
 npm run check -- --keep           takes the mapped rows of the handbook into checks/<subject>/rows.json`;
 
@@ -28,6 +31,7 @@ function main(args: readonly string[]): number {
   const [flag, folder, ...more] = args;
   if (flag === '--rows' && folder !== undefined && more.length === 0) return runRows(folder);
   if (flag === '--battery' && folder !== undefined && more.length === 0) return runBatteries(folder);
+  if (flag === '--solar' && folder !== undefined && more.length === 0) return runSuns(folder);
   if (flag === '--keep' && folder === undefined) return keep();
   if (flag === undefined || (flag === '--readme' && folder === undefined)) return runAll(flag === '--readme');
   say(`cannot read '${args.join(' ')}'`);
@@ -52,6 +56,18 @@ function runBatteries(folder: string): number {
     for (const line of folderInLines(judged)) say(line);
     if (judged.runs.length + judged.curves.length === 0) say('There is nothing to judge in it.');
     return judged.runs.every(runHolds) ? 0 : 1;
+  } catch (cause) {
+    say(`${folder} cannot be run: ${cause instanceof Error ? cause.message : String(cause)}`);
+    return 1;
+  }
+}
+
+function runSuns(folder: string): number {
+  try {
+    const judged = judgeSuns(folder);
+    for (const line of sunsInLines(judged)) say(line);
+    if (judged.files.length === 0) say('There is nothing to judge in it.');
+    return judged.files.every(fileHolds) ? 0 : 1;
   } catch (cause) {
     say(`${folder} cannot be run: ${cause instanceof Error ? cause.message : String(cause)}`);
     return 1;

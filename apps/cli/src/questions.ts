@@ -10,6 +10,7 @@ import {
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
+import { solarQuestions } from '#solar';
 import { conductorQuestions, dropQuestions, fuseQuestions } from '#wiring';
 import type { Question } from '#working';
 
@@ -31,6 +32,8 @@ export function questions(): readonly Question[] {
     ...keepingQuestions(),
     ...lampQuestions(),
     ...cardQuestions(),
+    // solar
+    ...solarQuestions(),
     // power
     ...drawQuestions(),
     ...nightQuestions(),

@@ -1,0 +1,53 @@
+import { bandOf } from './band.ts';
+import { dayOfYear } from './clear-day.ts';
+import { type Clouds, lightsOf } from './clouds.ts';
+import { type PanelCase, panelSteps, stepAmps } from './panel-steps.ts';
+import { keptFactors } from './sun-kept.ts';
+
+/** What a panel may have brought over a stretch of time, positive into the battery. */
+export interface PanelFlow {
+  /** from 1970, ms */
+  readonly from: number;
+  readonly to: number;
+  readonly low_A: number;
+  readonly likely_A: number;
+  readonly high_A: number;
+}
+
+/** Parts that a day's light is told in. */
+const parts = 4;
+
+/**
+ * What a panel may have brought in each part of a day's light.
+ *
+ * @param light   sunrise to sunset of one day. [ms]
+ * @param clouds  what is known of that day's sky; without it, the season's days. Cloud by the hour is taken as its mean
+ * @returns       four parts of one length; the band is of the whole day, for it is the day that was dull or fair
+ */
+export function panelFlows(
+  asked: PanelCase,
+  light: { readonly start: number; readonly end: number },
+  clouds: Clouds,
+): PanelFlow[] {
+  const step_min = (light.end - light.start) / 60_000 / parts;
+  const steps = panelSteps(asked, light.start, step_min, parts);
+  const lights = lightsOf(clouds, asked.place.latitude_deg, dayOfYear(light.start));
+  const perLight = lights.map(({ covered, under, open }) => {
+    const mean = covered.reduce((sum, each) => sum + each, 0) / covered.length;
+    return Array.from({ length: parts }, (_, i) => stepAmps(steps, i, mean, under, open));
+  });
+  const sums = perLight.map((each) => each.reduce((sum, amps) => sum + amps, 0));
+  const factors = keptFactors(asked.panel);
+  const day = bandOf(sums.flatMap((sum) => factors.map((factor) => sum * factor)));
+  const all = sums.reduce((sum, each) => sum + each, 0);
+  return Array.from({ length: parts }, (_, i) => {
+    const share = all > 0 ? perLight.reduce((sum, each) => sum + each[i]!, 0) / all : 0;
+    return {
+      from: light.start + i * step_min * 60_000,
+      to: light.start + (i + 1) * step_min * 60_000,
+      low_A: day.low * share,
+      likely_A: day.likely * share,
+      high_A: day.high * share,
+    };
+  });
+}

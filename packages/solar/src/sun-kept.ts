@@ -1,0 +1,83 @@
+/** What mast, boom, ropes and the label's promise leave of a panel: as the keeper guesses, and as readings teach it. */
+import { type Band, bandAt } from './band.ts';
+import { normalMiddles, normalShare } from './normal.ts';
+import { assumedOfPanels, type SolarPanel } from './solar-panel.ts';
+
+/** Assumed: kept of the sun on a small boat at anchor, where nobody has said; and how far a keeper's guess is off. [%] */
+export const assumedKept = { low_pct: 55, likely_pct: 80, high_pct: 97, guessOff_pct: 12 } as const;
+
+/** What the rig leaves of the sun, as far as it is known. [0–1] */
+export function keptBand({ kept_pct }: Pick<SolarPanel, 'kept_pct'>): Band {
+  if (kept_pct === null)
+    return { low: assumedKept.low_pct / 100, likely: assumedKept.likely_pct / 100, high: assumedKept.high_pct / 100 };
+  if (!(kept_pct >= 0 && kept_pct <= 100))
+    throw new RangeError(`kept of the sun must be 0 to 100 %, got ${kept_pct} %`);
+  const off = assumedKept.guessOff_pct / 100;
+  const likely = kept_pct / 100;
+  return { low: Math.max(0, likely - off), likely, high: Math.min(1, likely + off) };
+}
+
+/** What rig, dirt and the label's promise leave at places of their normal spreads. [0–1] @param rig,label standard normal */
+export const keptAt = (panel: Pick<SolarPanel, 'kept_pct'>, rig: number, label: number): number =>
+  Math.min(1, bandAt(keptBand(panel), rig)) * Math.min(1, bandAt(assumedOfPanels.left, label));
+
+/** The same as nine equally likely factors. */
+export function keptFactors(panel: Pick<SolarPanel, 'kept_pct'>): number[] {
+  const middles = normalMiddles(3);
+  return middles.flatMap((rig) => middles.map((label) => keptAt(panel, rig, label)));
+}
+
+/** What a panel was to bring over some days, unshaded, and what readings say it brought. [Ah] */
+export interface BroughtPair {
+  readonly expected_Ah: Band;
+  readonly brought_Ah: Band;
+}
+
+/**
+ * The share that a panel keeps, learnt from what readings say came in.
+ *
+ * Before: the keeper's guess, spread evenly at its ends. Each pair speaks for the shares that bring the two together, by how
+ * far both may be off; days are misjudged each by its own, so that many pairs narrow the band, and no pair by itself can
+ * carry it beyond what its own bands allow: its tails are taken heavy (Student, four degrees).
+ *
+ * @param before  the share as it was known. [0–1.2]
+ * @param pairs   pairs with nothing expected say nothing and are passed over
+ * @returns       the share with its band; the same as before with no pair
+ * @throws RangeError for a band out of order
+ * Source: Bayes' rule over a list of shares; our derivation.
+ */
+export function keptLearnt(before: Band, pairs: readonly BroughtPair[]): Band {
+  for (const band of [before, ...pairs.flatMap(({ expected_Ah, brought_Ah }) => [expected_Ah, brought_Ah])])
+    if (!(band.low >= 0 && band.low <= band.likely && band.likely <= band.high && Number.isFinite(band.high)))
+      throw new RangeError(`a band goes from low over likely to high, got ${band.low}, ${band.likely}, ${band.high}`);
+  const told = pairs.filter(({ expected_Ah }) => expected_Ah.likely > 0);
+  if (told.length === 0) return before;
+  const shares = Array.from({ length: 601 }, (_, i) => i / 500);
+  const spread = (band: Band, at: number) =>
+    Math.max(1e-6, (at < band.likely ? band.likely - band.low : band.high - band.likely) / 1.645);
+  const logs = shares.map((share) => {
+    let sum = -0.5 * ((share - before.likely) / Math.max(0.01, spread(before, share))) ** 2;
+    for (const { expected_Ah, brought_Ah } of told) {
+      const wanted = share * expected_Ah.likely;
+      const off = Math.hypot(
+        spread(brought_Ah, wanted),
+        share * spread(expected_Ah, share > 0 ? brought_Ah.likely / share : Number.POSITIVE_INFINITY),
+        0.02 * expected_Ah.likely,
+      );
+      sum += -2.5 * Math.log(1 + ((wanted - brought_Ah.likely) / off) ** 2 / 4) - Math.log(off);
+    }
+    return sum;
+  });
+  const most = Math.max(...logs);
+  const weights = logs.map((each) => Math.exp(each - most));
+  const all = weights.reduce((sum, each) => sum + each, 0);
+  const at = (share: number) => {
+    let sum = 0;
+    for (const [i, weight] of weights.entries()) {
+      if (sum + weight >= share * all) return shares[i]! + ((share * all - sum) / weight - 0.5) / 500;
+      sum += weight;
+    }
+    return shares.at(-1)!;
+  };
+  return { low: Math.max(0, at(0.05)), likely: at(normalShare(0)), high: at(0.95) };
+}
