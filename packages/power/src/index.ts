@@ -6,6 +6,5 @@ export { type DailyDraw, dailyDraw } from './daily-draw.ts';
 export { drawQuestions } from './draw-questions.ts';
 export { type ChargingSpan, type Endurance, type EnduranceCase, endurance, type NightAhead } from './endurance.ts';
 export { nightQuestions } from './night-questions.ts';
-export { assumedKept_pct, assumedThroughAir, panelDay_Ah } from './panel-day.ts';
 export type { Chance } from './spread.ts';
 export { assumedSpell, sunByDays } from './sun-by-days.ts';

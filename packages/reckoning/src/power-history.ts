@@ -6,15 +6,14 @@ import {
   type CircuitDraw,
   circuitFlows,
   type PowerPlace,
-  panelDay_Ah,
   type SwitchesSeen,
   usualVolts,
 } from '#power';
-import { lightSpans } from '#sky';
 import { daysBetween, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
 import { inOrderKnown } from './in-order-known.ts';
 import { aboardSpans } from './power-place.ts';
+import { panelFlowsOf } from './power-sun.ts';
 
 /** No further back than this: what was read before says little of the charge now. [days] */
 export const assumedLookBack_days = 21;
@@ -67,7 +66,7 @@ export const circuitDraw = ({ name, watts, duty_pct, uses }: CircuitRecord): Cir
  * what was read, with the switches as they were seen at each reading.
  */
 export function batteryHistory(book: Book, battery: BatteryOfBook, place: PowerPlace, span: Span): BatteryHistory {
-  const { record, circuits, panels } = battery;
+  const { record, circuits } = battery;
   const inSpan = battery.readings.filter(([, { at }]) => within(Date.parse(at), span));
   const volts = usualVolts(record.chemistry, record.nominal_V);
   const nameOf = new Map(circuits.map(([id, { name }]) => [id, name]));
@@ -108,7 +107,7 @@ export function batteryHistory(book: Book, battery: BatteryOfBook, place: PowerP
     flows: [
       ...circuitFlows(draws, { place, span, volts, aboard, seen }),
       ...testFlows,
-      ...panelFlows(panels, place, span).flatMap((flow) => lessDark(flow, dark)),
+      ...panelFlowsOf(book, battery, place, span).flatMap((flow) => lessDark(flow, dark)),
     ].sort((a, b) => a.from - b.from),
     readings: inSpan.map(
       ([, { at, volts: read, current_A }]): VoltReading => ({
@@ -137,36 +136,6 @@ export function testSpan(
 }
 
 const within = (at: number, { start, end }: Span) => at >= start && at <= end;
-
-/**
- * What panels may have brought, in four parts of each day's light, out of the battery counted positive. Each of the last days is
- * misstated by a share of its own; the days before share one.
- */
-function panelFlows(panels: readonly PanelRecord[], place: PowerPlace, span: Span): Flow[] {
-  const ownDays = 5;
-  return lightSpans(place, 'sun', span).flatMap(({ start, end }) => {
-    const { day } = localAt((start + end) / 2, place.zone);
-    const source = span.end - end < ownDays * day_ms ? `sun of ${day}` : 'sun';
-    return panels.flatMap((panel) => {
-      const brought = panelDay_Ah(panel, place.latitude_deg, day);
-      const parts = 4;
-      const hours = (end - start) / 3_600_000 / parts;
-      return Array.from({ length: parts }, (_, i): Flow => {
-        // half a wave of a sine over the day: its share in each quarter
-        const share = (Math.cos((Math.PI * i) / parts) - Math.cos((Math.PI * (i + 1)) / parts)) / 2;
-        const amps = (Ah: number) => -(Ah * share) / hours;
-        return {
-          from: start + ((end - start) * i) / parts,
-          to: start + ((end - start) * (i + 1)) / parts,
-          low_A: amps(brought.high),
-          likely_A: amps(brought.likely),
-          high_A: amps(brought.low),
-          source,
-        };
-      });
-    });
-  });
-}
 
 /** A flow without the spans in which it did not flow. */
 function lessDark(flow: Flow, dark: readonly Span[]): Flow[] {

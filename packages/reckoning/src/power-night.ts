@@ -10,15 +10,15 @@ import {
   type EnduranceCase,
   endurance,
   type PowerPlace,
-  panelDay_Ah,
-  sunByDays,
   usualVolts,
 } from '#power';
 import { addDays, daysBetween, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
 import { chargersOf, chargingOfBook } from './power-charging.ts';
 import { type BatteryOfBook, batteryHistory, circuitDraw, spanOfReadings } from './power-history.ts';
+import { type KeptByReadings, keptByReadings } from './power-kept.ts';
 import { aboardSpans, nextNightsAboard, powerPlace } from './power-place.ts';
+import { type KeptOf, keptAsGuessed, sunAhead, sunOfDay } from './power-sun.ts';
 
 const hour = 3_600_000;
 const seed = 1;
@@ -64,6 +64,8 @@ export interface NightAheadOf {
   readonly morning_V: Band;
   /** Ah a day the panels may bring; null: no panel */
   readonly sunDay_Ah: Band | null;
+  /** what the panels keep of it by the readings; null: they do not tell */
+  readonly kept: KeptByReadings | null;
   readonly chargers: readonly ChargerRecord[];
   /** the same nights with more charging */
   readonly withMore: (more: readonly ChargingSpan[]) => Endurance;
@@ -82,11 +84,12 @@ export function nightAheadOf(
   { place, estimate }: Pick<BatteryNow, 'place' | 'estimate'>,
   { now, nights, aboard }: { readonly now: number; readonly nights: number; readonly aboard: 'all' | 'outings' },
 ): NightAheadOf {
-  const { record, panels } = battery;
+  const { record } = battery;
   const circuits = battery.circuits.map(([, circuit]) => circuitDraw(circuit));
   const { day } = localAt(now, place.zone);
-  const sunDay_Ah =
-    panels.length === 0 ? null : sumOf(panels.map((panel) => panelDay_Ah(panel, place.latitude_deg, day)));
+  const kept = keptByReadings(book, battery, place, estimate.capacity_Ah, now);
+  const keptOf: KeptOf = kept === null ? keptAsGuessed : () => kept.learnt;
+  const sunDay_Ah = sunOfDay(book, battery, place, day, keptOf);
   const from = Math.floor(now / 60_000) * 60_000;
   const sunFrom = Math.floor(from / hour) * hour;
   const ahead = { start: from, end: from + (nights + 2) * 24 * hour };
@@ -104,10 +107,7 @@ export function nightAheadOf(
     place,
     from,
     nights,
-    sun:
-      sunDay_Ah === null
-        ? null
-        : sunByDays(sunDay_Ah, { place, from: sunFrom, days: nights + 4, draws: runs, seed: seed + 1 }),
+    sun: sunAhead(book, battery, place, keptOf, { from: sunFrom, days: nights + 4, draws: runs, seed: seed + 1 }),
     chargers: charging,
     runs,
     seed,
@@ -166,6 +166,7 @@ export function nightAheadOf(
       high: middle.likely + across(rested(last.morning_pct.high).likely, middle.high),
     }),
     sunDay_Ah,
+    kept,
     chargers: chargersOf(book, battery.id),
     withMore: (more) => endurance({ ...given, chargers: [...charging, ...more] }),
     draws: dailyDraw(circuits, place, { start: from, end: from + 24 * hour }, volts),
@@ -230,16 +231,6 @@ function airAt(place: PowerPlace, at: number): number {
   const dayOfYear = daysBetween(`${day.slice(0, 4)}-01-01`, day) + 1;
   return cautiousClimate(place.latitude_deg, dayOfYear, Math.floor(minuteOfDay / 60)).air_C + 3;
 }
-
-const sumOf = (bands: readonly Band[]): Band =>
-  bands.reduce(
-    (sum, each) => ({ low: sum.low + each.low, likely: sum.likely + each.likely, high: sum.high + each.high }),
-    {
-      low: 0,
-      likely: 0,
-      high: 0,
-    },
-  );
 
 /** A night foretold beside what was read in its morning. */
 export interface NightCompared {

@@ -1,6 +1,12 @@
+export type { Band as SolarBand } from './band.ts';
 export { clearLight, dayOfYear } from './clear-day.ts';
-export { type Clouds, coveredShare, lightsOf, type SkyWord, skyWords } from './clouds.ts';
-export { type PanelDay, panelDay } from './panel-day.ts';
-export type { SolarPanel } from './solar-panel.ts';
+export { type Clouds, lightsOf, type SkyWord, skyWords } from './clouds.ts';
+export { panelDay } from './panel-day.ts';
+export { type PanelFlow, panelFlows } from './panel-flows.ts';
+export type { PanelCase } from './panel-steps.ts';
+export { assumedMeanClearness, assumedSeason } from './season-clearness.ts';
+export { assumedOfPanels, type SolarPanel } from './solar-panel.ts';
 export { solarQuestions } from './solar-questions.ts';
+export { type SolarDraws, sunDraws } from './sun-draws.ts';
+export { assumedKept, type BroughtPair, keptBand, keptLearnt } from './sun-kept.ts';
 export { type SolarPlace, sunPathAt } from './sun-path.ts';

@@ -5,9 +5,10 @@ import { panelDay } from './panel-day.ts';
 import { panelFlows } from './panel-flows.ts';
 import type { PanelCase } from './panel-steps.ts';
 import { sunDraws } from './sun-draws.ts';
+import { keptBand } from './sun-kept.ts';
 
 const place = { latitude_deg: 54.4, longitude_deg: 10.2, elevation_m: 0 };
-const of = (changed: Partial<PanelCase['panel']>): PanelCase => ({
+const of = (changed: Partial<PanelCase['panel']>, kept_pct = 100): PanelCase => ({
   panel: {
     peak_W: 10,
     tilt_deg: 0,
@@ -15,11 +16,11 @@ const of = (changed: Partial<PanelCase['panel']>): PanelCase => ({
     regulator: 'simple',
     coefficient_pct_C: null,
     leads: null,
-    kept_pct: 100,
     ...changed,
   },
   nominal_V: 12,
   place,
+  kept: keptBand(kept_pct),
   air_C: () => 15,
 });
 const season: Clouds = { kind: 'season' };
@@ -54,8 +55,8 @@ describe('a panel’s day', () => {
   });
 
   it('is what shade leaves, and a forecast by the hour counts where the sun is', () => {
-    expect(day(of({ kept_pct: 50 }), '2026-06-20', season).brought_Ah.likely).toBeCloseTo(
-      0.5 * day(of({ kept_pct: 100 }), '2026-06-20', season).brought_Ah.likely,
+    expect(day(of({}, 50), '2026-06-20', season).brought_Ah.likely).toBeCloseTo(
+      0.5 * day(of({}), '2026-06-20', season).brought_Ah.likely,
       0,
     );
     const hours = (cloudy: (hour: number) => boolean): Clouds => ({

@@ -28,7 +28,7 @@ export function panelDay(asked: PanelCase, day: string, zone: string, clouds: Cl
   const { steps, clock } = stepsOfDay(asked, day, zone);
   const lights = lightsOf(clouds, asked.place.latitude_deg, dayOfYear(steps.from));
   const ways = lights.map((light) => stepsAh(steps, light, clock));
-  const factors = keptFactors(asked.panel);
+  const factors = keptFactors(asked.kept);
   const hours = steps.step_min / 60;
   return {
     brought_Ah: bandOf(ways.flatMap((each) => factors.map((factor) => each * factor))),

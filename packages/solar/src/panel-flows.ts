@@ -37,7 +37,7 @@ export function panelFlows(
     return Array.from({ length: parts }, (_, i) => stepAmps(steps, i, mean, under, open));
   });
   const sums = perLight.map((each) => each.reduce((sum, amps) => sum + amps, 0));
-  const factors = keptFactors(asked.panel);
+  const factors = keptFactors(asked.kept);
   const day = bandOf(sums.flatMap((sum) => factors.map((factor) => sum * factor)));
   const all = sums.reduce((sum, each) => sum + each, 0);
   return Array.from({ length: parts }, (_, i) => {

@@ -1,3 +1,4 @@
+import type { Band } from './band.ts';
 import { clearLight } from './clear-day.ts';
 import type { DayLight } from './clouds.ts';
 import { cellHeat_C, clearOnPanel_W_m2, evenOnPanel_W_m2 } from './on-panel.ts';
@@ -25,6 +26,8 @@ export interface PanelCase {
   readonly panel: SolarPanel;
   readonly nominal_V: 6 | 12 | 24;
   readonly place: SolarPlace;
+  /** what mast, boom and ropes leave of the sun, in 9 of 10. [0–1]; see `keptBand`, `keptLearnt` */
+  readonly kept: Band;
   /** the air by the time. [ms → °C] */
   readonly air_C: (at: number) => number;
 }

@@ -101,7 +101,6 @@ export interface PanelValues {
   readonly coefficient: number;
   readonly 'lead-length': number;
   readonly 'lead-area': number;
-  readonly kept: number | null;
 }
 
 export const panelOf = (given: PanelValues): SolarPanel => ({
@@ -115,9 +114,9 @@ export const panelOf = (given: PanelValues): SolarPanel => ({
     given['lead-length'] > 0
       ? { lengthThereAndBack_m: given['lead-length'], area_mm2: given['lead-area'] * 1e6 }
       : null,
-  kept_pct: given.kept,
 });
-export const nominalOf = ({ volts }: PanelValues): 6 | 12 | 24 => (volts === '6' ? 6 : volts === '12' ? 12 : 24);
+export const nominalOf = ({ volts }: Pick<PanelValues, 'volts'>): 6 | 12 | 24 =>
+  volts === '6' ? 6 : volts === '12' ? 12 : 24;
 
 export const skyField = () =>
   assuming<SkyWord | null>(

@@ -8,7 +8,6 @@ const panel: SolarPanel = {
   regulator: 'tracking',
   coefficient_pct_C: -0.4,
   leads: null,
-  kept_pct: 100,
 };
 const light = (onPanel_W_m2: number, cell_C: number) => ({ onPanel_W_m2, cell_C });
 

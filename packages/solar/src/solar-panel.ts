@@ -10,8 +10,6 @@ export interface SolarPanel {
   /** change of its power for each °C, from its label. −2–0; null: not known */
   readonly coefficient_pct_C: number | null;
   readonly leads: { readonly lengthThereAndBack_m: number; readonly area_mm2: number } | null;
-  /** of the sun that gets past mast, boom and ropes. [%]; null: not known */
-  readonly kept_pct: number | null;
 }
 
 /** Assumed of a panel, where nobody has said; each is shown with what follows from it. */

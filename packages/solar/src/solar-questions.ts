@@ -192,9 +192,9 @@ function panelQuestion() {
       'lead-area': area,
     },
     answer: (given) => {
-      const panel = panelOf({ ...given, tilt: 0, heading: 0, kept: 100 });
+      const panel = panelOf({ ...given, tilt: 0, heading: 0 });
       const cell_C = given.cell ?? cellTemperature_C(given.light, given.air, assumedOfPanels.operatingCell_C);
-      const gives = panelGives(panel, nominalOf({ ...given, tilt: 0, heading: 0, kept: 100 }), {
+      const gives = panelGives(panel, nominalOf(given), {
         onPanel_W_m2: given.light,
         cell_C,
       });
@@ -283,9 +283,9 @@ function dayQuestion() {
     answer: (given) => {
       const panel = panelOf(given);
       const clouds = cloudsOf(given.sky, given.cloud, given['cloud-error']);
-      const asked = { panel, nominal_V: nominalOf(given), place: placeOf(given), air_C: () => given.air };
+      const kept = keptBand(given.kept);
+      const asked = { panel, kept, nominal_V: nominalOf(given), place: placeOf(given), air_C: () => given.air };
       const found = panelDay(asked, given.day, given.zone, clouds);
-      const kept = keptBand(panel);
       const working = [
         {
           symbol: 'Hp',
@@ -389,7 +389,7 @@ function keptQuestion() {
             right: 'give one of each a day, in the same order',
           },
     answer: ({ expected, brought, 'expected-off': farOff, 'brought-off': readOff, kept }) => {
-      const before = keptBand({ kept_pct: kept });
+      const before = keptBand(kept);
       const band = (value: number, off_pct: number) => ({
         low: value * Math.max(0, 1 - off_pct / 100),
         likely: value,

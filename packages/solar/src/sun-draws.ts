@@ -81,7 +81,7 @@ export function sunDraws(
   const kept = new Float64Array(all.length);
   for (let draw = 0; draw < draws; draw++) {
     const gamma = bend(placeMean(mean, dice.normal()));
-    for (let p = 0; p < all.length; p++) kept[p] = keptAt(panels[p]!.panel, dice.normal(), dice.normal());
+    for (let p = 0; p < all.length; p++) kept[p] = keptAt(panels[p]!.kept, dice.normal(), dice.normal());
     let luck = dice.normal();
     for (let d = 0; d < spans.length; d++) {
       if (d > 0) luck = assumedSeason.spell * luck + rest * dice.normal();

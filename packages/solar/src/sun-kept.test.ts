@@ -8,14 +8,14 @@ const within = (value: number, share: number) => ({
 });
 const pairs = (expected: number, brought: number, count: number) =>
   Array.from({ length: count }, () => ({ expected_Ah: within(expected, 0.3), brought_Ah: within(brought, 0.15) }));
-const before = keptBand({ kept_pct: null });
+const before = keptBand(null);
 
 describe('what the rig leaves of the sun', () => {
   it('without a reading is what the keeper guessed', () => {
     expect(keptLearnt(before, [])).toEqual(before);
     expect(keptLearnt(before, pairs(0, 0, 3))).toEqual(before);
-    expect(keptBand({ kept_pct: 60 }).likely).toBe(0.6);
-    expect(() => keptBand({ kept_pct: 120 })).toThrow(/got 120 %/);
+    expect(keptBand(60).likely).toBe(0.6);
+    expect(() => keptBand(120)).toThrow(/got 120 %/);
   });
 
   it('goes to what the readings say, and is surer the more there are', () => {
@@ -47,7 +47,7 @@ describe('what the rig leaves of the sun', () => {
   });
 
   it('comes in factors whose middle is the guess with dirt and label taken off', () => {
-    const factors = keptFactors({ kept_pct: 80 }).sort((a, b) => a - b);
+    const factors = keptFactors(keptBand(80)).sort((a, b) => a - b);
     expect(factors[4]!).toBeCloseTo(0.8 * 0.9, 2);
     for (const each of factors) expect(each).toBeLessThanOrEqual(1);
   });

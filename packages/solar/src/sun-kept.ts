@@ -1,13 +1,13 @@
 /** What mast, boom, ropes and the label's promise leave of a panel: as the keeper guesses, and as readings teach it. */
 import { type Band, bandAt } from './band.ts';
 import { normalMiddles, normalShare } from './normal.ts';
-import { assumedOfPanels, type SolarPanel } from './solar-panel.ts';
+import { assumedOfPanels } from './solar-panel.ts';
 
 /** Assumed: kept of the sun on a small boat at anchor, where nobody has said; and how far a keeper's guess is off. [%] */
 export const assumedKept = { low_pct: 55, likely_pct: 80, high_pct: 97, guessOff_pct: 12 } as const;
 
-/** What the rig leaves of the sun, as far as it is known. [0–1] */
-export function keptBand({ kept_pct }: Pick<SolarPanel, 'kept_pct'>): Band {
+/** What the rig leaves of the sun by the keeper's guess. [0–1] @param kept_pct null: nobody has said. @throws RangeError outside 0 to 100 % */
+export function keptBand(kept_pct: number | null): Band {
   if (kept_pct === null)
     return { low: assumedKept.low_pct / 100, likely: assumedKept.likely_pct / 100, high: assumedKept.high_pct / 100 };
   if (!(kept_pct >= 0 && kept_pct <= 100))
@@ -18,13 +18,13 @@ export function keptBand({ kept_pct }: Pick<SolarPanel, 'kept_pct'>): Band {
 }
 
 /** What rig, dirt and the label's promise leave at places of their normal spreads. [0–1] @param rig,label standard normal */
-export const keptAt = (panel: Pick<SolarPanel, 'kept_pct'>, rig: number, label: number): number =>
-  Math.min(1, bandAt(keptBand(panel), rig)) * Math.min(1, bandAt(assumedOfPanels.left, label));
+export const keptAt = (kept: Band, rig: number, label: number): number =>
+  Math.min(1, bandAt(kept, rig)) * Math.min(1, bandAt(assumedOfPanels.left, label));
 
 /** The same as nine equally likely factors. */
-export function keptFactors(panel: Pick<SolarPanel, 'kept_pct'>): number[] {
+export function keptFactors(kept: Band): number[] {
   const middles = normalMiddles(3);
-  return middles.flatMap((rig) => middles.map((label) => keptAt(panel, rig, label)));
+  return middles.flatMap((rig) => middles.map((label) => keptAt(kept, rig, label)));
 }
 
 /** What a panel was to bring over some days, unshaded, and what readings say it brought. [Ah] */
