@@ -1,5 +1,5 @@
 /** Measured sun put beside what the model says of the same days, and what came of it. */
-import { type Clouds, clearLight, dayOfYear, lightsOf, sunPathAt } from '#solar';
+import { type Clouds, clearLight, dayOfYear, lightsOf } from '#solar';
 import { type MeasuredSun, measuredSuns } from './measured-sun.ts';
 import { type DayRows, type SkyOfDay, skyOfDay } from './sky-of-day.ts';
 
@@ -88,25 +88,23 @@ function daysOf(source: MeasuredSun): (DayRows | null)[] {
 
 function dayRows(source: MeasuredSun, indices: readonly number[], step_min: number, one: boolean): DayRows | null {
   const parts = step_min > 10 ? 12 : 1;
-  const path = sunPathAt(
-    source.place,
-    Float64Array.from({ length: indices.length * parts }, (_, k) => {
-      const middle = source.at[indices[Math.floor(k / parts)]!]!;
-      return middle + (((k % parts) + 0.5) / parts - 0.5) * step_min * 60_000;
-    }),
-  );
-  const light = clearLight(source.place, path, null);
-  const mean = (n: number, of: (k: number) => number) => {
+  const step_ms = step_min * 60_000;
+  const from = source.at[indices[0]!]! - step_ms / 2;
+  const count = Math.round((source.at[indices.at(-1)!]! + step_ms / 2 - from) / step_ms);
+  const light = clearLight(source.place, { from, step_min: step_min / parts, count: count * parts }, null);
+  const mean = (n: number, of: (moment: (typeof light)[number]) => number) => {
+    // a file may have gaps: the row's own place in the day
+    const first = Math.min(count - 1, Math.round((source.at[indices[n]!]! - step_ms / 2 - from) / step_ms)) * parts;
     let sum = 0;
-    for (let k = n * parts; k < (n + 1) * parts; k++) sum += of(k);
+    for (let k = first; k < first + parts; k++) sum += of(light[k]!);
     return sum / parts;
   };
-  const sines = Float64Array.from(path.zenith, (zenith) => Math.max(0, Math.cos((zenith * Math.PI) / 180)));
+  const sine = ({ zenith }: { readonly zenith: number }) => Math.max(0, Math.cos((zenith * Math.PI) / 180));
   const kept: number[] = [];
   let lit = 0;
   let missing = 0;
   indices.forEach((i, n) => {
-    const clear = mean(n, (k) => light[k]!.global_W_m2);
+    const clear = mean(n, ({ global_W_m2 }) => global_W_m2);
     if (clear <= 0) return;
     lit += clear;
     if (Number.isFinite(source.global[i]!)) kept.push(n);
@@ -114,7 +112,7 @@ function dayRows(source: MeasuredSun, indices: readonly number[], step_min: numb
   });
   // a day that the file's ends cut through is no day, unless the file is that one day
   const noon = (indices.length * step_min) / 60 >= 12;
-  const dark = (n: number) => mean(n, (k) => light[k]!.global_W_m2) <= 0;
+  const dark = (n: number) => mean(n, ({ global_W_m2 }) => global_W_m2) <= 0;
   const whole = one || (indices.length * step_min) / 60 >= 23 || (noon && dark(0) && dark(indices.length - 1));
   if (kept.length === 0 || missing > 0.1 * lit || !whole) return null;
   const list = (values: Float64Array) => Float64Array.from(kept, (n) => Math.max(0, values[indices[n]!]!));
@@ -125,11 +123,11 @@ function dayRows(source: MeasuredSun, indices: readonly number[], step_min: numb
     beam: source.beam && list(source.beam),
     sky: source.sky && list(source.sky),
     cloud_tenths: source.cloud_tenths && Float64Array.from(kept, (n) => source.cloud_tenths![indices[n]!]!),
-    clear: Float64Array.from(kept, (n) => mean(n, (k) => light[k]!.global_W_m2)),
-    clearBeam: Float64Array.from(kept, (n) => mean(n, (k) => light[k]!.beam_W_m2)),
-    clearSky: Float64Array.from(kept, (n) => mean(n, (k) => light[k]!.diffuse_W_m2)),
-    outside: Float64Array.from(kept, (n) => mean(n, (k) => path.outside_W_m2[k]! * sines[k]!)),
-    altitude: Float64Array.from(kept, (n) => (Math.asin(mean(n, (k) => sines[k]!)) * 180) / Math.PI),
+    clear: Float64Array.from(kept, (n) => mean(n, ({ global_W_m2 }) => global_W_m2)),
+    clearBeam: Float64Array.from(kept, (n) => mean(n, ({ beam_W_m2 }) => beam_W_m2)),
+    clearSky: Float64Array.from(kept, (n) => mean(n, ({ diffuse_W_m2 }) => diffuse_W_m2)),
+    outside: Float64Array.from(kept, (n) => mean(n, (moment) => moment.outside_W_m2 * sine(moment))),
+    altitude: Float64Array.from(kept, (n) => (Math.asin(mean(n, sine)) * 180) / Math.PI),
   };
 }
 

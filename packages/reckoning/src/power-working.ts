@@ -1,12 +1,6 @@
 import { assumedOfBatteries } from '#battery';
-import {
-  assumedKept_pct,
-  assumedMisstated,
-  assumedSeenFor_min,
-  assumedSpell,
-  assumedTaper_h,
-  assumedThroughAir,
-} from '#power';
+import { assumedMisstated, assumedSeenFor_min, assumedTaper_h } from '#power';
+import { assumedKept, assumedOfPanels, assumedSeason, type SolarBand } from '#solar';
 import { showNumber } from '#units';
 import { assumedChargingFrom_h } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
@@ -44,11 +38,7 @@ export function powerWorking({ record, panels }: BatteryOfBook, known: BatteryNo
       lines: [
         `${ahead.endurance.runs} runs: each takes one of those batteries, lamps that draw more or less than they say, and its own weather. A night is lasted when the charge never fell under the floor of ${number(record.floor_pct, 0)} % up to its sunrise (floors of 50 % for lead and 20 % for LiFePO4 are trade practice).`,
         `Near full it takes at most what it lacks in ${number(taper.likely, 1)} h (${number(taper.low, 1)} to ${number(taper.high, 1)}): our assumption. A charger counts for the hours a day aboard that are said of it, from ${String(assumedChargingFrom_h).padStart(2, '0')}:00 (our assumption).`,
-        ...(panels.length === 0
-          ? []
-          : [
-              `The panel: sun outside the air at this latitude and date (FAO paper 56, from memory) × ${pct(assumedThroughAir.dull)} on a dull day, ${pct(assumedThroughAir.usual)} on a usual and ${pct(assumedThroughAir.fair)} on a fair one × what the rig leaves of it (as entered; ${assumedKept_pct} % where not) × 80 % for heat, dirt and leads. A day keeps ${number(assumedSpell, 1)} of the luck of the day before. The shares are our assumptions; the panel is taken to lie level, and no forecast goes in.`,
-            ]),
+        ...(panels.length === 0 ? [] : [...sunLines(panels, ahead)]),
       ],
     },
     {
@@ -57,5 +47,44 @@ export function powerWorking({ record, panels }: BatteryOfBook, known: BatteryNo
         'A load that is on and stands in no circuit; a dead cell; a battery warmer than the air. Where the figures decide something, read the volts before sunrise with the panel dark; the maker’s data goes before ours.',
       ],
     },
+  ];
+}
+
+const share = ({ low, high }: SolarBand) => `${Math.round(100 * low)} to ${pct(high)}`;
+
+/** What the panels may bring is worked out from. */
+function sunLines(panels: BatteryOfBook['panels'], { kept, place }: NightAheadOf): string[] {
+  return [
+    ...panels.map((panel) => {
+      const lies =
+        panel.tilt_deg === 0
+          ? 'lies level'
+          : `stands at ${number(panel.tilt_deg, 0)}°, facing ${number(panel.heading_deg, 0)}°`;
+      const regulator = {
+        none: 'no regulator, so the panel’s own amps',
+        simple: 'a simple regulator, so the panel’s own amps',
+        tracking: `a regulator that tracks (${pct(assumedOfPanels.tracking)} of its best power passed on)`,
+      }[panel.regulator];
+      const leads =
+        panel.leads === null
+          ? 'leads not stated'
+          : `leads of ${number(panel.leads.lengthThereAndBack_m, 1)} m there and back, ${number(panel.leads.area_mm2, 1)} mm²`;
+      const heat =
+        panel.coefficient_pct_C === null
+          ? `${number(assumedOfPanels.coefficient_pct_C, 2)} % a °C, assumed`
+          : `${number(panel.coefficient_pct_C, 2)} % a °C, its label`;
+      const rig =
+        panel.kept_pct === null
+          ? `${assumedKept.low_pct} to ${assumedKept.high_pct} % of the sun past mast and ropes, assumed`
+          : `${number(panel.kept_pct, 0)} % of the sun past mast and ropes, the keeper’s guess within ${assumedKept.guessOff_pct} %`;
+      return `${panel.name}: ${number(panel.peak_W, 1)} W, ${lies}; ${regulator}; ${leads}; heat takes ${heat}; ${rig}; dirt, age and the label’s promise leave ${share(assumedOfPanels.left)}, assumed.`;
+    }),
+    `The sun: a clear sky at ${number(Math.abs(place.latitude_deg), 1)}° ${place.latitude_deg < 0 ? 'south' : 'north'} with usual haze (Ineichen and Perez 2002, from memory; haze assumed by latitude and season), on the panel’s own slope, step by step; held against measured days in checks/solar.`,
+    `The weather: no forecast of cloud goes in. A dull, a usual and a fair day of the season are those of the places of this latitude (spread after Bendt and others 1981, from memory; the means are our assumption); a day keeps ${number(assumedSeason.spell, 2)} of the luck of the day before. A day with rain in half of its hours entered or more is taken as overcast, with rain in fewer as mostly cloud.`,
+    ...(kept === null
+      ? []
+      : [
+          `By ${kept.pairs} ${kept.pairs === 1 ? 'stretch' : 'stretches'} between rested readings the panel keeps ${share(kept.learnt)} of the sun, where ${share(kept.guessed)} was guessed; what the readings say is taken.`,
+        ]),
   ];
 }

@@ -1,40 +1,63 @@
-import { airMass, airMassAtPressure, ineichenSky, pressureAtHeight_hPa, type Sunlight } from '#sky';
-import { type SolarPlace, type SunPath, sunPath } from './sun-path.ts';
+import { airMass, airMassAtPressure, clearSky, noSunlight, pressureAtHeight_hPa, type Sunlight, sunTrack } from '#sky';
 import { usualHaze } from './usual-haze.ts';
 
+/** Where a panel stands. */
+export interface SolarPlace {
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
+  /** above the sea. [m] */
+  readonly elevation_m: number;
+}
+
+/** Even steps of time. */
+export interface Steps {
+  /** start of the first. [ms] */
+  readonly from: number;
+  readonly step_min: number;
+  readonly count: number;
+}
+
+/** A clear sky at a moment, and the sun in it. */
+export interface ClearMoment extends Sunlight {
+  /** of the sun as seen. [°]; over 90: it is down */
+  readonly zenith: number;
+  /** true, from north, eastward. [°] */
+  readonly azimuth: number;
+  /** on a surface square to the sun, outside the air. [W/m²] */
+  readonly outside_W_m2: number;
+}
+
 const day_ms = 86_400_000;
+const radian = Math.PI / 180;
 
 /**
- * Light of a clear day with the usual haze of the place and season, step by step along the sun's path.
+ * Light of a clear sky at the middle of each step.
  *
- * @param haze  Linke turbidity; null: the usual one, see `usualHaze`
- * @returns     [W/m²], one a step; zeros with the sun down
+ * @param haze  Linke turbidity; null: the usual one of the place and season, see `usualHaze`
  */
-export function clearLight({ latitude_deg, elevation_m }: SolarPlace, path: SunPath, haze: number | null): Sunlight[] {
+export function clearLight(place: SolarPlace, { from, step_min, count }: Steps, haze: number | null): ClearMoment[] {
+  const { latitude_deg, elevation_m } = place;
+  const step_ms = step_min * 60_000;
+  const track = sunTrack({ ...place, start: from + step_ms / 2, step_min, count });
   const pressure_hPa = pressureAtHeight_hPa(elevation_m);
   let day = Number.NaN;
   let turbidity = haze ?? Number.NaN;
-  return Array.from(path.at, (at, i) => {
-    const zenith = path.zenith[i]!;
-    if (zenith >= 90) return { global_W_m2: 0, beam_W_m2: 0, diffuse_W_m2: 0 };
-    const today = Math.floor(at / day_ms);
-    if (haze === null && today !== day) {
-      day = today;
+  return Array.from({ length: count }, (_, i) => {
+    const zenith = 90 - track.altitude[i]!;
+    const sun = { zenith, azimuth: track.azimuth[i]!, outside_W_m2: track.outside_W_m2[i]! };
+    if (zenith >= 90) return { ...noSunlight, ...sun };
+    const at = from + i * step_ms;
+    if (haze === null && Math.floor(at / day_ms) !== day) {
+      day = Math.floor(at / day_ms);
       turbidity = usualHaze(latitude_deg, dayOfYear(at), elevation_m);
     }
-    const air = airMassAtPressure(airMass(zenith), pressure_hPa);
-    const { global_W_m2, beam_W_m2 } = ineichenSky({
-      zenith,
-      airMass: air,
-      turbidity,
-      elevation_m,
-      outside_W_m2: path.outside_W_m2[i]!,
-    });
-    const global = global_W_m2 * lowSunFactor(air);
+    const plain = clearSky({ zenith, outside_W_m2: sun.outside_W_m2, turbidity, elevation_m });
+    const global_W_m2 = plain.global_W_m2 * lowSunFactor(airMassAtPressure(airMass(zenith), pressure_hPa));
     return {
-      global_W_m2: global,
-      beam_W_m2,
-      diffuse_W_m2: Math.max(0, global - beam_W_m2 * Math.cos((zenith * Math.PI) / 180)),
+      ...sun,
+      global_W_m2,
+      beam_W_m2: plain.beam_W_m2,
+      diffuse_W_m2: Math.max(0, global_W_m2 - plain.beam_W_m2 * Math.cos(zenith * radian)),
     };
   });
 }
@@ -75,17 +98,16 @@ export function clearDay(
   haze: number | null,
 ): ClearDay {
   const step_min = 5;
-  const steps = Math.round((end - start) / 60_000 / step_min);
-  const path = sunPath(place, start, step_min, steps);
-  const lights = clearLight(place, path, haze);
-  const kWh = (of: (light: Sunlight, i: number) => number) =>
-    lights.reduce((sum, light, i) => sum + of(light, i), 0) * (step_min / 60_000);
+  const count = Math.round((end - start) / 60_000 / step_min);
+  const moments = clearLight(place, { from: start, step_min, count }, haze);
+  const kWh = (of: (moment: ClearMoment) => number) =>
+    moments.reduce((sum, moment) => sum + of(moment), 0) * (step_min / 60_000);
   return {
     global_kWh: kWh(({ global_W_m2 }) => global_W_m2),
     beam_kWh: kWh(({ beam_W_m2 }) => beam_W_m2),
     sky_kWh: kWh(({ diffuse_W_m2 }) => diffuse_W_m2),
-    outside_kWh: kWh((_, i) => path.outside_W_m2[i]! * Math.max(0, Math.cos((path.zenith[i]! * Math.PI) / 180))),
+    outside_kWh: kWh(({ outside_W_m2, zenith }) => outside_W_m2 * Math.max(0, Math.cos(zenith * radian))),
     haze: haze ?? usualHaze(place.latitude_deg, dayOfYear((start + end) / 2), place.elevation_m),
-    highest_deg: path.zenith.reduce((most, zenith) => Math.max(most, 90 - zenith), -90),
+    highest_deg: moments.reduce((most, { zenith }) => Math.max(most, 90 - zenith), -90),
   };
 }

@@ -1,5 +1,5 @@
 export type { Band as SolarBand } from './band.ts';
-export { clearLight, dayOfYear } from './clear-day.ts';
+export { clearLight, dayOfYear, type SolarPlace } from './clear-day.ts';
 export { type Clouds, lightsOf, type SkyWord, skyWords } from './clouds.ts';
 export { panelDay } from './panel-day.ts';
 export { type PanelFlow, panelFlows } from './panel-flows.ts';
@@ -9,4 +9,3 @@ export { assumedOfPanels, type SolarPanel } from './solar-panel.ts';
 export { solarQuestions } from './solar-questions.ts';
 export { type SolarDraws, sunDraws } from './sun-draws.ts';
 export { assumedKept, type BroughtPair, keptBand, keptLearnt } from './sun-kept.ts';
-export { type SolarPlace, sunPathAt } from './sun-path.ts';

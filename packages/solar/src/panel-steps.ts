@@ -1,9 +1,8 @@
 import type { Band } from './band.ts';
-import { clearLight } from './clear-day.ts';
+import { clearLight, type SolarPlace } from './clear-day.ts';
 import type { DayLight } from './clouds.ts';
 import { cellHeat_C, clearOnPanel_W_m2, evenOnPanel_W_m2 } from './on-panel.ts';
 import { panelGives, type SolarPanel } from './solar-panel.ts';
-import { type SolarPlace, sunPath } from './sun-path.ts';
 
 /**
  * What falls on a panel, step by step, in the two parts of which every sky is made: a clear one, and light through cloud. Lists
@@ -42,19 +41,17 @@ const within = 4;
  */
 export function panelSteps(asked: PanelCase, from: number, step_min: number, steps: number): PanelSteps {
   const { panel, nominal_V, place, air_C } = asked;
-  const path = sunPath(place, from, step_min / within, steps * within);
-  const lights = clearLight(place, path, null);
+  const moments = clearLight(place, { from, step_min: step_min / within, count: steps * within }, null);
   const clear_W_m2 = new Float64Array(steps);
   const even_W_m2 = new Float64Array(steps);
   const clear_A = new Float64Array(steps);
   const even_A = new Float64Array(steps);
   for (let i = 0; i < steps; i++) {
     for (let k = within * i; k < within * (i + 1); k++) {
-      const light = lights[k]!;
-      if (light.global_W_m2 <= 0) continue;
-      const sun = { zenith: path.zenith[k]!, azimuth: path.azimuth[k]!, outside_W_m2: path.outside_W_m2[k]! };
-      clear_W_m2[i]! += clearOnPanel_W_m2(panel, light, sun) / within;
-      even_W_m2[i]! += evenOnPanel_W_m2(panel, light.global_W_m2) / within;
+      const moment = moments[k]!;
+      if (moment.global_W_m2 <= 0) continue;
+      clear_W_m2[i]! += clearOnPanel_W_m2(panel, moment) / within;
+      even_W_m2[i]! += evenOnPanel_W_m2(panel, moment) / within;
     }
     if (even_W_m2[i]! <= 0) continue;
     const air = air_C(from + (i + 0.5) * step_min * 60_000);

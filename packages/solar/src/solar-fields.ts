@@ -129,9 +129,14 @@ export const skyField = () =>
     'no forecast was given',
   );
 
-/** Cloud in percent of the sky: one figure or 24. */
+/** What is said of the sky; cloud in percent, in even parts of the day from midnight, goes before a word. */
 export const cloudsOf = (sky: SkyWord | null, cloud: readonly number[] | null, error_oktas: number): Clouds => {
-  if (cloud !== null) return { kind: 'oktas', oktas: cloud.map((each) => (8 * each) / 100), error_oktas };
+  if (cloud !== null)
+    return {
+      kind: 'oktas',
+      oktas: Array.from({ length: 24 }, (_, hour) => (8 * cloud[Math.floor((hour * cloud.length) / 24)]!) / 100),
+      error_oktas,
+    };
   return sky === null ? { kind: 'season' } : { kind: 'word', word: sky };
 };
 

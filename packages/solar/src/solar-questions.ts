@@ -17,7 +17,7 @@ import {
   solarSources,
 } from './solar-fields.ts';
 import { assumedOfPanels, leadOhms, panelGives } from './solar-panel.ts';
-import { assumedKept, keptBand, keptLearnt } from './sun-kept.ts';
+import { assumedKept, keptBand, keptLearnt, leastExpected_Ah } from './sun-kept.ts';
 
 /** The questions about panels and sun. A function, so that an app that asks none carries none. */
 export function solarQuestions(): readonly Question[] {
@@ -255,7 +255,7 @@ function dayQuestion() {
           0,
           100,
           { least: 1, most: 24 },
-          'cloud of a forecast, once for the day or for each hour from 00',
+          'cloud of a forecast, in even parts of the day from midnight; it goes before the word',
         ),
         null,
         'none',
@@ -268,17 +268,6 @@ function dayQuestion() {
         'a forecast for tomorrow; our assumption',
       ),
       air: usualAir(),
-    },
-    conflict: ({ sky, cloud }) => {
-      if (sky !== null && cloud !== null)
-        return { where: 'cloud', wrong: 'both a word for the sky and its cloud are given', right: 'give one of them' };
-      if (cloud !== null && cloud.length !== 1 && cloud.length !== 24)
-        return {
-          where: 'cloud',
-          wrong: `${cloud.length} figures are neither one for the day nor one an hour`,
-          right: 'give 1 or 24, from midnight on',
-        };
-      return null;
     },
     answer: (given) => {
       const panel = panelOf(given);
@@ -424,9 +413,9 @@ function keptQuestion() {
           ...expected.map((each, i) => ({
             symbol: `day ${i + 1}`,
             meaning: `${brought[i]!.toFixed(2)} of ${each.toFixed(2)} Ah`,
-            value: each > 0 ? (100 * brought[i]!) / each : 0,
+            value: each > leastExpected_Ah ? (100 * brought[i]!) / each : 0,
             unit: '%',
-            formula: each > 0 ? 'brought/expected' : 'nothing expected: says nothing',
+            formula: each > leastExpected_Ah ? 'brought/expected' : 'nothing expected: says nothing',
           })),
         ],
         sources: [{ title: 'Bayes’ rule over a list of shares (README)', seen: 'our derivation' }],

@@ -33,6 +33,9 @@ export interface BroughtPair {
   readonly brought_Ah: Band;
 }
 
+/** A day that was to bring less says nothing. [Ah] */
+export const leastExpected_Ah = 0.001;
+
 /**
  * The share that a panel keeps, learnt from what readings say came in.
  *
@@ -50,7 +53,7 @@ export function keptLearnt(before: Band, pairs: readonly BroughtPair[]): Band {
   for (const band of [before, ...pairs.flatMap(({ expected_Ah, brought_Ah }) => [expected_Ah, brought_Ah])])
     if (!(band.low >= 0 && band.low <= band.likely && band.likely <= band.high && Number.isFinite(band.high)))
       throw new RangeError(`a band goes from low over likely to high, got ${band.low}, ${band.likely}, ${band.high}`);
-  const told = pairs.filter(({ expected_Ah }) => expected_Ah.likely > 0);
+  const told = pairs.filter(({ expected_Ah }) => expected_Ah.likely > leastExpected_Ah);
   if (told.length === 0) return before;
   const shares = Array.from({ length: 601 }, (_, i) => i / 500);
   const spread = (band: Band, at: number) =>
