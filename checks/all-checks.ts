@@ -10,6 +10,7 @@ import { tableInMarkdown } from './report.ts';
 import { keptRows, outsideRows } from './row.ts';
 import { type OutsideRun, type RowResult, runOutsideRows, runRow } from './run-rows.ts';
 import { otherEphemeris } from './sky/other-ephemeris.ts';
+import { otherSun } from './solar/other-sun.ts';
 import { mappings, subjects, unasked } from './subjects.ts';
 import { otherWire } from './wiring/other-wire.ts';
 
@@ -44,6 +45,7 @@ export function runOthers(): OtherCheck[] {
     ...otherIntegration(2026, 1000),
     ...otherAcid(),
     ...otherNights(2026, 110),
+    ...otherSun(2026, 120),
     ...otherWire(),
   ];
 }

@@ -57,6 +57,13 @@ describe('rows from outside the project', () => {
       'battery.rest-charge',
       // made of rested volts, which are, and a resistance
       'battery.card',
+      // the sun outside the air against another program below, days against measured ones in checks/solar, and a panel, a
+      // season’s days and what is kept to hand-worked cases beside them
+      'solar.clear-day',
+      'solar.season',
+      'solar.panel',
+      'solar.day',
+      'solar.kept',
       // no night of a small boat was found published; the first three are worked out by another way below
       'power.draw',
       'power.endurance',

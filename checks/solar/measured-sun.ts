@@ -137,7 +137,7 @@ const surfrad: Form = (text, _, __) => {
   const [latitude, west, elevation] = at.slice(1).map(Number) as [number, number, number];
   return {
     rows,
-    place: { name: name.trim(), latitude_deg: latitude, longitude_deg: -west, elevation_m: elevation, skyTold: null },
+    place: { latitude_deg: latitude, longitude_deg: -west, elevation_m: elevation, skyTold: null },
     station: null,
   };
 };
@@ -198,7 +198,6 @@ const typicalYear: Form = (text) => {
   return {
     rows,
     place: {
-      name: `${head[1]}, ${head[2]}`,
       latitude_deg: latitude,
       longitude_deg: longitude,
       elevation_m: elevation,

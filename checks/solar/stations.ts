@@ -1,7 +1,6 @@
 /** Where measured sun was measured: as a README beside the files says it, else from memory of the lists of stations. */
 
 export interface StationPlace {
-  readonly name: string;
   readonly latitude_deg: number;
   /** east positive */
   readonly longitude_deg: number;
@@ -22,7 +21,6 @@ export function stationsToldIn(text: string): Map<string, StationPlace> {
     const [latitude, ns, longitude, ew, elevation] = where.slice(1) as [string, string, string, string, string];
     for (const file of cells[1]!.split(/\s*,\s*|\s+and\s+/))
       found.set(file, {
-        name: cells[2] ?? file,
         latitude_deg: Number(latitude) * (ns === 'S' ? -1 : 1),
         longitude_deg: Number(longitude) * (ew === 'W' ? -1 : 1),
         elevation_m: Number(elevation),
@@ -34,12 +32,9 @@ export function stationsToldIn(text: string): Map<string, StationPlace> {
 
 /** From memory of the lists of stations; a README beside the files goes before. */
 const remembered: readonly (readonly [RegExp, Omit<StationPlace, 'skyTold'>])[] = [
-  [/EUPO|\b94255\b/, { name: 'Eugene, Oregon', latitude_deg: 44.05, longitude_deg: -123.07, elevation_m: 150 }],
-  [/rmis|bms/i, { name: 'Golden, Colorado', latitude_deg: 39.742, longitude_deg: -105.18, elevation_m: 1829 }],
-  [
-    /Global PSP.*@ 80m/,
-    { name: 'south of Boulder, Colorado', latitude_deg: 39.91, longitude_deg: -105.235, elevation_m: 1855 },
-  ],
+  [/EUPO|\b94255\b/, { latitude_deg: 44.05, longitude_deg: -123.07, elevation_m: 150 }],
+  [/rmis|bms/i, { latitude_deg: 39.742, longitude_deg: -105.18, elevation_m: 1829 }],
+  [/Global PSP.*@ 80m/, { latitude_deg: 39.91, longitude_deg: -105.235, elevation_m: 1855 }],
 ];
 
 export function stationsFromMemory(named: string): StationPlace | null {
