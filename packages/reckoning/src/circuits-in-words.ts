@@ -39,9 +39,9 @@ export interface CircuitWords {
   readonly on: string | null;
   /** `1.5 mm² (16 AWG), 19 m there and back`; or that it is not entered */
   readonly wire: string;
-  /** `0.05 V lost, 0.4 % of the 3 % that may be`; null: no wire is known */
+  /** `loses 0.05 V, 0.4 % (3 % may be)`; null: no wire is known */
   readonly drop: string | null;
-  /** `11.9 V at the device`; null: no wire is known, or it feeds the battery */
+  /** `gets 11.9 V`, when the battery gives its nominal volts under load; null: no wire is known, or it feeds the battery */
   readonly arrives: string | null;
   readonly fuse: string;
 }
@@ -66,8 +66,8 @@ export function circuitInWords(
         : 'wire not entered',
     drop:
       drop &&
-      `${drop.volts < 0.005 ? 'under 0.01' : drop.volts.toFixed(2)} V lost, ${drop.pct < 0.05 ? 'under 0.1' : drop.pct.toFixed(1)} % of the ${drop.limit_pct} % that may be`,
-    arrives: atDevice_V === null ? null : `${atDevice_V.toFixed(1)} V at the device`,
+      `loses ${drop.volts < 0.005 ? 'under 0.01' : drop.volts.toFixed(2)} V, ${drop.pct < 0.05 ? 'under 0.1' : drop.pct.toFixed(1)} % (${drop.limit_pct} % may be)`,
+    arrives: atDevice_V === null ? null : `gets ${atDevice_V.toFixed(1)} V`,
     fuse: unsaid
       ? 'fuse not entered'
       : fuse_A === null
@@ -150,6 +150,10 @@ export function faultCurrentInWords({ record, fault_A }: LookedAtBattery): strin
     : 'no fuse of our list breaks it: ask its maker';
   return `May give ${100 * Math.ceil(fault_A / 100)} A into a short (${given === null ? 'our assumption, by kind and size' : 'its maker’s sheet'}): ${breaks}.`;
 }
+
+/** What the volts at the devices are told for. */
+export const arrivesWhenInWords = ({ record }: LookedAtBattery): string =>
+  `The volts a device gets are those when the battery gives ${record.nominal_V.toFixed(1)} V under load, with fuse, switch and joints counted.`;
 
 /** Whether the battery can be parted from its wiring. */
 export const isolatorInWords = ({ record }: LookedAtBattery): string =>

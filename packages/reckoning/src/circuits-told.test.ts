@@ -59,8 +59,8 @@ describe('the circuits of the book', () => {
       draws: '1 A, 12 W',
       on: 'always on',
       wire: '1.5 mm² (16 AWG), 10 m there and back',
-      drop: '0.14 V lost, 1.2 % of the 3 % that may be',
-      arrives: '11.8 V at the device',
+      drop: 'loses 0.14 V, 1.2 % (3 % may be)',
+      arrives: 'gets 11.8 V',
       fuse: 'fuse 3 A, 200 mm from the battery',
     });
   });

@@ -1,6 +1,7 @@
 import type { Book, Id } from '#boat-book';
 import { copperArea_mm2, circuitWorking as workingOf } from '#wiring';
 import {
+  arrivesWhenInWords,
   bothSizesInWords,
   type CircuitWords,
   circuitCautions,
@@ -73,7 +74,7 @@ export function circuitsTold(book: Book): CircuitsTold {
       id: battery.id,
       name: battery.record.name,
       label: `${battery.record.nominal_Ah} Ah, ${battery.record.nominal_V} V, ${kindInWords[battery.record.chemistry]}`,
-      lines: [faultCurrentInWords(battery), isolatorInWords(battery)],
+      lines: [arrivesWhenInWords(battery), faultCurrentInWords(battery), isolatorInWords(battery)],
       findings: findingsOf(battery),
       circuits: battery.circuits.map((circuit) => circuitTold(battery, circuit)),
     })),

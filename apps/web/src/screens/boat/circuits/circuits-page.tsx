@@ -97,11 +97,11 @@ export default function CircuitsPage() {
                 What stands at its terminal
               </button>
             </p>
-            {n === 0 && <Cautions lines={told.cautions} />}
           </section>
           {circuits.length > 0 && (
             <CircuitsDrawing record={book.batteries[id]!} label={label} circuits={circuits} onOpen={show} />
           )}
+          {n === 0 && <Cautions lines={told.cautions} />}
         </div>
       ))}
       <Suspense fallback={null}>
