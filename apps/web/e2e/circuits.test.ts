@@ -57,6 +57,7 @@ describe.each([
     const sheet = page.getByRole('dialog');
     await act(drawn.getByRole('button', { name: /^Echo sounder/ }));
     await sheet.getByText(/Volts lost: E = I·R·L\/1000/).waitFor();
+    await sheet.getByText(/^Hours on, 4 h a day/).waitFor();
     await act(sheet.getByRole('button', { name: 'Change the circuit' }));
     const place = sheet.getByRole('textbox', { name: /^From the battery along the lead/ });
     // what is no figure is refused where it stands, and nothing is lost

@@ -76,7 +76,8 @@ export function circuitInWords(
   };
 }
 
-function usesInWords(uses: CircuitUseRecord): string {
+/** When a circuit is on: `from sunset to 22:30`, `4 h a day`, `always on` */
+export function usesInWords(uses: CircuitUseRecord): string {
   if (uses.kind === 'always') return 'always on';
   return uses.kind === 'hours' ? `${figureSaid(uses.hours_a_day)} h a day` : `from ${uses.from} to ${uses.to}`;
 }

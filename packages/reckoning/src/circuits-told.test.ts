@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BatteryRecord, Book, CircuitRecord, PanelRecord } from '#boat-book';
+import { circuitDrawTold } from './circuit-draw-told.ts';
 import { circuitsTold } from './circuits-told.ts';
 import { mendJob, type NewOutlet, newOutletTold, outletJob, outletStores } from './new-outlet.ts';
 import { smallBook } from './testing/small-book.ts';
@@ -41,6 +42,7 @@ const panel: PanelRecord = {
   leads: { lengthThereAndBack_m: 5, area_mm2: 1.5 },
   kept_pct: null,
 };
+const noon = Date.parse('2026-05-09T12:00:00Z');
 const bookOf = (circuits: Book['circuits'], more: Partial<Book> = {}): Book => ({
   ...smallBook(),
   batteries: { house: agm },
@@ -130,6 +132,26 @@ const fan: NewOutlet = {
   sheathed: false,
   soldBy: 'metric',
 };
+
+describe('what a circuit takes in a day', () => {
+  it('is its watts over the usual volts, for the hours it is on', () => {
+    // 12 W for 4 h at 12.5 to 12.9 V, where lead rested at 70 % lies in every table: 3.7 to 3.9 Ah
+    const told = circuitDrawTold(
+      bookOf({ light: { ...light, uses: { kind: 'hours', hours_a_day: 4 } } }),
+      'light',
+      noon,
+    );
+    expect(told?.lines[2]).toBe('Hours on, 4 h a day, in the 24 hours from now: h = 4 h.');
+    const Ah = Number(/I·d·h = ([\d.]+) Ah/.exec(told!.lines[3]!)?.[1]);
+    expect(Ah).toBeGreaterThan(3.7);
+    expect(Ah).toBeLessThan(3.9);
+  });
+
+  it('is not told of a circuit that is not there, nor where no place gives the sun', () => {
+    expect(circuitDrawTold(bookOf({}), 'light', noon)).toBe(null);
+    expect(circuitDrawTold(bookOf({ light }, { places: {} }), 'light', noon)).toBe(null);
+  });
+});
 
 describe('a new outlet', () => {
   it('gets the larger wire of drop and current, counted there and back, and the next fuse', () => {

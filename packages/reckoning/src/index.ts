@@ -2,6 +2,7 @@ export { type CardFigure, type CardTable, type CardTold, cardTold } from './card
 export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';
 export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
+export { circuitDrawTold } from './circuit-draw-told.ts';
 export { bothSizesInWords, type Finding } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';

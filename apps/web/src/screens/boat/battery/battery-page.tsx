@@ -98,12 +98,17 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
       {told?.course && <NightsDrawing course={told.course} />}
       {told?.parts
         .filter(({ of }) => of !== 'load tests' && of !== 'foretold')
-        .map(({ title, lines }) => (
+        .map(({ of, title, lines }) => (
           <section key={title}>
             <h2>{title}</h2>
             {lines.map((line) => (
               <p key={line}>{line}</p>
             ))}
+            {of === 'draws' && (
+              <a className="button words" href={address('boat', 'circuits')}>
+                Each circuit, and how it is worked out
+              </a>
+            )}
           </section>
         ))}
       <LoadTestsPart

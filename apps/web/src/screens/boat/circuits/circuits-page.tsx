@@ -107,6 +107,7 @@ export default function CircuitsPage() {
       <Suspense fallback={null}>
         {shown && (
           <ToldSheet
+            book={book}
             circuit={shown}
             onChange={() => setOpen({ sheet: 'change', place: shown.place })}
             onClose={close}

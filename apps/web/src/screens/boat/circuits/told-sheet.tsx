@@ -1,19 +1,24 @@
 /** One circuit: its figures, what is wrong with it and what would be right, how it is worked out, and the way to change it. */
-import type { CircuitTold } from '#reckoning';
+import type { Book } from '#boat-book';
+import { type CircuitTold, circuitDrawTold } from '#reckoning';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { Findings } from './findings.tsx';
 import { WorkingParts } from './working-parts.tsx';
 
 export default function ToldSheet({
+  book,
   circuit,
   onChange,
   onClose,
 }: {
+  readonly book: Book;
   readonly circuit: CircuitTold;
   readonly onChange: () => void;
   readonly onClose: () => void;
 }) {
   const { name, words, findings, working, place } = circuit;
+  const draw = place.kind === 'circuit' ? circuitDrawTold(book, place.id, Date.now()) : null;
+  const last = working.length - 1;
   return (
     <Sheet title={name} onClose={onClose}>
       <p>
@@ -29,7 +34,7 @@ export default function ToldSheet({
         </button>
       </p>
       <h2>How it is worked out</h2>
-      <WorkingParts working={working} />
+      <WorkingParts working={draw === null ? working : [...working.slice(0, last), draw, ...working.slice(last)]} />
     </Sheet>
   );
 }
