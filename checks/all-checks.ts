@@ -10,6 +10,7 @@ import { tableInMarkdown } from './report.ts';
 import { keptRows, outsideRows } from './row.ts';
 import { type OutsideRun, type RowResult, runOutsideRows, runRow } from './run-rows.ts';
 import { otherEphemeris } from './sky/other-ephemeris.ts';
+import { otherLight } from './sky/other-light.ts';
 import { otherSun } from './solar/other-sun.ts';
 import { mappings, subjects, unasked } from './subjects.ts';
 import { otherWire } from './wiring/other-wire.ts';
@@ -42,6 +43,7 @@ export function runFolder(folder: string): OutsideRun {
 export function runOthers(): OtherCheck[] {
   return [
     ...otherEphemeris(2026, 365),
+    ...otherLight(2026),
     ...otherIntegration(2026, 1000),
     ...otherAcid(),
     ...otherNights(2026, 110),

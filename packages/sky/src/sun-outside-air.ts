@@ -42,7 +42,7 @@ export function nearnessOfSun(dayOfYear: number, form: 'Spencer' | 'Duffie and B
 }
 
 /**
- * Declination of the sun by Cooper's formula, for a sum in the head. [°]; out by up to 0.5°
+ * Declination of the sun by Cooper's formula, for a sum in the head. [°]; out by up to 1°, most in October
  *
  * @param dayOfYear  1–366
  * Source: P. Cooper (1969), as in Duffie and Beckman, Solar Engineering of Thermal Processes, chapter 1, from memory.

@@ -328,7 +328,7 @@ function cooperQuestion() {
         },
       ],
       sources: [{ title: 'Duffie and Beckman, Solar Engineering of Thermal Processes, chapter 1', seen: 'recalled' }],
-      limits: ['Out by up to 0.5°: for a sum in the head. sky.sun-position has the true one.'],
+      limits: ['Out by up to 1°, most in October: for a sum in the head. sky.sun-position has the true one.'],
       cautions: [],
     }),
   });

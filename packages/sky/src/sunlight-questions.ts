@@ -170,7 +170,7 @@ function dayOutsideAirQuestion() {
           },
         ],
         sources: [textbook, constantSource],
-        limits: ['Cooper’s declination is out by up to 0.5°: up to 2 % of a winter day.'],
+        limits: ['Cooper’s declination is out by up to 1°, in October: 3 % of the day at 43° of latitude, 6 % at 55°.'],
         cautions: [],
       };
     },
@@ -250,7 +250,7 @@ function pocketSunQuestion() {
           },
         ],
         sources: [textbook],
-        limits: ['No refraction; out by up to half a degree. sky.sun-position has the true place.'],
+        limits: ['No refraction; out by up to a degree, most in October. sky.sun-position has the true place.'],
         cautions: ['Never look at the sun through a sextant, glass or camera without its shades.'],
       };
     },
