@@ -1,3 +1,4 @@
+export { type ReadingsByDay, readingsByDay } from './by-day.ts';
 export {
   type LookedSentences,
   lookAtSentences,

@@ -9,7 +9,7 @@ const limits: ReadingLimits = { volts: [8, 16.5], now: Date.UTC(2026, 10, 25) };
 const utc = (text: string) => Date.parse(text);
 
 function looked(text: string): TableLook {
-  const look = lookAtTable(text);
+  const look = lookAtTable(text, limits.volts);
   if (look.kind === 'refused') throw new Error(look.wrong);
   return look.look;
 }
@@ -79,7 +79,8 @@ describe('a first look', () => {
   });
 
   it('refuses what has no columns', () => {
-    expect(lookAtTable('Dear keeper\nit is raining\n')).toMatchObject({
+    expect(lookAtTable('Dear keeper,\nit is raining.\n', limits.volts)).toMatchObject({ kind: 'refused' });
+    expect(lookAtTable('Dear keeper\nit is raining\n', limits.volts)).toMatchObject({
       kind: 'refused',
       wrong: expect.stringMatching(/columns/),
     });

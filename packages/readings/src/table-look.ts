@@ -51,9 +51,19 @@ function endRows(text: string, separator: Separator): string[][] {
   return rowsOf(end.slice(end.indexOf('\n') + 1), separator, mostRows);
 }
 
-/** @throws nothing: what is no table is refused in words */
-export function lookAtTable(text: string): LookedTable {
-  const looks = separators.map((separator) => ({ separator, rows: rowsOf(text, separator, mostRows) }));
+/**
+ * @param volts  what a battery of the kind can show. [V]
+ * @param given  what parts the columns, where the keeper said so; null: it is found out
+ */
+export function lookAtTable(
+  text: string,
+  volts: readonly [least: number, most: number],
+  given: Separator | null = null,
+): LookedTable {
+  const looks = (given === null ? separators : [given]).map((separator) => ({
+    separator,
+    rows: rowsOf(text, separator, mostRows),
+  }));
   const best = looks.map((each) => ({ ...each, score: scoreOf(each.rows) })).sort((a, b) => b.score - a.score)[0]!;
   if (best.score <= 0)
     return {
@@ -64,9 +74,9 @@ export function lookAtTable(text: string): LookedTable {
   const { separator, rows } = best;
   const width = Math.min(mostColumns, usualWidth(rows));
   const headRows = headRowsOf(rows, width);
-  const body = rows.slice(headRows).filter((row) => row.length >= Math.min(2, width) && !blank(row));
-  if (body.length === 0)
+  if (headRows < 0)
     return { kind: 'refused', wrong: 'There is no row of figures in the file.', right: 'a time and volts in each row' };
+  const body = rows.slice(headRows).filter((row) => row.length >= Math.min(2, width) && !blank(row));
   const heading = rows.slice(0, headRows).findLast((row) => row.length > 1 && row.some((cell) => /\p{L}/u.test(cell)));
   const units = rows.slice(0, headRows);
   const cells = Array.from({ length: width }, (_, n) => body.map((row) => row[n] ?? ''));
@@ -81,7 +91,8 @@ export function lookAtTable(text: string): LookedTable {
       .trim();
   // the first rows may all be of one day: the last tell day and month apart
   const ends = endRows(text, separator).filter((row) => row.length === width);
-  const { columns, timeForm, zoned } = guessed(cells, ends, named, decimal);
+  const shown = (value: number) => value >= volts[0] && value <= volts[1];
+  const { columns, timeForm, zoned } = guessed(cells, ends, named, decimal, shown);
   return {
     kind: 'table',
     look: {
@@ -95,7 +106,7 @@ export function lookAtTable(text: string): LookedTable {
       })),
       timeForm,
       zoned,
-      units: unitsOf(columns, cells, named, decimal),
+      units: unitsOf(columns, cells, named, decimal, shown),
     },
   };
 }
@@ -115,10 +126,14 @@ function scoreOf(rows: readonly string[][]): number {
   if (width < 2 || full.length === 0) return 0;
   const alike = full.filter((row) => row.length === width);
   let read = 0;
+  let empty = 0;
   for (const row of alike)
-    for (const cell of row)
-      if (cell.trim() === '' || isFigure(cell) || isDated(cell) || isDate(cell) || isClock(cell)) read++;
-  return (read / (alike.length * width)) * (alike.length / full.length) + Math.min(width, 8) / 1000;
+    for (const cell of row) {
+      if (cell.trim() === '') empty++;
+      else if (readable(cell)) read++;
+    }
+  if (read === 0) return 0;
+  return ((read + empty) / (alike.length * width)) * (alike.length / full.length) + Math.min(width, 8) / 1000;
 }
 
 function usualWidth(rows: readonly string[][]): number {
@@ -127,11 +142,11 @@ function usualWidth(rows: readonly string[][]): number {
   return [...times].sort(([a, x], [b, y]) => y - x || b - a)[0]?.[0] ?? 0;
 }
 
-/** Rows before the first that has a figure or a time in it and is as wide as the others. */
+const readable = (cell: string): boolean => isFigure(cell) || isDated(cell) || isClock(cell) || isDate(cell);
+
+/** Rows before the first that has figures or times in it and is as wide as the others; −1: there is none. */
 function headRowsOf(rows: readonly string[][], width: number): number {
-  const readable = (cell: string) => isFigure(cell) || isDated(cell) || isClock(cell) || isDate(cell);
-  const first = rows.findIndex((row) => row.length === width && row.filter(readable).length >= Math.min(2, width));
-  return Math.max(0, first);
+  return rows.findIndex((row) => row.length === width && row.filter(readable).length >= Math.min(2, width));
 }
 
 function decimalOf(cells: readonly (readonly string[])[], separator: Separator): '.' | ',' {
@@ -155,6 +170,7 @@ function guessed(
   ends: readonly (readonly string[])[],
   named: (n: number) => string,
   decimal: '.' | ',',
+  batteryVolts: (volts: number) => boolean,
 ) {
   const columns: LookedColumn['guess'][] = cells.map(() => null);
   const share = (n: number, holds: (text: string) => boolean) => {
@@ -223,9 +239,6 @@ function guessed(
   return { columns, timeForm, zoned };
 }
 
-/** What 6, 12 and 24 V batteries show. */
-const batteryVolts = (volts: number): boolean => volts >= 5 && volts <= 33;
-
 function countedForm(values: readonly number[]): TimeForm | null {
   if (values.length === 0) return null;
   const all = (low: number, high: number) => values.every((value) => value >= low && value <= high);
@@ -270,6 +283,7 @@ function unitsOf(
   cells: readonly (readonly string[])[],
   named: (n: number) => string,
   decimal: '.' | ',',
+  batteryVolts: (volts: number) => boolean,
 ): TableLook['units'] {
   const middle = (n: number) => {
     const values = cells[n]!.flatMap((cell) => readFigureText(cell, decimal) ?? []).sort((a, b) => a - b);

@@ -8,6 +8,7 @@ const CircuitsPage = onDemand(() => import('./circuits/circuits-page.tsx'));
 const OutletPage = onDemand(() => import('./circuits/outlet-page.tsx'));
 const BatteryPage = onDemand(() => import('./battery/battery-page.tsx'));
 const CardPage = onDemand(() => import('./battery/card-page.tsx'));
+const ReadingsPage = onDemand(() => import('./readings/readings-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
@@ -21,7 +22,13 @@ export default function BoatScreen() {
   if (page === 'battery' && id !== undefined)
     return (
       <Suspense fallback={null}>
-        {part === 'card' ? <CardPage key={id} id={id} /> : <BatteryPage key={id} id={id} />}
+        {part === 'card' ? (
+          <CardPage key={id} id={id} />
+        ) : part === 'readings' ? (
+          <ReadingsPage key={id} id={id} />
+        ) : (
+          <BatteryPage key={id} id={id} />
+        )}
       </Suspense>
     );
   if (page === 'circuits')

@@ -91,6 +91,9 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
         <button type="button" onClick={() => setOpen('battery')}>
           Change the battery
         </button>
+        <a className="button" href={address('boat', 'battery', id, 'readings')}>
+          Readings from a file
+        </a>
         <a className="button" href={address('boat', 'battery', id, 'card')}>
           The card to print
         </a>
