@@ -1,7 +1,7 @@
 /** Owners of the other battery put to the estimate: how often its band of 90 of 100 holds what is so. */
 import type { Band, BatteryHistory } from '#battery';
 import { markdownTable } from '../markdown-table.ts';
-import { type Owner, owner, situations } from './other-owner.ts';
+import { forgettings, type Owner, owner, situations } from './other-owner.ts';
 
 /** What is asked about, and its unit. */
 export const quantities = ['soc_pct', 'left_Ah', 'capacity_Ah'] as const;
@@ -10,6 +10,7 @@ export type Quantity = (typeof quantities)[number];
 export interface OwnerJudged {
   readonly seed: number;
   readonly situation: Owner['situation'];
+  readonly forgot: Owner['forgot'];
   readonly chemistry: string;
   /** for each quantity: the band, the truth, and whether the truth lies in it, under it or over it */
   readonly of: Readonly<Record<Quantity, { readonly band: Band; readonly truth: number; readonly lies: Lies }>>;
@@ -24,7 +25,7 @@ export type Estimator = (history: BatteryHistory, seed: number) => Readonly<Reco
 
 /** One owner's history estimated and held against the truth. */
 export function judgedOwner(seed: number, estimator: Estimator): OwnerJudged {
-  const { situation, history, truth } = owner(seed);
+  const { situation, forgot, history, truth } = owner(seed);
   const estimate = estimator(history, seed);
   const judged = (quantity: Quantity) => {
     const { low, likely, high } = estimate[quantity];
@@ -36,6 +37,7 @@ export function judgedOwner(seed: number, estimator: Estimator): OwnerJudged {
   return {
     seed,
     situation,
+    forgot,
     chemistry: history.battery.chemistry,
     of: { soc_pct: judged('soc_pct'), left_Ah: judged('left_Ah'), capacity_Ah: judged('capacity_Ah') },
     socHalfWidth_pct: (soc_pct.high - soc_pct.low) / 2,
@@ -51,7 +53,7 @@ export const judgedOwners = (first: number, last: number, estimator: Estimator):
 export const inside_pct = (owners: readonly OwnerJudged[], quantity: Quantity): number =>
   (100 * owners.filter(({ of }) => of[quantity].lies === 'inside').length) / owners.length;
 
-/** The table: all owners, then by situation and by kind of battery. */
+/** The table: all owners, then by what they forgot to write down, by situation and by kind of battery. */
 export function ownersInMarkdown(owners: readonly OwnerJudged[]): string[] {
   const row = (name: string, some: readonly OwnerJudged[]) => {
     const count = (quantity: Quantity, lies: Lies) => some.filter(({ of }) => of[quantity].lies === lies).length;
@@ -82,6 +84,12 @@ export function ownersInMarkdown(owners: readonly OwnerJudged[]): string[] {
     ],
     [
       row('all', owners),
+      ...forgettings.map((kind) =>
+        row(
+          `forgot ${kind}`,
+          owners.filter(({ forgot }) => forgot === kind),
+        ),
+      ),
       ...situations
         .map((situation) => [situation, owners.filter((each) => each.situation === situation)] as const)
         .filter(([, some]) => some.length > 0)

@@ -32,8 +32,13 @@ export interface Truth {
   readonly soc_pct: number;
 }
 
+/** What draws that the owner never wrote down. */
+export const forgettings = ['nothing', 'a light left on', 'a leak'] as const;
+export type Forgetting = (typeof forgettings)[number];
+
 export interface Owner {
   readonly seed: number;
+  readonly forgot: Forgetting;
   readonly situation: Situation;
   readonly history: BatteryHistory;
   readonly truth: Truth;
@@ -58,6 +63,7 @@ export function owner(seed: number): Owner {
   const between = (low: number, high: number) => low + (high - low) * random();
   const normal = () => Array.from({ length: 12 }, random).reduce((sum, each) => sum + each, -6);
   const situation = situations[Math.floor(random() * situations.length)]!;
+  const forgetting = forgettingOf(seed, situation);
   const chemistry = shelf[Math.floor(random() * shelf.length)]!;
   const nominal_Ah = [10, 12, 17, 20, 35, 55, 75, 100][Math.floor(random() * 8)]!;
   const age_years = Math.floor(between(0, 8));
@@ -88,7 +94,8 @@ export function owner(seed: number): Owner {
     while (now < until) {
       const step = Math.min(minute, until - now);
       const heat = battery_C(now);
-      const wanted = load_A - sun_A(now);
+      const wanted =
+        load_A + (now - from >= forgetting.from_h * hour ? forgetting.ofLabel_1_h * nominal_Ah : 0) - sun_A(now);
       amps = wanted < 0 ? regulated(battery, state, wanted, heat, chemistry === 'lifepo4' ? 14.2 : 14.4) : wanted;
       flow(battery, state, amps, step / 1000, heat);
       now += step;
@@ -186,6 +193,7 @@ export function owner(seed: number): Owner {
   const left_Ah = stillToCome_Ah(battery, state, nominal_Ah / 20, 25, cutOff_V(chemistry));
   return {
     seed,
+    forgot: forgetting.kind,
     situation,
     history: {
       battery: { chemistry, nominal_Ah, nominal_V: 12, age_years: random() < 0.8 ? age_years : null },
@@ -197,6 +205,24 @@ export function owner(seed: number): Owner {
     },
     truth: { left_Ah, capacity_Ah, soc_pct: Math.min(100, (100 * left_Ah) / capacity_Ah) },
   };
+}
+
+/**
+ * One owner in five forgets a load, by dice of their own so that the others stay as they were: a light of 0.4 to 3 % of the
+ * label an hour left on at some time, or a leak of 0.05 to 0.4 % all along.
+ */
+function forgettingOf(
+  seed: number,
+  situation: Situation,
+): { readonly kind: Forgetting; readonly from_h: number; readonly ofLabel_1_h: number } {
+  const random = seeded(seed + 700_000);
+  for (let i = 0; i < 5; i++) random();
+  const luck = random();
+  const within_h = situation === 'days with sun' ? 72 : situation === 'read on charge' ? 16 : 6;
+  if (luck < 0.1)
+    return { kind: 'a light left on', from_h: within_h * random(), ofLabel_1_h: 0.004 + 0.026 * random() };
+  if (luck < 0.2) return { kind: 'a leak', from_h: 0, ofLabel_1_h: 0.0005 + 0.0035 * random() };
+  return { kind: 'nothing', from_h: 0, ofLabel_1_h: 0 };
 }
 
 /** How the history finds the battery: used down from full some time ago, or charged to where it is. */

@@ -21,6 +21,7 @@ export function powerWorking({ record, panels }: BatteryOfBook, known: BatteryNo
         `How: some ${estimate.draws.count} batteries that may be this one are run through all that; those that would have read what was read are kept (ensemble smoother, Emerick and Reynolds 2013, then a Markov chain, ter Braak 2006; both from memory). 'In 9 of 10' is where nine in ten of them lie.`,
         `Percent is of what this battery itself gives at its 20-hour current down to ${number(estimate.cutOff_V, 1)} V, not of its label.`,
         `Rested volts against charge: the published tables, counted to one end, with the spread between them (battery.rest-charge). That it gives ${pct(assumedOfBatteries.overLabel)} over its label when new and ${number(100 * assumedOfBatteries.lossPerYear[record.chemistry === 'lifepo4' ? 'lifepo4' : 'lead'], 1)} % less each year, and that a meter is mostly within ${number(assumedOfBatteries.meter_V, 3)} V, are our assumptions.`,
+        `A log is never whole. That something draws from the start in ${pct(assumedOfBatteries.unloggedDrain.already)} of histories and is left on once in ${assumedOfBatteries.unloggedDrain.apart_days} days, mostly about ${number(record.nominal_Ah * assumedOfBatteries.unloggedDrain.ofLabel_1_h, 2)} A; that the panel or charger brings less than it should once in ${assumedOfBatteries.lostCharge.apart_days} days; and that it was charged unwritten once in ${assumedOfBatteries.unloggedCharge.apart_days} days, are our assumptions, and unknowns of the estimate: so the band widens from the last reading on, and a sound reading narrows it again.`,
         `What it shows under load: ${number(estimate.resistance_mohm.likely, 0)} mΩ (${number(estimate.resistance_mohm.low, 0)} to ${number(estimate.resistance_mohm.high, 0)}).`,
         'Held against measured batteries and owners of another model of a battery: checks/battery.',
       ],
@@ -44,7 +45,7 @@ export function powerWorking({ record, panels }: BatteryOfBook, known: BatteryNo
     {
       title: 'What it does not know',
       lines: [
-        'A load that is on and stands in no circuit; a dead cell; a battery warmer than the air. Where the figures decide something, read the volts before sunrise with the panel dark; the maker’s data goes before ours.',
+        'A dead cell; a battery warmer than the air; more than one thing left on at once. Where the figures decide something, read the volts before sunrise with the panel dark; the maker’s data goes before ours.',
       ],
     },
   ];

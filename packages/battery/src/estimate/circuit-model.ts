@@ -92,49 +92,93 @@ export function terminalVolts(
   return amps < 0 ? Math.min(volts, lead ? 14.5 : 14.4) : volts;
 }
 
-/** Lets a steady current flow for some hours. Exact for the two wells; changes `state`. */
-export function flow(
-  draws: Draws,
-  n: number,
-  state: State,
-  amps: number,
-  hours: number,
-  battery_C: number,
-  lead: boolean,
-): void {
-  if (hours <= 0) return;
+/** What the length and the heat of each stretch make of the paces of a battery, worked out once for all draws. */
+export interface Paces {
+  readonly hours: Float64Array;
+  /** times the loss of itself at 20 °C, and the rate of the wells at 25 °C */
+  readonly loss: Float64Array;
+  readonly rate: Float64Array;
+  /** of surface charge: what is still wanted of it after a stretch of charging, and what is left after one of none */
+  readonly wanted: Float64Array;
+  readonly left: Float64Array;
+}
+
+export function pacesOf(hours: Float64Array, battery_C: Float64Array, lead: boolean): Paces {
+  return {
+    hours,
+    loss: battery_C.map((heat) => 2 ** ((heat - 20) / 10)),
+    rate: battery_C.map((heat) => rateAt(lead, heat)),
+    wanted: hours.map((span) => Math.exp(-span / 1.2)),
+    left: hours.map((span) => Math.exp(-span / 3.5)),
+  };
+}
+
+const rateAt = (lead: boolean, battery_C: number) => (lead ? Math.exp(0.02 * (battery_C - 25)) : 1);
+
+/** What a battery comes to at the end of each stretch. */
+export interface Course {
+  readonly hand: Float64Array;
+  readonly rest: Float64Array;
+  readonly surface_V: Float64Array;
+}
+
+/**
+ * Lets steady currents flow, stretch by stretch, from where draw `n` is found at first. Exact for the two wells.
+ *
+ * @param amps  of each stretch, positive out of the battery
+ * @param into  filled
+ */
+export function follow(draws: Draws, n: number, amps: Float64Array, paces: Paces, into: Course): void {
   const held = draws.held_Ah[n]!;
   const atHand = draws.atHand[n]!;
-  let out_A = amps + draws.loss_1_h[n]! * draws.capacity_Ah[n]! * 2 ** ((battery_C - 20) / 10);
-  if (amps < 0) out_A = out_A - amps + amps * draws.stored[n]!;
-  const rate = draws.rate_1_h[n]! * (lead ? Math.exp(0.02 * (battery_C - 25)) : 1);
-  const mean = atHand * state.hand + (1 - atHand) * state.rest;
-  const after = mean - (out_A * hours) / held;
-  // how far the well at hand lies under the whole: it nears what the current holds it at
-  const steady = (out_A * (1 - atHand)) / (held * atHand * rate);
-  const fade = Math.exp(-rate * hours);
-  const under = (mean - state.hand) * fade + steady * (1 - fade);
-  let hand = after - under;
-  let rest = after + (under * atHand) / (1 - atHand);
-  if (hand > 1) {
-    // what the plates do not take at hand goes on to the other well as fast as it follows
-    const most = 1 - (1 - state.rest) * Math.exp((-rate * hours) / 1);
-    rest = Math.max(state.rest, Math.min(1, Math.min(most, rest + ((hand - 1) * atHand) / (1 - atHand))));
-    hand = 1;
-  }
-  if (rest > 1) {
-    hand = Math.min(1, hand + ((rest - 1) * (1 - atHand)) / atHand);
-    rest = 1;
-  }
-  state.hand = Math.max(-0.05, hand);
-  state.rest = Math.max(0, rest);
-  if (amps < 0) {
-    const whole = atHand * state.hand + (1 - atHand) * state.rest;
-    const most = draws.surfaceMost_V[n]! / (1 + Math.exp(-(whole - 0.75) / 0.1));
-    state.surface_V += (most - state.surface_V) * (1 - Math.exp(-hours / 1.2));
-  } else {
-    const eaten = amps > 0 ? Math.exp((-amps * hours) / (0.015 * draws.capacity_Ah[n]!)) : 1;
-    state.surface_V *= Math.exp(-hours / 3.5) * eaten;
+  const capacity = draws.capacity_Ah[n]!;
+  const stored = draws.stored[n]!;
+  const own_A = draws.loss_1_h[n]! * capacity;
+  const ownRate = draws.rate_1_h[n]!;
+  const surfaceMost_V = draws.surfaceMost_V[n]!;
+  const away = 1 - atHand;
+  const restToHand = atHand / away;
+  const lag = away / (held * atHand);
+  const eats = -1 / (0.015 * capacity);
+  let hand = draws.first[n]!;
+  let rest = hand;
+  let surface_V = draws.surfaceFirst_V[n]!;
+  for (let s = 0; s < amps.length; s++) {
+    const hours = paces.hours[s]!;
+    if (hours > 0) {
+      const now_A = amps[s]!;
+      const out_A = (now_A < 0 ? now_A * stored : now_A) + own_A * paces.loss[s]!;
+      const rate = ownRate * paces.rate[s]!;
+      const mean = atHand * hand + away * rest;
+      const after = mean - (out_A * hours) / held;
+      // how far the well at hand lies under the whole: it nears what the current holds it at
+      const fade = Math.exp(-rate * hours);
+      const under = (mean - hand) * fade + ((out_A * lag) / rate) * (1 - fade);
+      hand = after - under;
+      const restBefore = rest;
+      rest = after + under * restToHand;
+      if (hand > 1) {
+        // what the plates do not take at hand goes on to the other well as fast as it follows
+        const most = 1 - (1 - restBefore) * fade;
+        rest = Math.max(restBefore, Math.min(1, most, rest + (hand - 1) * restToHand));
+        hand = 1;
+      }
+      if (rest > 1) {
+        hand = Math.min(1, hand + (rest - 1) / restToHand);
+        rest = 1;
+      }
+      if (hand < -0.05) hand = -0.05;
+      if (rest < 0) rest = 0;
+      if (now_A < 0) {
+        const whole = atHand * hand + away * rest;
+        const most = surfaceMost_V / (1 + Math.exp(-(whole - 0.75) / 0.1));
+        surface_V += (most - surface_V) * (1 - paces.wanted[s]!);
+      } else if (surface_V > 1e-4) surface_V *= paces.left[s]! * (now_A > 0 ? Math.exp(now_A * hours * eats) : 1);
+      else surface_V = 0;
+    }
+    into.hand[s] = hand;
+    into.rest[s] = rest;
+    into.surface_V[s] = surface_V;
   }
 }
 
@@ -173,7 +217,7 @@ export function stillToCome_Ah(
 ): number {
   const held = draws.held_Ah[n]!;
   const atHand = draws.atHand[n]!;
-  const rate = draws.rate_1_h[n]! * (lead ? Math.exp(0.02 * (battery_C - 25)) : 1);
+  const rate = draws.rate_1_h[n]! * rateAt(lead, battery_C);
   const dry = fillAtCutOff(line, draws, n, amps, battery_C, lead, cutOff);
   if (state.hand <= dry) return 0;
   const mean = atHand * state.hand + (1 - atHand) * state.rest;

@@ -110,6 +110,37 @@ describe('how full a battery is, from what was read of it', () => {
     expect(dead.capacity_Ah.likely).toBeLessThan(25);
   });
 
+  describe('what was left on and not written down', () => {
+    const days = (count: number) => 24 * count * hour;
+    const read = (after_d: number, volts: number) => ({
+      at: evening + days(after_d),
+      volts,
+      meter: 'm',
+      current_A: null,
+    });
+    const weeks = (...readings: readonly ReturnType<typeof read>[]) =>
+      estimateBattery(rested(0, { to: evening + days(10), readings: [read(0.5, 12.8), read(1, 12.8), ...readings] }), {
+        seed: 1,
+      }).soc_pct;
+
+    it('is reckoned with: the band grows from the last reading on, downwards', () => {
+      const at = (after_d: number) =>
+        estimateBattery(rested(0, { to: evening + days(after_d), readings: [read(0.5, 12.8), read(1, 12.8)] }), {
+          seed: 1,
+        }).soc_pct;
+      const low = [1, 4, 12].map((after_d) => at(after_d).low);
+      expect(low[0]! - low[2]!).toBeGreaterThan(8);
+      expect(low).toEqual([...low].sort((a, b) => b - a));
+    });
+
+    it('is believed when a sound reading says so, and not when none does', () => {
+      expect(weeks().likely).toBeGreaterThan(85);
+      const read_ = weeks(read(9.8, 12.1), read(9.9, 12.1));
+      expect(read_.likely).toBeLessThan(60);
+      expect(read_.low).toBeLessThan(restCharge('agm', 12.1, 18).likely);
+    });
+  });
+
   it('follows the charge over the time', () => {
     const readings = [{ at: evening + 10 * hour, volts: 12.3, meter: 'm', current_A: null }];
     const { series } = estimateBattery(rested(0, { flows: [lamp(0.6, 10)], readings }), { seed: 1 });

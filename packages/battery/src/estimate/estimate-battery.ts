@@ -68,7 +68,9 @@ export interface EstimateAsked {
  * together towards the readings in four steps (ensemble smoother with multiple data assimilation), then each by itself by
  * moves that leave the odds right (differential evolution Markov chain).
  *
- * @param history      readings, and what is known of the currents between them; nothing is assumed to flow besides
+ * @param history      readings, and what is known of the currents between them. What nobody wrote down (something left on, a
+ *                     panel that brings less, a charge) is among the unknowns: `assumedOfBatteries` says how often it is thought
+ *                     to come
  * @throws RangeError  for a history that is not in order, saying where
  *
  * Of more than 60 readings the newest 20 and 40 of the others are taken. One that no battery of the kind can show is left out.
@@ -145,12 +147,15 @@ function thinned(readings: readonly VoltReading[]): VoltReading[] {
 function seriesOf(ensemble: Ensemble, draws: Draws, at: Float64Array): EstimateSeries {
   const { size } = ensemble;
   const all = new Float64Array(at.length * size);
-  for (let n = 0; n < size; n++)
-    ensemble.show(n, (stretch, { hand, rest }) => {
-      const whole = draws.atHand[n]! * hand + (1 - draws.atHand[n]!) * rest;
-      const share = (whole - draws.stranded[n]!) / (1 - draws.stranded[n]!);
-      all[stretch * size + n] = 100 * Math.max(0, Math.min(1, share));
-    });
+  for (let n = 0; n < size; n++) {
+    const { hand, rest } = ensemble.courseOf(n);
+    const atHand = draws.atHand[n]!;
+    const stranded = draws.stranded[n]!;
+    for (let stretch = 0; stretch < at.length; stretch++) {
+      const whole = atHand * hand[stretch]! + (1 - atHand) * rest[stretch]!;
+      all[stretch * size + n] = 100 * Math.max(0, Math.min(1, (whole - stranded) / (1 - stranded)));
+    }
+  }
   const [low, likely, high] = [new Float64Array(at.length), new Float64Array(at.length), new Float64Array(at.length)];
   for (let s = 0; s < at.length; s++) {
     const band = bandOf(all.subarray(s * size, (s + 1) * size));

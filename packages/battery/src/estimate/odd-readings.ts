@@ -9,8 +9,10 @@ const possible_V: Readonly<Record<Chemistry, readonly [number, number]>> = {
   lifepo4: [8, 14.8],
 };
 
-/** So many times its own spread and that of what is believed together, a reading lies off: it does not go with the rest. */
+/** So many times its own spread a reading lies off a battery that would not have shown it. */
 const oddFrom = 3.5;
+/** Fewer of those batteries that may be this one than this share would have shown it: it does not go with the rest. */
+const fewest = 0.1;
 
 /** Why no 12 V battery of the kind shows these volts; null: one may. */
 export function whyImpossible(chemistry: Chemistry, volts: number): string | null {
@@ -24,20 +26,16 @@ export function oddReadings({ fitting, size, shown, error }: Ensemble): { readin
   const { readings } = fitting.history;
   const odd: { reading: number; because: string }[] = [];
   readings.forEach(({ volts }, reading) => {
-    let mean = 0;
-    let own = 0;
-    for (let n = 0; n < size; n++) {
-      mean += shown[n * readings.length + reading]! / size;
-      own += error[n * readings.length + reading]! / size;
-    }
-    let spread = 0;
-    for (let n = 0; n < size; n++) spread += (shown[n * readings.length + reading]! - mean) ** 2 / size;
-    const off = (volts - mean) / Math.hypot(Math.sqrt(spread), own);
-    if (Math.abs(off) < oddFrom) return;
+    const of = (values: Float64Array, n: number) => values[n * readings.length + reading]!;
+    let near = 0;
+    for (let n = 0; n < size; n++) if (Math.abs(volts - of(shown, n)) < oddFrom * of(error, n)) near++;
+    if (near >= fewest * size) return;
+    const middle = Float64Array.from({ length: size }, (_, n) => of(shown, n)).sort()[size >> 1]!;
+    const off = volts - middle;
     const side = off > 0 ? 'more' : 'less';
     odd.push({
       reading,
-      because: `${Math.abs(volts - mean).toFixed(2)} V ${side} than goes with the other readings and what was said to flow: a slip, a load or charge not written down, or a fault`,
+      because: `${Math.abs(off).toFixed(2)} V ${side} than goes with the other readings and what was said to flow: a slip, a load or charge not written down, or a fault`,
     });
   });
   return odd;

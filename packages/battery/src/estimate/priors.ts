@@ -25,11 +25,36 @@ export const unknowns = [
   'surface charge at first',
   'charge stored',
   'self-discharge',
+  'drain, since',
+  'drain, amps',
+  'charge lost, since',
+  'charge lost, share',
+  'charge unlogged, when',
+  'charge unlogged, hours',
 ] as const;
 
-export const z = Object.fromEntries(unknowns.map((name, index) => [name, index])) as Readonly<
-  Record<(typeof unknowns)[number], number>
->;
+const place = (name: (typeof unknowns)[number]) => unknowns.indexOf(name);
+/** Where each stands in the list. */
+const at = {
+  capacity: place('capacity'),
+  first: place('charge at first'),
+  level: place('rest volts, level'),
+  slope: place('rest volts, slope'),
+  ohms: place('resistance'),
+  emptyOhms: place('resistance near empty'),
+  atHand: place('wells, share at hand'),
+  rate: place('wells, rate'),
+  surfaceMost: place('surface charge, most'),
+  surfaceFirst: place('surface charge at first'),
+  stored: place('charge stored'),
+  loss: place('self-discharge'),
+  drainSince: place('drain, since'),
+  drain: place('drain, amps'),
+  lostSince: place('charge lost, since'),
+  lost: place('charge lost, share'),
+  extraWhen: place('charge unlogged, when'),
+  extra: place('charge unlogged, hours'),
+} as const;
 
 /** Assumed: a battery gives this much more than its label when new, on the whole, and as a spread (of its logarithm). */
 const overLabel = { mean: 0.02, spread: 0.09 };
@@ -41,11 +66,44 @@ const ageUnknown = { mean: 0.02, spread: 0.13 };
 /** The most and the least a meter, a wire and a hurried look are off, as one standard deviation. [V, 12 V battery] Assumed. */
 export const meterSpread_V = 0.035;
 
+/**
+ * What a keeper's log leaves out. Assumed, no source: in one history of ten something draws from its start that nobody wrote
+ * down, and once in three months something is left on: a lamp, a radio's memory, a wet lead. What it takes is this part of the
+ * label an hour, and how far that differs (of its logarithm).
+ */
+const unloggedDrain = { already: 0.1, apart_days: 90, ofLabel_1_h: 1 / 200, spread: 0.9 };
+/** Assumed: one panel in twenty brings less than it should from the start, once in four months one ceases to: cover, shade, fuse. */
+const lostCharge = { already: 0.05, apart_days: 120 };
+/** Assumed: once in four months somebody charges it and does not write it down: at a tenth of the label, for so long. [h] */
+const unloggedCharge = { apart_days: 120, ofLabel_1_h: 0.1, hours: 4, spread: 0.7 };
+
+/** One thing that a log leaves out: its unknowns, the first of them the one that says from when on; and how often it comes. */
+export interface UnloggedEvent {
+  readonly places: readonly number[];
+  /** it leaves more in the battery, not less */
+  readonly fills: boolean;
+  readonly already: number;
+  readonly apart_days: number;
+}
+
+export const unlogged: readonly UnloggedEvent[] = [
+  { places: [at.drainSince, at.drain], fills: false, ...unloggedDrain },
+  { places: [at.lostSince, at.lost], fills: false, ...lostCharge },
+  { places: [at.extraWhen, at.extra], fills: true, already: 0, ...unloggedCharge },
+];
+
+/** How likely it is thought to have begun by an hour of the history. 0–1 */
+export const begunBy = ({ already, apart_days }: UnloggedEvent, hours: number): number =>
+  1 - (1 - already) * Math.exp(-hours / (24 * apart_days));
+
 /** What is assumed of batteries before one is read, as it is told to people. */
 export const assumedOfBatteries = {
   overLabel: overLabel.mean,
   lossPerYear,
   meter_V: meterSpread_V,
+  unloggedDrain,
+  lostCharge,
+  unloggedCharge,
 } as const;
 
 /** What a battery is, one array a property, an entry a draw. Volts and ohms are those of a 12 V battery. */
@@ -68,6 +126,15 @@ export interface Draws {
   readonly surfaceFirst_V: Float64Array;
   readonly stored: Float64Array;
   readonly loss_1_h: Float64Array;
+  /** what draws unlogged, from an hour of the history on; and from when on only a share of the charge that was stated came */
+  readonly drainFrom_h: Float64Array;
+  readonly drain_A: Float64Array;
+  readonly lostFrom_h: Float64Array;
+  readonly kept: Float64Array;
+  /** when it was charged unlogged, and at what. [h] of the history */
+  readonly extraFrom_h: Float64Array;
+  readonly extraTo_h: Float64Array;
+  readonly extra_A: Float64Array;
 }
 
 export function emptyDraws(count: number): Draws {
@@ -88,17 +155,24 @@ export function emptyDraws(count: number): Draws {
     surfaceFirst_V: one(),
     stored: one(),
     loss_1_h: one(),
+    drainFrom_h: one(),
+    drain_A: one(),
+    lostFrom_h: one(),
+    kept: one(),
+    extraFrom_h: one(),
+    extraTo_h: one(),
+    extra_A: one(),
   };
 }
 
-/** Fills draw `n` from the standard normal numbers at `at` of `zs`. */
-export function fillDraw(draws: Draws, n: number, zs: Float64Array, at: number, prior: Prior): void {
+/** Fills draw `n` from the standard normal numbers from `row` on of `zs`. */
+export function fillDraw(draws: Draws, n: number, zs: Float64Array, row: number, prior: Prior): void {
   const lead = prior.chemistry !== 'lifepo4';
-  const of = (name: (typeof unknowns)[number]) => zs[at + z[name]]!;
-  const capacity = prior.nominal_Ah * Math.exp(prior.logCapacity.mean + prior.logCapacity.spread * of('capacity'));
+  const { nominal_Ah } = prior;
+  const capacity = nominal_Ah * Math.exp(prior.logCapacity.mean + prior.logCapacity.spread * zs[row + at.capacity]!);
   // a share at hand from a third to two thirds; of LiFePO4 nearly all is
-  const atHand = lead ? 0.35 + 0.35 * normalShare(of('wells, share at hand')) : 0.9;
-  const rate = (lead ? 1.6 : 4) * Math.exp(0.45 * of('wells, rate'));
+  const atHand = lead ? 0.35 + 0.35 * normalShare(zs[row + at.atHand]!) : 0.9;
+  const rate = (lead ? 1.6 : 4) * Math.exp(0.45 * zs[row + at.rate]!);
   const stranded = ((1 - atHand) * 0.05) / (atHand * rate);
   draws.capacity_Ah[n] = capacity;
   draws.held_Ah[n] = capacity / (1 - stranded);
@@ -106,17 +180,31 @@ export function fillDraw(draws: Draws, n: number, zs: Float64Array, at: number, 
   draws.atHand[n] = atHand;
   draws.rate_1_h[n] = rate;
   // keepers mostly start with much in it; three in ten start full
-  draws.first[n] = Math.min(1, 1.25 * normalShare(of('charge at first')) ** 0.6);
-  draws.level_V[n] = of('rest volts, level');
-  draws.slope_V[n] = (lead ? 0.2 : 0.03) * of('rest volts, slope');
-  draws.ohms[n] = (prior.ohms * Math.exp(prior.ohmsSpread * of('resistance'))) / (capacity / prior.nominal_Ah) ** 0.5;
-  draws.emptyOhms[n] = draws.ohms[n]! * 0.5 * Math.exp(0.6 * of('resistance near empty'));
-  draws.surfaceMost_V[n] = (lead ? 0.35 : 0.05) * Math.exp(0.5 * of('surface charge, most'));
-  draws.surfaceFirst_V[n] = draws.surfaceMost_V[n]! * Math.max(0, normalShare(of('surface charge at first')) - 0.4);
+  draws.first[n] = Math.min(1, 1.25 * normalShare(zs[row + at.first]!) ** 0.6);
+  draws.level_V[n] = zs[row + at.level]!;
+  draws.slope_V[n] = (lead ? 0.2 : 0.03) * zs[row + at.slope]!;
+  draws.ohms[n] = (prior.ohms * Math.exp(prior.ohmsSpread * zs[row + at.ohms]!)) / Math.sqrt(capacity / nominal_Ah);
+  draws.emptyOhms[n] = draws.ohms[n]! * 0.5 * Math.exp(0.6 * zs[row + at.emptyOhms]!);
+  draws.surfaceMost_V[n] = (lead ? 0.35 : 0.05) * Math.exp(0.5 * zs[row + at.surfaceMost]!);
+  draws.surfaceFirst_V[n] = draws.surfaceMost_V[n]! * Math.max(0, normalShare(zs[row + at.surfaceFirst]!) - 0.4);
   draws.stored[n] = lead
-    ? 0.88 + 0.12 * normalShare(of('charge stored'))
-    : 0.985 + 0.015 * normalShare(of('charge stored'));
-  draws.loss_1_h[n] = prior.loss_1_h * Math.exp(0.5 * of('self-discharge'));
+    ? 0.88 + 0.12 * normalShare(zs[row + at.stored]!)
+    : 0.985 + 0.015 * normalShare(zs[row + at.stored]!);
+  draws.loss_1_h[n] = prior.loss_1_h * Math.exp(0.5 * zs[row + at.loss]!);
+  draws.drainFrom_h[n] = since_h(zs[row + at.drainSince]!, unloggedDrain.already, unloggedDrain.apart_days);
+  draws.drain_A[n] = nominal_Ah * unloggedDrain.ofLabel_1_h * Math.exp(unloggedDrain.spread * zs[row + at.drain]!);
+  draws.lostFrom_h[n] = since_h(zs[row + at.lostSince]!, lostCharge.already, lostCharge.apart_days);
+  draws.kept[n] = normalShare(zs[row + at.lost]!);
+  const from_h = since_h(zs[row + at.extraWhen]!, 0, unloggedCharge.apart_days);
+  draws.extraFrom_h[n] = from_h;
+  draws.extraTo_h[n] = from_h + unloggedCharge.hours * Math.exp(unloggedCharge.spread * zs[row + at.extra]!);
+  draws.extra_A[n] = nominal_Ah * unloggedCharge.ofLabel_1_h;
+}
+
+/** From when on: from the start in a share of cases, else after a time that knows nothing of what was before. [h] */
+function since_h(z: number, already: number, apart_days: number): number {
+  const left = Math.max(1e-9, 1 - normalShare(z));
+  return left >= 1 - already ? 0 : -24 * apart_days * Math.log(left / (1 - already));
 }
 
 /** What is thought of a battery of this kind, size and age. */
@@ -168,4 +256,16 @@ export function normalShare(z: number): number {
     (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429)))) *
     Math.exp(-x * x);
   return z > 0 ? 1 - tail : tail;
+}
+
+/** The other way round, by halving. @param share over 0 and under 1 */
+export function normalOfShare(share: number): number {
+  let low = -6;
+  let high = 6;
+  for (let i = 0; i < 32; i++) {
+    const middle = (low + high) / 2;
+    if (normalShare(middle) < share) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
 }
