@@ -1,5 +1,4 @@
 import { pressureAtHeight_hPa } from './air-mass.ts';
-import { clearSky } from './clear-sky.ts';
 import { outsideAir_W_m2 } from './sun-outside-air.ts';
 import { assumedDeltaT_s, geocentricSun, refractionOf, requireBetween, requirePlace } from './sun-position.ts';
 
@@ -27,13 +26,6 @@ export interface SunTrack {
   readonly azimuth: Float64Array;
   /** on a surface square to it, outside the air. [W/m²] */
   readonly outside_W_m2: Float64Array;
-}
-
-/** Light of a clear sky at each moment. [W/m²] */
-export interface SkyTrack {
-  readonly global_W_m2: Float64Array;
-  readonly beam_W_m2: Float64Array;
-  readonly diffuse_W_m2: Float64Array;
 }
 
 /**
@@ -85,29 +77,6 @@ export function sunTrack({ latitude_deg, longitude_deg, elevation_m, start, step
     outside_W_m2[i] = before.outside_W_m2 + part * (after.outside_W_m2 - before.outside_W_m2);
   }
   return { altitude, azimuth, outside_W_m2 };
-}
-
-/**
- * Clear sky along a track: `clearSky` at each moment.
- *
- * @param turbidity  Linke turbidity, 1–10; see `assumedTurbidity`
- */
-export function clearSkyTrack(track: SunTrack, elevation_m: number, turbidity: number): SkyTrack {
-  const count = track.altitude.length;
-  const sky = {
-    global_W_m2: new Float64Array(count),
-    beam_W_m2: new Float64Array(count),
-    diffuse_W_m2: new Float64Array(count),
-  };
-  for (let i = 0; i < count; i++) {
-    const altitude = track.altitude[i]!;
-    if (altitude <= 0) continue;
-    const light = clearSky({ zenith: 90 - altitude, outside_W_m2: track.outside_W_m2[i]!, turbidity, elevation_m });
-    sky.global_W_m2[i] = light.global_W_m2;
-    sky.beam_W_m2[i] = light.beam_W_m2;
-    sky.diffuse_W_m2[i] = light.diffuse_W_m2;
-  }
-  return sky;
 }
 
 function sunAtMidnight(day: number) {
