@@ -11,6 +11,8 @@ const hour = 3_600_000;
 const assumedSame_days = 60;
 /** Two rested readings that tell what the sun brought between them. */
 const pairOf = { least_h: 10, most_h: 120, fullest_pct: 92 } as const;
+/** Assumed: what sets a battery apart from the tables moves both readings alike; of each band so much is the reading's own. */
+const assumedOwn = 0.4;
 /** More than the whole sun, by so much, came from somewhere else. */
 const mostOverSun = 1.2;
 
@@ -68,8 +70,8 @@ export function keptByReadings(
     const rise = ((is.likely - was.likely) / 100) * capacity_Ah.likely;
     const off =
       Math.hypot(
-        ((is.high - is.low) / 200) * capacity_Ah.likely,
-        ((was.high - was.low) / 200) * capacity_Ah.likely,
+        assumedOwn * ((is.high - is.low) / 200) * capacity_Ah.likely,
+        assumedOwn * ((was.high - was.low) / 200) * capacity_Ah.likely,
         (rise * (capacity_Ah.high - capacity_Ah.low)) / 2 / capacity_Ah.likely,
         drawnOff,
       ) / stored;

@@ -71,6 +71,7 @@ export interface DayLight {
 }
 
 const ways = 240;
+const places = normalMiddles(15);
 /** Evenly scattered places of four normal spreads, the same every time: steps of the roots of x⁵ = x + 1 (a Kronecker list). */
 const scattered: readonly (readonly [number, number, number, number])[] = (() => {
   const root = 1.1673039782614187;
@@ -92,9 +93,9 @@ export function lightsOf(clouds: Clouds, latitude_deg: number, dayOfYear: number
   const openAt = (z: number) => bandAt(open, z);
   if (clouds.kind === 'season') {
     const mean = assumedMeanClearness(latitude_deg, dayOfYear);
-    const bends = normalMiddles(15).map((z) => bend(placeMean(mean, z)));
+    const bends = places.map((z) => bend(placeMean(mean, z)));
     return scattered.map(([place, day]) => {
-      const gamma = bends[Math.min(14, Math.floor(normalShare(place) * 15))]!;
+      const gamma = bends[Math.min(places.length - 1, Math.floor(normalShare(place) * places.length))]!;
       return lightOfClearness(clearnessAt(gamma, normalShare(day)));
     });
   }

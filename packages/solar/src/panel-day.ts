@@ -1,5 +1,5 @@
 import { addDays, instantAt, localAt } from '#units';
-import { type Band, bandOf } from './band.ts';
+import { type Band, bandOf, bandOfProducts } from './band.ts';
 import { dayOfYear } from './clear-day.ts';
 import { type Clouds, lightsOf } from './clouds.ts';
 import { type PanelCase, type PanelSteps, panelSteps, stepsAh } from './panel-steps.ts';
@@ -31,7 +31,7 @@ export function panelDay(asked: PanelCase, day: string, zone: string, clouds: Cl
   const factors = keptFactors(asked.kept);
   const hours = steps.step_min / 60;
   return {
-    brought_Ah: bandOf(ways.flatMap((each) => factors.map((factor) => each * factor))),
+    brought_Ah: bandOfProducts(ways, factors),
     unshaded_Ah: bandOf(ways),
     clearOnPanel_kWh: (steps.clear_W_m2.reduce((sum, each) => sum + each, 0) * hours) / 1000,
     clearDay_Ah: stepsAh(steps, { covered: Float64Array.of(0), under: 0, open: 1 }, clock),

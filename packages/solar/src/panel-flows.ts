@@ -1,4 +1,4 @@
-import { bandOf } from './band.ts';
+import { bandOfProducts } from './band.ts';
 import { dayOfYear } from './clear-day.ts';
 import { type Clouds, lightsOf } from './clouds.ts';
 import { type PanelCase, panelSteps, stepAmps } from './panel-steps.ts';
@@ -32,16 +32,22 @@ export function panelFlows(
   const step_min = (light.end - light.start) / 60_000 / parts;
   const steps = panelSteps(asked, light.start, step_min, parts);
   const lights = lightsOf(clouds, asked.place.latitude_deg, dayOfYear(light.start));
-  const perLight = lights.map(({ covered, under, open }) => {
-    const mean = covered.reduce((sum, each) => sum + each, 0) / covered.length;
-    return Array.from({ length: parts }, (_, i) => stepAmps(steps, i, mean, under, open));
-  });
-  const sums = perLight.map((each) => each.reduce((sum, amps) => sum + amps, 0));
-  const factors = keptFactors(asked.kept);
-  const day = bandOf(sums.flatMap((sum) => factors.map((factor) => sum * factor)));
+  const sums = new Float64Array(lights.length);
+  const byPart = new Float64Array(parts);
+  for (let n = 0; n < lights.length; n++) {
+    const { covered, under, open } = lights[n]!;
+    let mean = 0;
+    for (const each of covered) mean += each / covered.length;
+    for (let i = 0; i < parts; i++) {
+      const amps = stepAmps(steps, i, mean, under, open);
+      sums[n]! += amps;
+      byPart[i]! += amps;
+    }
+  }
+  const day = bandOfProducts(sums, keptFactors(asked.kept));
   const all = sums.reduce((sum, each) => sum + each, 0);
   return Array.from({ length: parts }, (_, i) => {
-    const share = all > 0 ? perLight.reduce((sum, each) => sum + each[i]!, 0) / all : 0;
+    const share = all > 0 ? byPart[i]! / all : 0;
     return {
       from: light.start + i * step_min * 60_000,
       to: light.start + (i + 1) * step_min * 60_000,

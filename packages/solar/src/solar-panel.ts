@@ -99,17 +99,17 @@ export function panelGives(
   const open_V = peak_V * assumedOfPanels.openOverPeak;
   const c2 = (1 / assumedOfPanels.openOverPeak - 1) / Math.log(1 - 1 / assumedOfPanels.shortOverPeak);
   const c1 = (1 - 1 / assumedOfPanels.shortOverPeak) * Math.exp(-1 / (assumedOfPanels.openOverPeak * c2));
-  const given_A = (volts: number) => short_A * (1 - c1 * (Math.exp(volts / (c2 * open_V)) - 1));
-  // amps and the volts they cost in the leads: halving, for more amps always cost more volts
-  let low = 0;
-  let high = short_A;
   const needed_V = (amps: number) => battery_V + assumedOfPanels.plainDrop_V * size + amps * ohms;
-  for (let i = 0; i < 30; i++) {
-    const amps = (low + high) / 2;
-    if (given_A(needed_V(amps)) > amps) low = amps;
-    else high = amps;
+  // the more amps, the more volts they cost in the leads: Newton's way, from above, on a curve that only bends down
+  let amps = short_A;
+  for (let i = 0; i < 20; i++) {
+    const bent = c1 * Math.exp(needed_V(amps) / (c2 * open_V));
+    const over = amps - short_A * (1 - bent + c1);
+    const step = over / (1 + (short_A * bent * ohms) / (c2 * open_V));
+    amps -= step;
+    if (Math.abs(step) < 1e-9 * short_A) break;
   }
-  const amps = low < short_A * 1e-6 ? 0 : low;
+  amps = Math.max(0, amps);
   return { amps, best_W, reaches_W: amps * battery_V, panel_V: needed_V(amps), leads_W: amps ** 2 * ohms };
 }
 

@@ -21,9 +21,9 @@ export function keptBand(kept_pct: number | null): Band {
 export const keptAt = (kept: Band, rig: number, label: number): number =>
   Math.min(1, bandAt(kept, rig)) * Math.min(1, bandAt(assumedOfPanels.left, label));
 
+const middles = normalMiddles(3);
 /** The same as nine equally likely factors. */
 export function keptFactors(kept: Band): number[] {
-  const middles = normalMiddles(3);
   return middles.flatMap((rig) => middles.map((label) => keptAt(kept, rig, label)));
 }
 
@@ -53,21 +53,23 @@ export function keptLearnt(before: Band, pairs: readonly BroughtPair[]): Band {
   for (const band of [before, ...pairs.flatMap(({ expected_Ah, brought_Ah }) => [expected_Ah, brought_Ah])])
     if (!(band.low >= 0 && band.low <= band.likely && band.likely <= band.high && Number.isFinite(band.high)))
       throw new RangeError(`a band goes from low over likely to high, got ${band.low}, ${band.likely}, ${band.high}`);
-  const told = pairs.filter(({ expected_Ah }) => expected_Ah.likely > leastExpected_Ah);
-  if (told.length === 0) return before;
+  const telling = pairs.filter(({ expected_Ah }) => expected_Ah.likely > leastExpected_Ah);
+  if (telling.length === 0) return before;
   const shares = Array.from({ length: 601 }, (_, i) => i / 500);
   const spread = (band: Band, at: number) =>
     Math.max(1e-6, (at < band.likely ? band.likely - band.low : band.high - band.likely) / 1.645);
   const logs = shares.map((share) => {
     let sum = -0.5 * ((share - before.likely) / Math.max(0.01, spread(before, share))) ** 2;
-    for (const { expected_Ah, brought_Ah } of told) {
+    for (const { expected_Ah, brought_Ah } of telling) {
       const wanted = share * expected_Ah.likely;
+      // how far both may be off, at the share that this pair itself tells: a scale that grew with the share looked for would favour small ones
+      const told = Math.max(0.1, brought_Ah.likely / expected_Ah.likely);
       const off = Math.hypot(
         spread(brought_Ah, wanted),
-        share * spread(expected_Ah, share > 0 ? brought_Ah.likely / share : Number.POSITIVE_INFINITY),
+        told * spread(expected_Ah, wanted < brought_Ah.likely ? Number.POSITIVE_INFINITY : 0),
         0.02 * expected_Ah.likely,
       );
-      sum += -2.5 * Math.log(1 + ((wanted - brought_Ah.likely) / off) ** 2 / 4) - Math.log(off);
+      sum += -2.5 * Math.log(1 + ((wanted - brought_Ah.likely) / off) ** 2 / 4);
     }
     return sum;
   });
