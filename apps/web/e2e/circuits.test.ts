@@ -74,7 +74,7 @@ describe.each([
 
   it('a fault becomes a job, and its printed drawing is one page', async () => {
     const page = await opened(size);
-    await act(page.getByRole('button', { name: 'Make it a job: Move the fuse to the battery: Echo sounder' }));
+    await act(page.getByRole('button', { name: 'Make a job of it: Move the fuse to the battery: Echo sounder' }));
     for (const format of ['A4', 'Letter'] as const)
       expect(pagesOf(await page.pdf({ format, path: `screenshots/circuits-${size.width}-${format}.pdf` }))).toBe(1);
     await act(page.getByRole('link', { name: 'Job: move the fuse to the battery' }));

@@ -142,14 +142,14 @@ export function circuitsVerdictInWords(batteries: readonly LookedAtBattery[]): s
   return `${of}: ${wrong}${gaps.length === 0 ? '' : `; ${gaps.length === 1 ? '1 thing' : `${gaps.length} things`} not entered and so not looked at`}.`;
 }
 
-/** `May give 1800 A into a short (our assumption by kind and size): …` */
+/** `The battery may give 1800 A into a short (our assumption by kind and size): …` */
 export function faultCurrentInWords({ record, fault_A }: LookedAtBattery): string {
   const kind = fuseThatBreaks(fault_A);
   const given = record.fault_A ?? null;
   const breaks = kind
     ? `a ${fuseKinds[kind].title} fuse breaks it (${fuseKinds[kind].breaks_A} A, recalled)`
     : 'no fuse of our list breaks it: ask its maker';
-  return `May give ${100 * Math.ceil(fault_A / 100)} A into a short (${given === null ? 'our assumption, by kind and size' : 'its maker’s sheet'}): ${breaks}.`;
+  return `The battery may give ${100 * Math.ceil(fault_A / 100)} A into a short (${given === null ? 'our assumption, by kind and size' : 'its maker’s sheet'}): ${breaks}.`;
 }
 
 /** What the volts at the devices are told for. */

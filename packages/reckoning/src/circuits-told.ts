@@ -96,6 +96,7 @@ function circuitTold(battery: LookedAtBattery, circuit: LookedAtCircuit): Circui
     findings: findingsOf(checked),
     working: [
       ...working.parts.map(({ title, lines }) => ({ title, lines: lines.map(workingInWords) })),
+      { title: 'Not covered', lines: working.limits },
       { title: 'From', lines: [...new Set(working.sources.map(sourceInWords))] },
     ],
     drawn: {

@@ -139,6 +139,7 @@ export function newOutletTold(battery: BatteryRecord, outlet: NewOutlet): Outlet
         ],
       },
       ...working.parts.map(({ title, lines }) => ({ title, lines: lines.map(workingInWords) })),
+      { title: 'Not covered', lines: working.limits },
       { title: 'From', lines: [...new Set(working.sources.map(sourceInWords))] },
     ],
     fields: {

@@ -8,8 +8,12 @@ import { faultCurrent_A, fuseKinds, fuseReach_m, fuseThatBreaks, greatestFuse_A,
 import { atDevice, dropLimit_pct, usualConductor_C, usualStranding, voltDrop_V, way_ohm } from './volt-drop.ts';
 import { sources } from './wiring-fields.ts';
 
-/** Fuse, switch and joints of a circuit in good order, together. Our assumption. [Ω] */
-export const assumedJoints_ohm = 0.02;
+/** Fuse, switch and joints of a circuit in good order, together, and the most they lose: larger ones are fitted to larger currents. */
+const assumedJoints = { ohm: 0.02, most_V: 0.1 } as const;
+
+/** Resistance of fuse, switch and joints together at a current. Our assumption. [Ω] */
+const joints_ohm = (current_A: number): number =>
+  Math.min(assumedJoints.ohm, current_A > 0 ? assumedJoints.most_V / current_A : assumedJoints.ohm);
 
 /** A part of the working under its title. */
 export interface WorkingPart {
@@ -20,6 +24,8 @@ export interface WorkingPart {
 export interface CircuitWorking {
   readonly parts: readonly WorkingPart[];
   readonly sources: readonly Source[];
+  /** where the figures stop being true */
+  readonly limits: readonly string[];
 }
 
 /**
@@ -31,7 +37,7 @@ export interface CircuitWorking {
 export function voltsAtDevice(circuit: WiredCircuit, battery_V: number, nominal_V: number): number | null {
   if (circuit.conductor === null || circuit.end !== 'load' || !isInTable(circuit.conductor.size)) return null;
   const { size, lengthThereAndBack_m } = circuit.conductor;
-  const way = way_ohm(size, lengthThereAndBack_m) + assumedJoints_ohm;
+  const way = way_ohm(size, lengthThereAndBack_m) + joints_ohm(circuit.current_A);
   const found = atDevice('steady-watts', battery_V, way, circuit.current_A * nominal_V, nominal_V);
   return found.kind === 'found' ? found.volts : null;
 }
@@ -41,6 +47,13 @@ export function gaugeWithin(size: ConductorSize): string | null {
   const area = copperArea_mm2(size);
   return gauges.findLast((awg) => copperArea_mm2({ kind: 'gauge', awg }) <= area + 1e-9) ?? null;
 }
+
+/** Where the figures of a circuit stop being true. */
+const limits = [
+  'Copper, direct current, to 60 V. Each circuit by itself: a lead that several share carries them all.',
+  'Joints, fuse and switch in good order; a green joint loses more than the wire.',
+  'Motors that start hard, windlass and starter follow their makers’ sheets.',
+] as const;
 
 /** The working of one circuit as it stands. Parts about the wire are left out where no wire is known. */
 export function circuitWorking(battery: WiredBattery, circuit: WiredCircuit): CircuitWorking {
@@ -102,13 +115,19 @@ export function circuitWorking(battery: WiredBattery, circuit: WiredCircuit): Ci
       lines: [
         line('E', 'at the battery, under load', battery.nominal_V, 'V', 'nominal: a lead battery at half gives it'),
         line('R wire', 'there and back', 1000 * wire, 'mΩ', 'R·L'),
-        line('R joints', 'fuse, switch and joints in good order', 1000 * assumedJoints_ohm, 'mΩ', 'our assumption'),
+        line(
+          'R joints',
+          'fuse, switch and joints in good order',
+          1000 * joints_ohm(current_A),
+          'mΩ',
+          `${1000 * assumedJoints.ohm} mΩ, or less where they would lose over ${assumedJoints.most_V} V: our assumption`,
+        ),
         line('P', 'draws as much at fewer volts: the worst case', current_A * battery.nominal_V, 'W', 'its label'),
         line('U', 'at the device', arrives_V, 'V', '(E + √(E² − 4·R·P))/2'),
       ],
     });
   }
-  return { parts, sources: from };
+  return { parts, sources: from, limits };
 }
 
 function fuseLines(battery: WiredBattery, circuit: WiredCircuit): WorkingLine[] {

@@ -9,7 +9,6 @@ export {
   wireFor,
 } from './circuit-check.ts';
 export {
-  assumedJoints_ohm,
   type CircuitWorking,
   circuitWorking,
   gaugeWithin,

@@ -11,7 +11,7 @@ import './circuits.css';
 import { CircuitsDrawing } from './circuits-drawing.tsx';
 import { Findings } from './findings.tsx';
 import { FoundList } from './found-list.tsx';
-import { MendButton } from './mend-button.tsx';
+import { MendButtons } from './mend-buttons.tsx';
 
 const CircuitSheet = onDemand(() => import('./circuit-sheet.tsx'));
 const LeadSheet = onDemand(() => import('./lead-sheet.tsx'));
@@ -72,15 +72,9 @@ export default function CircuitsPage() {
           <section aria-labelledby={`circuits-found-${id}`}>
             <h2 id={`circuits-found-${id}`}>On {name}</h2>
             <Findings findings={findings} />
-            {findings.map((finding) => (
-              <MendButton
-                key={finding.wrong}
-                book={book}
-                name={name}
-                finding={finding}
-                zone={book.batteries[id]?.zone ?? null}
-              />
-            ))}
+            <div className="circuits-acts">
+              <MendButtons book={book} name={name} findings={findings} zone={book.batteries[id]?.zone ?? null} />
+            </div>
             <FoundList
               book={book}
               circuits={circuits}
@@ -101,7 +95,7 @@ export default function CircuitsPage() {
           {circuits.length > 0 && (
             <CircuitsDrawing record={book.batteries[id]!} label={label} circuits={circuits} onOpen={show} />
           )}
-          {n === 0 && <Cautions lines={told.cautions} />}
+          {n === told.batteries.length - 1 && <Cautions lines={told.cautions} />}
         </div>
       ))}
       <Suspense fallback={null}>

@@ -58,11 +58,17 @@ export default function OutletPage() {
   };
   const makeJob = async () => {
     if (put === null || read?.kind !== 'read' || told?.kind !== 'found') return;
-    const [wire, fuse] = outletStores(read.outlet, told);
-    const gotWire = await run('addStore', wire);
-    const gotFuse = gotWire.kind === 'done' ? await run('addStore', fuse) : gotWire;
-    if (gotWire.kind !== 'done' || gotFuse.kind !== 'done' || gotWire.id === null || gotFuse.id === null) return;
-    const job = await run('addJob', outletJob(read.outlet, draft.zone || null, [gotWire.id, gotFuse.id]));
+    // what stands in the stores under that name already is not asked for twice
+    const ids: Id[] = [];
+    for (const store of outletStores(read.outlet, told)) {
+      const there = Object.entries(book.stores).find(([, { name }]) => name === store.name)?.[0];
+      const got = there === undefined ? await run('addStore', store) : { kind: 'done' as const, id: there };
+      if (got.kind !== 'done' || got.id === null) return;
+      ids.push(got.id);
+    }
+    const [wire, fuse] = ids;
+    if (wire === undefined || fuse === undefined) return;
+    const job = await run('addJob', outletJob(read.outlet, draft.zone || null, [wire, fuse]));
     if (job.kind === 'done') setPut({ ...put, job: job.id });
   };
 

@@ -18,7 +18,8 @@ export default function ToldSheet({
 }) {
   const { name, words, findings, working, place } = circuit;
   const draw = place.kind === 'circuit' ? circuitDrawTold(book, place.id, Date.now()) : null;
-  const last = working.length - 1;
+  // before what is not covered and where it is from
+  const last = working.length - 2;
   return (
     <Sheet title={name} onClose={onClose}>
       <p>
