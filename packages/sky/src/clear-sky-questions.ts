@@ -57,6 +57,10 @@ const outsideField = () =>
     'the mean of the year; 3 % less in July, 3 % more in January',
   );
 
+/** All light, as on a surface square to the sun; none with the sun on the horizon or under it. */
+const onSquare_W_m2 = (light: Sunlight, altitude: number) =>
+  light.global_W_m2 === 0 ? 0 : light.global_W_m2 / Math.sin((altitude * Math.PI) / 180);
+
 const lightResults = (light: Sunlight): [Figure, Figure, Figure] => [
   { symbol: 'G', meaning: 'all light, on a level surface', value: light.global_W_m2, unit: 'W/m²' },
   { symbol: 'B', meaning: 'straight from the sun, on a surface square to it', value: light.beam_W_m2, unit: 'W/m²' },
@@ -142,7 +146,7 @@ function clearSkyQuestion() {
                   meaning: 'air crossed, for the pressure at this height',
                   value: airMassAtPressure(airMass(sun.zenith), pressureAtHeight_hPa(given.elevation)),
                   unit: '',
-                  formula: 'as sky.air-mass; G, B, D as sky.clear-sky-by-haze',
+                  formula: 'as sky.air-mass; G, B, D as sky.clear-sky-by-haze, G·exp(0.01·AMp^1.8), AMp held at 4.5',
                 },
               ]
             : []),
@@ -153,7 +157,11 @@ function clearSkyQuestion() {
           sources.place,
           ...(given.turbidity === null ? [sources.haze] : []),
         ],
-        limits: [noClouds, 'The last quarter of a degree of the sun’s fall is ours: the beam fades with its disc.'],
+        limits: [
+          noClouds,
+          'The last quarter of a degree of the sun’s fall is ours: the beam fades with its disc.',
+          'Under 13° of altitude the formulas for a clear sky part by a tenth and more.',
+        ],
         cautions: [],
       };
       if (!up)
@@ -203,7 +211,7 @@ function byHazeQuestion() {
           {
             symbol: 'G/sin h',
             meaning: 'all light, on a surface square to the sun',
-            value: altitude > 0 ? light.global_W_m2 / Math.sin((altitude * Math.PI) / 180) : 0,
+            value: onSquare_W_m2(light, altitude),
             unit: 'W/m²',
             formula: '(5.09·10⁻⁵·height + 0.868)·E0·exp(−(3.92·10⁻⁵·height + 0.0387)·AMp·(fh1 + fh2·(TL − 1)))',
           },
@@ -216,7 +224,10 @@ function byHazeQuestion() {
           },
         ],
         sources: [sources.ineichen, sources.kastenYoung],
-        limits: [noClouds, 'Without the later factor that lifts G of a very low sun.'],
+        limits: [
+          noClouds,
+          'G of a low sun is too little, by a fifth at 10° of altitude; sky.clear-sky has the later factor that mends it.',
+        ],
         cautions: [],
       };
     },
@@ -248,7 +259,7 @@ function byWaterQuestion() {
           {
             symbol: 'G/sin h',
             meaning: 'all light, on a surface square to the sun',
-            value: altitude > 0 ? light.global_W_m2 / Math.sin((altitude * Math.PI) / 180) : 0,
+            value: onSquare_W_m2(light, altitude),
             unit: 'W/m²',
             formula: 'E0′·exp(−τ/sinᵍ h); E0′, τ and g by haze, water and pressure, as the source prints them',
           },

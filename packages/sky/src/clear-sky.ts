@@ -91,10 +91,16 @@ export interface ClearSky {
 }
 
 /**
- * Clear sky of a place by `ineichenSky`, with the air crossed worked out, and the beam fading as the sun's disc sinks.
+ * Clear sky of a place by `ineichenSky`, with the air crossed worked out, the light of a low sun mended, and the beam fading as
+ * the sun's disc sinks.
  *
- * The formula's beam stops at once when the sun's centre sets. Here it fades over the quarter of a degree (the sun's half
- * width) before that, so that nothing jumps; all light on the level stays as the formula has it.
+ * The plain formula gives a sun at 10° a fifth too little in all; a later factor lifts it. That factor is held at an air
+ * mass of 4.5, 13° of altitude (ours): beyond, it outgrows every other formula. The formula's beam stops at once when the
+ * sun's centre sets. Here it fades over the quarter of a degree (the sun's half width) before that (ours), so that nothing
+ * jumps.
+ *
+ * Source: the factor by R. Perez and others, Solar Energy 73 (2002) 307–317, from memory. Checked in checks/sky, and against
+ * measured days in checks/solar.
  */
 export function clearSky({ zenith, outside_W_m2, turbidity, elevation_m }: ClearSky): Sunlight {
   if (zenith >= 90) {
@@ -102,11 +108,12 @@ export function clearSky({ zenith, outside_W_m2, turbidity, elevation_m }: Clear
     return noSunlight;
   }
   const air = airMassAtPressure(airMass(zenith), pressureAtHeight_hPa(elevation_m));
-  const sky = ineichenSky({ zenith, airMass: air, turbidity, elevation_m, outside_W_m2 });
-  const up = (90 - zenith) / sunHalfWidth_deg;
-  if (up >= 1) return sky;
-  const beam_W_m2 = sky.beam_W_m2 * up;
-  return { ...sky, beam_W_m2, diffuse_W_m2: Math.max(0, sky.global_W_m2 - beam_W_m2 * Math.cos(zenith * radian)) };
+  const plain = ineichenSky({ zenith, airMass: air, turbidity, elevation_m, outside_W_m2 });
+  const cosine = Math.cos(zenith * radian);
+  const lifted = plain.global_W_m2 * Math.exp(0.01 * Math.min(4.5, air) ** 1.8);
+  const global_W_m2 = Math.min(outside_W_m2 * cosine, lifted);
+  const beam_W_m2 = plain.beam_W_m2 * Math.min(1, (90 - zenith) / sunHalfWidth_deg);
+  return { global_W_m2, beam_W_m2, diffuse_W_m2: Math.max(0, global_W_m2 - beam_W_m2 * cosine) };
 }
 
 /** A clear sky with its haze as an optical depth, and its water. */

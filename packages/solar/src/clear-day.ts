@@ -1,4 +1,4 @@
-import { airMass, airMassAtPressure, clearSky, noSunlight, pressureAtHeight_hPa, type Sunlight, sunTrack } from '#sky';
+import { clearSky, noSunlight, type Sunlight, sunTrack } from '#sky';
 import { usualHaze } from './usual-haze.ts';
 
 /** Where a panel stands. */
@@ -39,7 +39,6 @@ export function clearLight(place: SolarPlace, { from, step_min, count }: Steps, 
   const { latitude_deg, elevation_m } = place;
   const step_ms = step_min * 60_000;
   const track = sunTrack({ ...place, start: from + step_ms / 2, step_min, count });
-  const pressure_hPa = pressureAtHeight_hPa(elevation_m);
   let day = Number.NaN;
   let turbidity = haze ?? Number.NaN;
   return Array.from({ length: count }, (_, i) => {
@@ -51,22 +50,9 @@ export function clearLight(place: SolarPlace, { from, step_min, count }: Steps, 
       day = Math.floor(at / day_ms);
       turbidity = usualHaze(latitude_deg, dayOfYear(at), elevation_m);
     }
-    const plain = clearSky({ zenith, outside_W_m2: sun.outside_W_m2, turbidity, elevation_m });
-    const global_W_m2 = plain.global_W_m2 * lowSunFactor(airMassAtPressure(airMass(zenith), pressure_hPa));
-    return {
-      ...sun,
-      global_W_m2,
-      beam_W_m2: plain.beam_W_m2,
-      diffuse_W_m2: Math.max(0, global_W_m2 - plain.beam_W_m2 * Math.cos(zenith * radian)),
-    };
+    return { ...clearSky({ zenith, outside_W_m2: sun.outside_W_m2, turbidity, elevation_m }), ...sun };
   });
 }
-
-/**
- * What the clear sky's formula leaves out with a low sun: R. Perez and others, Solar Energy 73 (2002) 307–317, from memory. Held
- * at an air mass of 4.5, 13° of altitude (ours): beyond it the factor outgrows every other formula for a clear sky.
- */
-const lowSunFactor = (air: number) => Math.exp(0.01 * Math.min(4.5, air) ** 1.8);
 
 /** By universal time; a day either way is nothing here. 1–366 */
 export function dayOfYear(at: number): number {
