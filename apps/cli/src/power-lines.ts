@@ -1,5 +1,5 @@
 import type { Book, Id } from '#boat-book';
-import { type CircuitTold, circuitsTold, powerTold } from '#reckoning';
+import { type CircuitTold, circuitsTold, lineInWords, powerTold, type ToldLine } from '#reckoning';
 
 /**
  * One battery as it is printed, in the sentences that the app tells.
@@ -11,15 +11,28 @@ import { type CircuitTold, circuitsTold, powerTold } from '#reckoning';
 export function powerLines(book: Book, id: Id, now: number, nights: number, withWorking: boolean): string[] {
   const told = powerTold(book, id, now, nights);
   if (told === null) return [`There is no battery '${id}' in the book.`];
-  const part = (title: string, lines: readonly string[]) => ['', title, ...lines.map((line) => `  ${line}`)];
+  const part = (title: string, lines: readonly ToldLine[]) => [
+    '',
+    title,
+    ...lines.map((line) => `  ${lineInWords(line)}`),
+  ];
   return [
     told.label,
-    ...told.full.map((line) => `  ${line}`),
+    ...told.full.map((line) => `  ${lineInWords(line)}`),
     ...told.parts.flatMap(({ title, lines }) => part(title, lines)),
     ...part('Take care', told.cautions),
-    ...(withWorking ? told.working.flatMap(({ title, lines }) => part(title, lines)) : []),
+    ...(withWorking
+      ? told.working.flatMap(({ title, rows }) =>
+          part(
+            title,
+            rows.map(({ kind, words }) => `${capital(kind)}: ${words}`),
+          ),
+        )
+      : []),
   ];
 }
+
+const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
 /**
  * Every circuit of the book as it is printed: its wire, fuse and drop, what is wrong with it and what would be right.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { writeBoatFile } from '#boat-book';
+import { powerTold } from '#reckoning';
 import { demoBook } from '../../../examples/demo-book.ts';
 import { main } from './main.ts';
 import { circuitLines } from './power-lines.ts';
@@ -43,6 +44,36 @@ describe('fettle power', () => {
     expect(text).toMatch(/CAN BURN: The fuse is 650 mm from the battery.*\n *Right would be: within 200 mm/);
     expect(text).not.toMatch(/I·R·L/);
     expect(circuitLines(book, true).join('\n')).toMatch(/Volts lost: E = I·R·L\/1000 = 0\.342 V/);
+  });
+
+  it('has a working for every figure told, with where it comes from or how sure it is', () => {
+    const book = demoBook('2026-11-25' as never);
+    const outboard = { name: 'Outboard', battery: 'house', kind: 'outboard', amps: 6, volts_max: 14.4 } as const;
+    const low = { ...Object.values(book.readings).at(-1)!, at: '2026-11-25T06:00:00.000Z', volts: 12.2 };
+    const told = powerTold(
+      { ...book, chargers: { outboard }, readings: { low }, loadTests: {} },
+      'house',
+      Date.parse('2026-11-25T06:30:00Z'),
+      3,
+    )!;
+    const lines = [...told.full, ...told.parts.flatMap((part) => part.lines)];
+    const figures = new Set(
+      lines.flatMap((line) =>
+        typeof line === 'string' ? [] : line.flatMap((part) => (typeof part === 'string' ? [] : [part.of])),
+      ),
+    );
+    expect([...figures].sort()).toEqual(
+      expect.arrayContaining(['capacity', 'chance', 'charge', 'charger', 'draw', 'sun']),
+    );
+    for (const of of figures) {
+      const working = told.working.find((each) => each.of === of);
+      const kinds = working?.rows.map(({ kind }) => kind) ?? [];
+      expect([of, kinds.includes('goes in') && kinds.includes('how') && /margin|from/.test(kinds.join())]).toEqual([
+        of,
+        true,
+      ]);
+    }
+    expect(run(['power', 'demo.fettle', '--working']).text).toMatch(/Goes in: .*\n.*How: /);
   });
 
   it('does not pass over a last reading that the rest speaks against', () => {

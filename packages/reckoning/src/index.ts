@@ -33,6 +33,14 @@ export {
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';
+export {
+  type FigureOf,
+  type FigureWorking,
+  lineInWords,
+  type ToldFigure,
+  type ToldLine,
+  type WorkingRow,
+} from './told-line.ts';
 export { type TunedMinutes, tunedInWords, tunerOf } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
 export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';

@@ -4,6 +4,7 @@ import { loadTestTrend } from './load-test-trend.ts';
 import { batteryOfBook } from './power-history.ts';
 import { loadTestsInWords } from './power-in-words.ts';
 import { smallBook } from './testing/small-book.ts';
+import { lineInWords } from './told-line.ts';
 
 const place = { latitude_deg: 50, longitude_deg: 0, zone: 'Europe/London' };
 const read = (at: string, volts: number, parts: Partial<ReadingRecord> = {}): ReadingRecord => ({
@@ -89,7 +90,7 @@ describe('load tests of a battery', () => {
     const trend = trendOf([2023, 2025]);
     expect(trend.tests[1]!.capacity_Ah.likely).toBeLessThan(trend.tests[0]!.capacity_Ah.likely);
     expect(trend.capacityChange_pct_year!.likely).toBeLessThan(-3);
-    expect(loadTestsInWords(trend).at(-1)).toMatch(/a year/);
+    expect(lineInWords(loadTestsInWords(trend).at(-1)!)).toMatch(/a year/);
   });
 
   it('one alone says nothing of a year', () => {

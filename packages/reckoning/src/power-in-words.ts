@@ -8,12 +8,27 @@ import { oddsInWords } from './odds-in-words.ts';
 import type { ChargingHelp } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
 import type { BatteryNow, NightAheadOf, NightCompared } from './power-night.ts';
+import { figureOf, type ToldLine, told } from './told-line.ts';
 import { dayInWords } from './when-in-words.ts';
 
 const volts = (value: number) => value.toFixed(2);
 const Ah = (value: number) => showNumber(value, value < 10 ? 1 : 0);
 const pct = (value: number) => String(Math.round(value));
 const hour = 3_600_000;
+const charge = figureOf('charge');
+const over = figureOf('over floor');
+const capacity = figureOf('capacity');
+const chance = figureOf('chance');
+const reached = figureOf('floor reached');
+const nightDraw = figureOf('night draw');
+const morningCharge = figureOf('morning charge');
+const morningVolts = figureOf('morning volts');
+const floorVolts = figureOf('floor volts');
+const sun = figureOf('sun');
+const charger = figureOf('charger');
+const draw = figureOf('draw');
+const tested = figureOf('load test');
+const foretold = figureOf('foretold');
 export const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', lifepo4: 'LiFePO4' } as const;
 
 /** Where the air was not written down. Assumed. [°C] */
@@ -38,33 +53,33 @@ export function momentInWords(at: number, now: number, zone: string): string {
 function lastIsOddInWords(
   { reading, because, impossible }: OddReading,
   { chemistry, nominal_V }: BatteryOfBook['record'],
-): string {
+): ToldLine {
   const said = `The last reading, ${volts(reading.volts)} V,`;
   if (impossible) return `${said} cannot be right: ${because}. Without it:`;
   const rested = restCharge(chemistry, reading.volts, usualHeat_C, nominal_V);
-  return `${said} does not go with the rest. If it is right, and rested, it means ${bandInWords(rested, pct)} %: read again, and look for what was left on. Without it:`;
+  return told`${said} does not go with the rest. If it is right, and rested, it means ${charge(`${bandInWords(rested, pct)} %`)}: read again, and look for what was left on. Without it:`;
 }
 
 /** How full it is now, what that is in ampere-hours, and what it holds when full. The first is the answer. */
-export function howFullInWords({ estimate }: BatteryNow, { record, readings }: BatteryOfBook): string[] {
+export function howFullInWords({ estimate }: BatteryNow, { record, readings }: BatteryOfBook): ToldLine[] {
   const { soc_pct, capacity_Ah } = estimate;
-  const over = (band: Band): Band => ({
+  const overFloor = (band: Band): Band => ({
     low: Math.max(0, ((band.low - record.floor_pct) / 100) * capacity_Ah.low),
     likely: Math.max(0, ((band.likely - record.floor_pct) / 100) * capacity_Ah.likely),
     high: Math.max(0, ((band.high - record.floor_pct) / 100) * capacity_Ah.high),
   });
-  const left = over(soc_pct);
+  const left = overFloor(soc_pct);
   const last = Math.max(...readings.map(([, { at }]) => Date.parse(at)));
   const odd = estimate.odd.find(({ reading }) => reading.at === last);
   return [
     ...(odd === undefined ? [] : [lastIsOddInWords(odd, record)]),
     soc_pct.low > 99.5
-      ? 'Full, as far as the readings tell.'
-      : `About ${pct(soc_pct.likely)} % full: ${bandInWords(soc_pct, pct)} % in 9 of 10.`,
+      ? told`${charge('Full')}, as far as the readings tell.`
+      : told`About ${charge(`${pct(soc_pct.likely)} %`)} full: ${charge(`${bandInWords(soc_pct, pct)} %`)} in 9 of 10.`,
     left.likely > 0
-      ? `About ${Ah(left.likely)} Ah stand over the floor of ${pct(record.floor_pct)} % (${bandInWords(left, Ah)}).`
+      ? told`About ${over(`${Ah(left.likely)} Ah`)} stand over the floor of ${pct(record.floor_pct)} % ${over(`(${bandInWords(left, Ah)})`)}.`
       : `It is under its floor of ${pct(record.floor_pct)} %.`,
-    `When full it holds about ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}); its label says ${Ah(record.nominal_Ah)}.`,
+    told`When full it holds about ${capacity(`${Ah(capacity_Ah.likely)} Ah`)} ${capacity(`(${bandInWords(capacity_Ah, Ah)})`)}; its label says ${Ah(record.nominal_Ah)}.`,
   ];
 }
 
@@ -95,46 +110,48 @@ export function whyInWords(known: BatteryNow, battery: BatteryOfBook, now: numbe
 }
 
 /** The chances of the nights looked at, and when the floor may be reached. The first is the answer. */
-export function nightsInWords({ endurance, place }: NightAheadOf): string[] {
-  const lines = endurance.nights.map(({ lasts }, n) =>
-    n === 0
-      ? `Lasts the night in ${chanceInWords(lasts)}.`
-      : `${countInWords(n + 1)} nights, with the sun between, in ${chanceInWords(lasts)}.`,
+export function nightsInWords({ endurance, place }: NightAheadOf): ToldLine[] {
+  const lines = endurance.nights.map(
+    ({ lasts }, n): ToldLine =>
+      n === 0
+        ? told`Lasts the night in ${chance(chanceInWords(lasts))}.`
+        : told`${countInWords(n + 1)} nights, with the sun between, in ${chance(chanceInWords(lasts))}.`,
   );
   return [...lines, floorReachedInWords(endurance, place.zone)];
 }
 
-function floorReachedInWords({ hoursLeft, course, lookedAt_h }: Endurance, zone: string): string {
+function floorReachedInWords({ hoursLeft, course, lookedAt_h }: Endurance, zone: string): ToldLine {
   const from = course.at[0]!;
   const until = (hours: number) => momentInWords(from + hours * hour, from, zone);
   const { low, likely, high } = hoursLeft;
-  if (low === null) return `In 19 of 20 the floor is not reached within ${Math.round(lookedAt_h)} hours.`;
+  if (low === null)
+    return told`In 19 of 20 the floor is not reached within ${reached(`${Math.round(lookedAt_h)} hours`)}.`;
   if (likely === null)
-    return `The floor is reached by ${until(low)} in 1 of 20; more likely not at all within ${Math.round(lookedAt_h)} hours.`;
-  return `The floor is most likely reached about ${until(likely)}: not before ${until(low)} in 19 of 20, ${high === null ? 'perhaps not at all' : `and by ${until(high)} in 19 of 20`}.`;
+    return told`The floor is reached by ${reached(until(low))} in 1 of 20; more likely not at all within ${String(Math.round(lookedAt_h))} hours.`;
+  return told`The floor is most likely reached about ${reached(until(likely))}: not before ${reached(until(low))} in 19 of 20, ${high === null ? 'perhaps not at all' : `and by ${until(high)} in 19 of 20`}.`;
 }
 
 /** What the night takes, what stands in the morning, and what the meter should then show. */
-export function morningInWords(night: NightAheadOf): string[] {
+export function morningInWords(night: NightAheadOf): ToldLine[] {
   const first = night.endurance.nights[0]!;
   const { zone } = night.place;
   const clock = (at: number) => clockOfMinute(localAt(at, zone).minuteOfDay);
   return [
-    `From ${clock(Math.max(first.start, night.from))} to sunrise ${clock(first.end)} it gives about ${Ah(first.drawn_Ah.likely)} Ah (${bandInWords(first.drawn_Ah, Ah)}).`,
-    `At sunrise about ${pct(first.morning_pct.likely)} % (${bandInWords(first.morning_pct, pct)}). The meter should then show ${volts(night.morning_V.likely)} V (${bandInWords(night.morning_V, volts)}) with ${night.nightLoad_A.toFixed(2)} A on.`,
+    told`From ${clock(Math.max(first.start, night.from))} to sunrise ${clock(first.end)} it gives about ${nightDraw(`${Ah(first.drawn_Ah.likely)} Ah`)} ${nightDraw(`(${bandInWords(first.drawn_Ah, Ah)})`)}.`,
+    told`At sunrise about ${morningCharge(`${pct(first.morning_pct.likely)} %`)} ${morningCharge(`(${bandInWords(first.morning_pct, pct)})`)}. The meter should then show ${morningVolts(`${volts(night.morning_V.likely)} V`)} ${morningVolts(`(${bandInWords(night.morning_V, volts)})`)} with ${night.nightLoad_A.toFixed(2)} A on.`,
   ];
 }
 
 /** The floor as volts, at the morning's air. */
-export function floorInWords(night: NightAheadOf): string {
-  return `The floor of ${pct(night.floor_pct)} % reads ${volts(night.floor_V.likely)} V rested (${bandInWords(night.floor_V, volts)}), ${volts(night.floorUnderLoad_V.likely)} V with ${night.nightLoad_A.toFixed(2)} A on, at ${night.morning_C} °C.`;
+export function floorInWords(night: NightAheadOf): ToldLine {
+  return told`The floor of ${pct(night.floor_pct)} % reads ${floorVolts(`${volts(night.floor_V.likely)} V`)} rested ${floorVolts(`(${bandInWords(night.floor_V, volts)})`)}, ${floorVolts(`${volts(night.floorUnderLoad_V.likely)} V`)} with ${night.nightLoad_A.toFixed(2)} A on, at ${String(night.morning_C)} °C.`;
 }
 
 /** What the sun may bring, or that nothing does. */
-export function sunInWords({ sunDay_Ah }: NightAheadOf): string {
+export function sunInWords({ sunDay_Ah }: NightAheadOf): ToldLine {
   return sunDay_Ah === null
     ? 'No panel is in the book: nothing is counted to come in.'
-    : `The panel may bring ${Ah(sunDay_Ah.likely)} Ah on a usual day, ${Ah(sunDay_Ah.low)} on a dull and ${Ah(sunDay_Ah.high)} on a fair one; near full the battery takes less of it.`;
+    : told`The panel may bring ${sun(`${Ah(sunDay_Ah.likely)} Ah`)} on a usual day, ${sun(Ah(sunDay_Ah.low))} on a dull and ${sun(Ah(sunDay_Ah.high))} on a fair one; near full the battery takes less of it.`;
 }
 
 /** Which chargers are counted in the nights ahead, and which are not. */
@@ -148,26 +165,26 @@ export function chargersInWords({ chargers }: NightAheadOf): string[] {
 
 /** What a charger would change of the nights ahead. */
 export const chargingHelpInWords = (
-  { charger, until, reached_pct, nights, without, with: changed }: ChargingHelp,
+  { charger: { name, amps }, until, reached_pct, nights, without, with: changed }: ChargingHelp,
   now: number,
   zone: string,
-): string => {
-  const runs =
-    until === null
-      ? `An hour a day with ${charger.name} (${showNumber(charger.amps, 1)} A)`
-      : `${charger.name} (${showNumber(charger.amps, 1)} A) put on now until ${momentInWords(until, now, zone)} brings it to about ${pct(reached_pct)} %. It`;
-  return `${runs} lasts ${nights === 1 ? 'the night' : `${countInWords(nights).toLowerCase()} nights`} in ${chanceInWords(changed)}, instead of ${chanceInWords(without)}.`;
+): ToldLine => {
+  const all = nights === 1 ? 'the night' : `${countInWords(nights).toLowerCase()} nights`;
+  const [then, before] = [charger(chanceInWords(changed)), chance(chanceInWords(without))];
+  if (until === null)
+    return told`With an hour a day of ${name} (${showNumber(amps, 1)} A) it lasts ${all} in ${then}, instead of ${before}.`;
+  return told`${name} (${showNumber(amps, 1)} A) put on now until ${charger(momentInWords(until, now, zone))} brings it to about ${charger(`${pct(reached_pct)} %`)}. It then lasts ${all} in ${then}, instead of ${before}.`;
 };
 
 /** Nights to an outing: whether the battery is over its floor through all of them. */
-export function outingInWords({ endurance }: NightAheadOf, title: string, outingNights: number): string {
+export function outingInWords({ endurance }: NightAheadOf, title: string, outingNights: number): ToldLine {
   const last = endurance.nights.at(-1)!;
   const first = endurance.nights.at(-outingNights) ?? last;
-  return `${title}: ${outingNights === 1 ? 'the night' : outingNights === 2 ? 'both nights' : `all ${countInWords(outingNights).toLowerCase()} nights`} in ${chanceInWords(last.lasts)}. It sets out into the first with about ${pct(first.evening_pct.likely)} % (${bandInWords(first.evening_pct, pct)}) and ends at ${pct(last.morning_pct.likely)} % (${bandInWords(last.morning_pct, pct)}).`;
+  return told`${title}: ${outingNights === 1 ? 'the night' : outingNights === 2 ? 'both nights' : `all ${countInWords(outingNights).toLowerCase()} nights`} in ${chance(chanceInWords(last.lasts))}. It sets out into the first with about ${morningCharge(`${pct(first.evening_pct.likely)} %`)} ${morningCharge(`(${bandInWords(first.evening_pct, pct)})`)} and ends at ${morningCharge(`${pct(last.morning_pct.likely)} %`)} ${morningCharge(`(${bandInWords(last.morning_pct, pct)})`)}.`;
 }
 
 /** What further look at the meter would say most, with why. */
-export function furtherReadingInWords(known: BatteryNow, battery: BatteryOfBook, now: number): string {
+export function furtherReadingInWords(known: BatteryNow, battery: BatteryOfBook, now: number): ToldLine {
   const { soc_pct, capacity_Ah } = known.estimate;
   const rested = battery.readings.filter(([, { circumstance }]) => circumstance === 'rested').at(-1)?.[1];
   const since_days = rested === undefined ? null : (now - Date.parse(rested.at)) / (24 * hour);
@@ -175,36 +192,36 @@ export function furtherReadingInWords(known: BatteryNow, battery: BatteryOfBook,
   if (flat)
     return 'The volts of LiFePO4 hardly move between 20 and 90 %: one reading says little. Charge it full now and then and count from there.';
   if (since_days === null || since_days > 4 || soc_pct.high - soc_pct.low > 20)
-    return `Read it rested: loads off, before sunrise, panel dark. ${since_days === null ? 'It never was' : `The last such reading is ${Math.round(since_days)} ${Math.round(since_days) === 1 ? 'day' : 'days'} old`}, and the charge is known to ${bandInWords(soc_pct, pct)} %.`;
+    return told`Read it rested: loads off, before sunrise, panel dark. ${since_days === null ? 'It never was' : `The last such reading is ${Math.round(since_days)} ${Math.round(since_days) === 1 ? 'day' : 'days'} old`}, and the charge is known to ${charge(`${bandInWords(soc_pct, pct)} %`)}.`;
   const last = battery.loadTests.flatMap(([, { readings }]) => readings).length;
   if ((capacity_Ah.high - capacity_Ah.low) / capacity_Ah.likely > 0.2 || last === 0)
-    return `A load test would say most: with the panel dark put a lamp of known watts on for some hours and read the volts every hour, then rested next morning. What it holds is known to ${bandInWords(capacity_Ah, Ah)} Ah only.`;
+    return told`A load test would say most: with the panel dark put a lamp of known watts on for some hours and read the volts every hour, then rested next morning. What it holds is known to ${capacity(`${bandInWords(capacity_Ah, Ah)} Ah`)} only.`;
   return 'Nothing is missing now. The next rested reading before sunrise keeps it so.';
 }
 
 /** A night foretold beside the morning's reading. */
-export const comparedInWords = ({ morning, foretold_V, read_V, off_V, within }: NightCompared): string =>
-  `${dayInWords(morning)}: foretold ${volts(foretold_V.likely)} V (${bandInWords(foretold_V, volts)}), read ${volts(read_V)} V: ${Math.abs(off_V) < 0.005 ? 'as foretold' : `${volts(Math.abs(off_V))} V ${off_V < 0 ? 'under' : 'over'}`}${within ? '' : ', outside the band'}.`;
+export const comparedInWords = ({ morning, foretold_V, read_V, off_V, within }: NightCompared): ToldLine =>
+  told`${dayInWords(morning)}: foretold ${foretold(`${volts(foretold_V.likely)} V`)} ${foretold(`(${bandInWords(foretold_V, volts)})`)}, read ${volts(read_V)} V: ${Math.abs(off_V) < 0.005 ? 'as foretold' : `${volts(Math.abs(off_V))} V ${off_V < 0 ? 'under' : 'over'}`}${within ? '' : ', outside the band'}.`;
 
 /** The run of such nights: whether they fall below what is foretold. */
-export function trendInWords(nights: readonly NightCompared[]): string | null {
+export function trendInWords(nights: readonly NightCompared[]): ToldLine | null {
   const recent = nights.slice(-6);
   if (recent.length < 3) return null;
   const mean = recent.reduce((sum, { off_V }) => sum + off_V, 0) / recent.length;
   if (Math.abs(mean) < 0.04)
-    return `The last ${recent.length} mornings read as foretold, within ${volts(Math.abs(mean))} V on the mean.`;
+    return told`The last ${String(recent.length)} mornings read as foretold, within ${foretold(`${volts(Math.abs(mean))} V`)} on the mean.`;
   return mean < 0
-    ? `The last ${recent.length} mornings read ${volts(-mean)} V under what was foretold: it tires, or something draws that is not in the list.`
-    : `The last ${recent.length} mornings read ${volts(mean)} V over what was foretold: it is better, or less draws, than the list says.`;
+    ? told`The last ${String(recent.length)} mornings read ${foretold(`${volts(-mean)} V`)} under what was foretold: it tires, or something draws that is not in the list.`
+    : told`The last ${String(recent.length)} mornings read ${foretold(`${volts(mean)} V`)} over what was foretold: it is better, or less draws, than the list says.`;
 }
 
 /** A line a load test, and what becomes of the battery over them. */
-export function loadTestsInWords(trend: LoadTestTrend): string[] {
+export function loadTestsInWords(trend: LoadTestTrend): ToldLine[] {
   const change = loadTestChangeInWords(trend);
   return [
     ...trend.tests.map(
       ({ day, capacity_Ah, resistance_mohm, drawn_Ah, hours, readings }: LoadTestResult) =>
-        `${dayOfYear(day)}: ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}) and ${pct(resistance_mohm.likely)} mΩ (${bandInWords(resistance_mohm, pct)}), from ${Ah(drawn_Ah)} Ah drawn in ${showNumber(hours, 1)} h and ${readings} readings.`,
+        told`${dayOfYear(day)}: ${tested(`${Ah(capacity_Ah.likely)} Ah`)} ${tested(`(${bandInWords(capacity_Ah, Ah)})`)} and ${tested(`${pct(resistance_mohm.likely)} mΩ`)} ${tested(`(${bandInWords(resistance_mohm, pct)})`)}, from ${Ah(drawn_Ah)} Ah drawn in ${showNumber(hours, 1)} h and ${String(readings)} readings.`,
     ),
     ...(change === null ? [] : [change]),
   ];
@@ -214,16 +231,16 @@ export function loadTestsInWords(trend: LoadTestTrend): string[] {
 export function loadTestInWords(
   { capacity_Ah, resistance_mohm, left_pct, drawn_Ah, hours }: LoadTestResult,
   { nominal_Ah, floor_pct }: BatteryOfBook['record'],
-): string[] {
+): ToldLine[] {
   const amps = drawn_Ah / hours;
   const share = (capacity: number) => pct((100 * capacity) / nominal_Ah);
   const wide = (capacity_Ah.high - capacity_Ah.low) / capacity_Ah.likely > 0.3;
   const sag = (mohm: number) => volts((amps * mohm) / 1000);
   return [
-    `From full it holds about ${Ah(capacity_Ah.likely)} Ah (${bandInWords(capacity_Ah, Ah)}): ${share(capacity_Ah.likely)} % of the ${Ah(nominal_Ah)} on its label (${share(capacity_Ah.low)} to ${share(capacity_Ah.high)}).`,
-    `It gave ${Ah(drawn_Ah)} Ah in ${showNumber(hours, 1)} h, at about ${amps.toFixed(2)} A.`,
-    `When it was over about ${pct(left_pct.likely)} % was left (${bandInWords(left_pct, pct)}): about ${Ah((left_pct.likely * capacity_Ah.likely) / 100)} Ah. Its floor is ${pct(floor_pct)} %.`,
-    `Its resistance under load is about ${pct(resistance_mohm.likely)} mΩ (${bandInWords(resistance_mohm, pct)}): such a load takes ${sag(resistance_mohm.likely)} V off.`,
+    told`From full it holds about ${tested(`${Ah(capacity_Ah.likely)} Ah`)} ${tested(`(${bandInWords(capacity_Ah, Ah)})`)}: ${tested(`${share(capacity_Ah.likely)} %`)} of the ${Ah(nominal_Ah)} on its label ${tested(`(${share(capacity_Ah.low)} to ${share(capacity_Ah.high)})`)}.`,
+    told`It gave ${tested(`${Ah(drawn_Ah)} Ah`)} in ${showNumber(hours, 1)} h, at about ${amps.toFixed(2)} A.`,
+    told`When it was over about ${tested(`${pct(left_pct.likely)} %`)} was left ${tested(`(${bandInWords(left_pct, pct)})`)}: about ${tested(`${Ah((left_pct.likely * capacity_Ah.likely) / 100)} Ah`)}. Its floor is ${pct(floor_pct)} %.`,
+    told`Its resistance under load is about ${tested(`${pct(resistance_mohm.likely)} mΩ`)} ${tested(`(${bandInWords(resistance_mohm, pct)})`)}: such a load takes ${tested(`${sag(resistance_mohm.likely)} V`)} off.`,
     ...(wide
       ? [
           `The band is wide: ${left_pct.likely > floor_pct + 15 ? 'it stopped far above the floor, and a longer test says more' : 'a rested reading next morning, before the panel wakes, narrows it'}.`,
@@ -235,27 +252,29 @@ export function loadTestInWords(
 const dayOfYear = (day: string) => `${dayInWords(day)} ${day.slice(0, 4)}`;
 
 /** What becomes of the battery from test to test; null: the tests do not lie far enough apart to say. */
-export function loadTestChangeInWords({ tests, capacityChange_pct_year: change }: LoadTestTrend): string | null {
+export function loadTestChangeInWords({ tests, capacityChange_pct_year: change }: LoadTestTrend): ToldLine | null {
   if (change === null) return null;
   const whole = (value: number) => String(Math.round(Math.abs(value)));
   const [first, last] = [tests[0]!.capacity_Ah, tests.at(-1)!.capacity_Ah];
   const span = `From ${dayOfYear(tests[0]!.day)} to ${dayOfYear(tests.at(-1)!.day)}, ${Ah(first.likely)} to ${Ah(last.likely)} Ah:`;
   if (change.high < 0)
-    return `${span} it loses ${bandInWords({ low: -change.high, high: -change.low }, whole)} % a year.`;
+    return told`${span} it loses ${tested(`${bandInWords({ low: -change.high, high: -change.low }, whole)} %`)} a year.`;
   if (change.low > 0)
     return `${span} it seems to gain, which a battery does not: a load was misstated in one of the tests.`;
-  return `${span} ${whole(change.likely)} % ${change.likely < 0 ? 'less' : 'more'} a year, but the tests are too uncertain to say that it changes.`;
+  return told`${span} ${tested(`${whole(change.likely)} %`)} ${change.likely < 0 ? 'less' : 'more'} a year, but the tests are too uncertain to say that it changes.`;
 }
 
 /** What each circuit takes in 24 hours aboard. */
-export const drawsInWords = ({ draws }: NightAheadOf): string[] =>
+export const drawsInWords = ({ draws }: NightAheadOf): ToldLine[] =>
   draws.circuits.map(
     ({ name, amps, hours, perDay_Ah }) =>
-      `${name}: ${Ah(perDay_Ah.likely)} Ah a day (${bandInWords(perDay_Ah, Ah)}); ${amps < 0.1 ? amps.toFixed(3) : amps.toFixed(2)} A for ${showNumber(hours, 1)} h.`,
+      told`${name}: ${draw(`${Ah(perDay_Ah.likely)} Ah`)} a day ${draw(`(${bandInWords(perDay_Ah, Ah)})`)}; ${amps < 0.1 ? amps.toFixed(3) : amps.toFixed(2)} A for ${lengthOfUse(hours)}.`,
   );
 
-export const drawSumInWords = ({ draws: { sum_Ah } }: NightAheadOf): string =>
-  `All together about ${Ah(sum_Ah.likely)} Ah a day aboard (${bandInWords(sum_Ah, Ah)}).`;
+const lengthOfUse = (hours: number) => (hours < 1 ? `${showNumber(60 * hours, 0)} min` : `${showNumber(hours, 1)} h`);
+
+export const drawSumInWords = ({ draws: { sum_Ah } }: NightAheadOf): ToldLine =>
+  told`All together about ${draw(`${Ah(sum_Ah.likely)} Ah`)} a day aboard ${draw(`(${bandInWords(sum_Ah, Ah)})`)}.`;
 
 /** What stands where nothing can be said yet. */
 export const noBatteryNowInWords = {

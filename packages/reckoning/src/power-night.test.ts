@@ -4,6 +4,7 @@ import { batteryHistory, batteryOfBook, spanOfReadings } from './power-history.t
 import { furtherReadingInWords, howFullInWords, nightsInWords, trendInWords } from './power-in-words.ts';
 import { batteryNow, nightAheadOf, nightForetold, nightsCompared, nightsToOuting } from './power-night.ts';
 import { smallBook } from './testing/small-book.ts';
+import { lineInWords } from './told-line.ts';
 
 const now = Date.parse('2026-06-20T16:00:00Z');
 const reading = (at: string, volts: number, parts: Partial<ReadingRecord> = {}): ReadingRecord => ({
@@ -97,10 +98,10 @@ describe('the night ahead', () => {
 
   it('is told with its numbers', () => {
     const { known, battery, night } = ahead(12.6);
-    expect(howFullInWords(known, battery)[0]).toMatch(/^About \d+ % full: \d+ to \d+ % in 9 of 10\.$/);
-    expect(nightsInWords(night)[0]).toMatch(/^Lasts the night in (over )?\d+ of 100\.$/);
-    expect(nightsInWords(night)[1]).toMatch(/^Two nights, with the sun between, in /);
-    expect(furtherReadingInWords(known, battery, now)).toMatch(/rested|load test/);
+    expect(lineInWords(howFullInWords(known, battery)[0]!)).toMatch(/^About \d+ % full: \d+ to \d+ % in 9 of 10\.$/);
+    expect(lineInWords(nightsInWords(night)[0]!)).toMatch(/^Lasts the night in (over )?\d+ of 100\.$/);
+    expect(lineInWords(nightsInWords(night)[1]!)).toMatch(/^Two nights, with the sun between, in /);
+    expect(lineInWords(furtherReadingInWords(known, battery, now))).toMatch(/rested|load test/);
   });
 
   it('is foretold as the book has it, to be kept: without lamps where nobody is aboard, and not shortly before sunrise', () => {
@@ -154,7 +155,7 @@ describe('nights foretold', () => {
     const compared = nightsCompared(made, batteryOfBook(made, 'house')!);
     expect(compared.map(({ morning, within }) => [morning, within])).toEqual(days.map((day) => [day, false]));
     expect(compared[0]!.off_V).toBeCloseTo(-0.12, 9);
-    expect(trendInWords(compared)).toMatch(/0\.12 V under .*: it tires/);
+    expect(lineInWords(trendInWords(compared)!)).toMatch(/0\.12 V under .*: it tires/);
     expect(trendInWords(compared.slice(0, 2))).toBeNull();
   });
 });

@@ -38,24 +38,25 @@ import {
 } from './power-night.ts';
 import { powerPlace } from './power-place.ts';
 import { powerWorking } from './power-working.ts';
+import type { FigureWorking, ToldLine } from './told-line.ts';
 
 /** All that is told of one battery, in whole sentences. Screens, prints and the command line use the same. */
 export interface PowerTold {
   /** `House battery: 17 Ah, 12 V, AGM` */
   readonly label: string;
   /** how full it is; or why that is not known */
-  readonly full: readonly string[];
+  readonly full: readonly ToldLine[];
   /** the rest under its titles, none of them empty */
   readonly parts: readonly PowerPart[];
   readonly cautions: readonly string[];
-  /** how the figures are worked out, under its titles */
-  readonly working: readonly { readonly title: string; readonly lines: readonly string[] }[];
+  /** how each kind of figure is worked out */
+  readonly working: readonly FigureWorking[];
   /** for the drawing of the nights; null: nothing is known of the charge */
   readonly course: PowerCourse | null;
   /** null: the book has no place, so what flowed cannot be worked out */
   readonly loadTests: LoadTestTrend | null;
   /** what becomes of the battery over its load tests; null: they do not say */
-  readonly loadTestsChange: string | null;
+  readonly loadTestsChange: ToldLine | null;
   /** what the floor reads rested, at a mild air: a load test stops there. [V] */
   readonly stop_V: number;
   /** of the night that comes, to be kept; null: too late, or nothing is known */
@@ -68,7 +69,7 @@ export interface PowerTold {
 export interface PowerPart {
   readonly of: 'why' | 'nights' | 'outing' | 'help' | 'draws' | 'load tests' | 'foretold';
   readonly title: string;
-  readonly lines: readonly string[];
+  readonly lines: readonly ToldLine[];
 }
 
 /** Charge over the nights ahead. [ms, %] */
@@ -99,7 +100,7 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
   const stop_V = restVolts(record.chemistry, record.floor_pct, usualHeat_C, record.nominal_V).likely;
   const place = powerPlace(book, now, null);
   const loadTests = place === null ? null : loadTestTrend(book, battery, place);
-  const part = (of: PowerPart['of'], title: string, lines: readonly string[]): PowerPart[] =>
+  const part = (of: PowerPart['of'], title: string, lines: readonly ToldLine[]): PowerPart[] =>
     lines.length === 0 ? [] : [{ of, title, lines }];
   const testsPart = loadTests === null ? [] : part('load tests', 'Load tests', loadTestsInWords(loadTests));
   const loadTestsChange = loadTests === null ? null : loadTestChangeInWords(loadTests);
@@ -108,7 +109,17 @@ export function powerTold(book: Book, id: Id, now: number, nights: number): Powe
   const known = batteryNow(book, battery, now);
   if (typeof known === 'string') {
     const full = [noBatteryNowInWords[known]];
-    return { label, full, parts: testsPart, cautions, working: [], course: null, ...tested, foretold: null, compared };
+    return {
+      label,
+      full,
+      parts: testsPart,
+      cautions,
+      working: powerWorking(battery, null, null),
+      course: null,
+      ...tested,
+      foretold: null,
+      compared,
+    };
   }
   const ahead = nightAheadOf(book, battery, known, { now, nights, aboard: 'all' });
   const trip = nightsToOuting(book, known.place, now);

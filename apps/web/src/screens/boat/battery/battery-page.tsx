@@ -1,12 +1,12 @@
 /** One battery: how full now and why, the nights ahead, what reading would help; its readings. */
-import { Suspense, useEffect, useState } from 'react';
+import { Suspense, useCallback, useEffect, useState } from 'react';
 import type { Id } from '#boat-book';
+import { type FigureOf, lineInWords } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.ts';
-import { Sheet } from '../../../parts/sheet.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -17,6 +17,7 @@ import { ForetoldPart } from './foretold-part.tsx';
 import { keepForetold } from './keep-foretold.ts';
 import { LoadTestResultSheet, LoadTestsPart } from './load-tests-part.tsx';
 import { NightsDrawing } from './nights-drawing.tsx';
+import { OpenWorking, ToldLines, ToldWords, WorkingSheet } from './told-words.tsx';
 import { usePowerTold } from './use-power-told.ts';
 
 const ReadingSheet = onDemand(() => import('./reading-sheet.tsx'));
@@ -31,7 +32,8 @@ type Open =
   | 'working'
   | 'load test'
   | ChargingSheet
-  | { readonly of: 'result'; readonly id: Id };
+  | { readonly of: 'result'; readonly id: Id }
+  | { readonly of: 'figure'; readonly figure: FigureOf };
 
 /** readings shown before more is asked for */
 const shownAtFirst = 8;
@@ -41,6 +43,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
   const record = book.batteries[id];
   const [open, setOpen] = useState<Open | null>(null);
   const telling = usePowerTold(book, id);
+  const openFigure = useCallback((figure: FigureOf) => setOpen({ of: 'figure', figure }), []);
   const foretold = telling.state === 'told' ? telling.told.foretold : null;
   useEffect(() => {
     if (foretold !== null) void keepForetold(foretold);
@@ -62,114 +65,117 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
     );
   const told = telling.state === 'told' ? telling.told : null;
   return (
-    <div className="boat battery">
-      {back}
-      <h1>{record.name}</h1>
-      <p className="soft">{told?.label.replace(`${record.name}: `, '') ?? `${record.nominal_Ah} Ah`}</p>
-      {telling.state === 'working out' && <p role="status">Working out how full it is …</p>}
-      {telling.state === 'failed' && <p role="alert">It could not be worked out: {telling.because}</p>}
-      {told && (
-        <section aria-label="How full">
-          {told.full.map((line, index) => (
-            <p key={line} className={index === 0 ? 'battery-full' : undefined}>
-              {line}
-            </p>
-          ))}
-          {told.working.length > 0 && (
-            <p>
-              <button type="button" className="words" onClick={() => setOpen('working')}>
-                How all this is worked out
-              </button>
-            </p>
-          )}
-        </section>
-      )}
-      <div className="boat-acts">
-        <button type="button" className="main" onClick={() => setOpen('reading')}>
-          Read the volts
-        </button>
-        <button type="button" onClick={() => setOpen('battery')}>
-          Change the battery
-        </button>
-        <a className="button" href={address('boat', 'battery', id, 'readings')}>
-          Readings from a file
-        </a>
-        <a className="button" href={address('boat', 'battery', id, 'card')}>
-          The card to print
-        </a>
-      </div>
-      {told?.course && <NightsDrawing course={told.course} />}
-      {told?.parts
-        .filter(({ of }) => of !== 'load tests' && of !== 'foretold')
-        .map(({ of, title, lines }) => (
-          <section key={title}>
-            <h2>{title}</h2>
-            {lines.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-            {of === 'draws' && (
-              <a className="button words" href={address('boat', 'circuits')}>
-                Each circuit, and how it is worked out
-              </a>
-            )}
-          </section>
-        ))}
-      <LoadTestsPart
-        book={book}
-        battery={id}
-        trend={told?.loadTests ?? null}
-        change={told?.loadTestsChange ?? null}
-        onOpen={(test) => setOpen({ of: 'result', id: test })}
-        onAdd={() => setOpen('load test')}
-      />
-      <ForetoldPart nights={told?.compared ?? []} today={todayAt(book)} />
-      <ChargingPart book={book} battery={id} onOpen={setOpen} />
-      <Readings id={id} />
-      {told && (
-        <section className="battery-cautions">
-          <h2>Take care</h2>
-          {told.cautions.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-        </section>
-      )}
-      {told && open === 'working' && (
-        <Sheet title="How it is worked out" onClose={() => setOpen(null)}>
-          <div className="battery-working">
-            {told.working.map(({ title, lines }) => (
-              <section key={title}>
-                <h3>{title}</h3>
-                {lines.map((line) => (
-                  <p key={line}>{line}</p>
+    <OpenWorking value={openFigure}>
+      <div className="boat battery">
+        {back}
+        <h1>{record.name}</h1>
+        <p className="soft">{told?.label.replace(`${record.name}: `, '') ?? `${record.nominal_Ah} Ah`}</p>
+        {telling.state === 'working out' && <p role="status">Working out how full it is …</p>}
+        {telling.state === 'failed' && <p role="alert">It could not be worked out: {telling.because}</p>}
+        <div className="battery-head">
+          <div>
+            {told && (
+              <section aria-label="How full">
+                {told.full.map((line, index) => (
+                  <ToldWords
+                    key={lineInWords(line)}
+                    line={line}
+                    className={index === 0 ? 'battery-full' : 'battery-told'}
+                  />
                 ))}
+                {told.working.length > 0 && (
+                  <p>
+                    <button type="button" className="words" onClick={() => setOpen('working')}>
+                      How all this is worked out
+                    </button>
+                  </p>
+                )}
+              </section>
+            )}
+            <div className="boat-acts">
+              <button type="button" className="main" onClick={() => setOpen('reading')}>
+                Read the volts
+              </button>
+              <button type="button" onClick={() => setOpen('battery')}>
+                Change the battery
+              </button>
+              <a className="button" href={address('boat', 'battery', id, 'readings')}>
+                Readings from a file
+              </a>
+              <a className="button" href={address('boat', 'battery', id, 'card')}>
+                The card to print
+              </a>
+            </div>
+          </div>
+          {told?.course && <NightsDrawing course={told.course} />}
+        </div>
+        <div className="battery-parts">
+          {told?.parts
+            .filter(({ of }) => of !== 'load tests' && of !== 'foretold')
+            .map(({ of, title, lines }) => (
+              <section key={title}>
+                <h2>{title}</h2>
+                <ToldLines lines={lines} />
+                {of === 'draws' && (
+                  <a className="button words" href={address('boat', 'circuits')}>
+                    Each circuit, and how it is worked out
+                  </a>
+                )}
               </section>
             ))}
-          </div>
-        </Sheet>
-      )}
-      <Suspense fallback={null}>
-        {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={() => setOpen(null)} />}
-        {open === 'battery' && <BatterySheet book={book} id={id} onClose={() => setOpen(null)} />}
-        {open === 'load test' && (
-          <LoadTestSheet
+          <LoadTestsPart
             book={book}
             battery={id}
-            stop_V={told?.stop_V ?? null}
-            onKept={(test) => setOpen({ of: 'result', id: test })}
-            onClose={() => setOpen(null)}
+            trend={told?.loadTests ?? null}
+            change={told?.loadTestsChange ?? null}
+            onOpen={(test) => setOpen({ of: 'result', id: test })}
+            onAdd={() => setOpen('load test')}
           />
+          <ForetoldPart nights={told?.compared ?? []} today={todayAt(book)} />
+          <ChargingPart book={book} battery={id} onOpen={setOpen} />
+          <Readings id={id} />
+          {told && (
+            <section className="battery-cautions">
+              <h2>Take care</h2>
+              {told.cautions.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+            </section>
+          )}
+        </div>
+        {told && open === 'working' && <WorkingSheet workings={told.working} onClose={() => setOpen(null)} />}
+        {told && typeof open === 'object' && open?.of === 'figure' && (
+          <WorkingSheet workings={told.working.filter(({ of }) => of === open.figure)} onClose={() => setOpen(null)} />
         )}
-        {typeof open === 'object' && open?.of === 'result' && (
-          <LoadTestResultSheet book={book} id={open.id} trend={told?.loadTests ?? null} onClose={() => setOpen(null)} />
-        )}
-        {typeof open === 'object' && open?.of === 'panel' && (
-          <PanelSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
-        )}
-        {typeof open === 'object' && open?.of === 'charger' && (
-          <ChargerSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
-        )}
-      </Suspense>
-    </div>
+        <Suspense fallback={null}>
+          {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={() => setOpen(null)} />}
+          {open === 'battery' && <BatterySheet book={book} id={id} onClose={() => setOpen(null)} />}
+          {open === 'load test' && (
+            <LoadTestSheet
+              book={book}
+              battery={id}
+              stop_V={told?.stop_V ?? null}
+              onKept={(test) => setOpen({ of: 'result', id: test })}
+              onClose={() => setOpen(null)}
+            />
+          )}
+          {typeof open === 'object' && open?.of === 'result' && (
+            <LoadTestResultSheet
+              book={book}
+              id={open.id}
+              trend={told?.loadTests ?? null}
+              onClose={() => setOpen(null)}
+            />
+          )}
+          {typeof open === 'object' && open?.of === 'panel' && (
+            <PanelSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
+          )}
+          {typeof open === 'object' && open?.of === 'charger' && (
+            <ChargerSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />
+          )}
+        </Suspense>
+      </div>
+    </OpenWorking>
   );
 }
 
@@ -184,7 +190,7 @@ function Readings({ id }: { readonly id: Id }) {
     .sort(([, a], [, b]) => b.at.localeCompare(a.at));
   const shown = all ? readings : readings.slice(0, shownAtFirst);
   return (
-    <section>
+    <section className="battery-readings">
       <h2>Readings</h2>
       {readings.length === 0 && <p className="soft">None yet. The best is before sunrise, with all off.</p>}
       <RefusalLine refusal={refusal} />

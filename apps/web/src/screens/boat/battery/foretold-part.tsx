@@ -1,6 +1,7 @@
 /** Nights foretold beside what was read in the morning: one that reads lower and lower tires. */
 import { comparedInWords, type NightCompared, trendInWords } from '#reckoning';
 import { dateInWords } from '../../../parts/in-words.ts';
+import { ToldLines, ToldWords } from './told-words.tsx';
 
 const size = { width: 358, height: 160, left: 42, right: 10, top: 12, bottom: 28 } as const;
 /** Mornings drawn, and told in words. */
@@ -19,10 +20,8 @@ export function ForetoldPart({ nights, today }: { readonly nights: readonly Nigh
       ) : (
         <>
           <ForetoldDrawing nights={nights.slice(-drawn)} today={today} />
-          {trend !== null && <p>{trend}</p>}
-          {[...nights.slice(-told)].reverse().map((night) => (
-            <p key={night.morning}>{comparedInWords(night)}</p>
-          ))}
+          {trend !== null && <ToldWords line={trend} />}
+          <ToldLines lines={[...nights.slice(-told)].reverse().map(comparedInWords)} />
         </>
       )}
     </section>
@@ -71,7 +70,7 @@ function ForetoldDrawing({ nights, today }: { readonly nights: readonly NightCom
           {dateInWords(first.morning, today)}
         </text>
         {nights.length > 1 && x(nights.length - 1) - x(0) > 100 && (
-          <text x={x(nights.length - 1)} y={size.height - 8} textAnchor="middle">
+          <text x={size.width - 2} y={size.height - 8} textAnchor="end">
             {dateInWords(last.morning, today)}
           </text>
         )}

@@ -74,7 +74,7 @@ export default function LoadTestSheet({
               : `Stop when it shows ${stop_V.toFixed(2)} V: its floor of ${record.floor_pct} %. `}
             A spanner across the terminals glows in a second: rings and watch off, and a fuse in the lead of the lamp.
           </p>
-          <p>
+          <p className="battery-care">
             {record.chemistry === 'lifepo4'
               ? 'Charge it afterwards, but never below 0 °C.'
               : 'Charge it the same day. Lead on charge gives off hydrogen: locker open, no flame and no spark.'}

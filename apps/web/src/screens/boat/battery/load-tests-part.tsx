@@ -1,6 +1,6 @@
 /** The load tests of a battery: what each said it is worth, drawn by date where there are several. */
 import type { Book, Id } from '#boat-book';
-import { type LoadTestTrend, loadTestInWords } from '#reckoning';
+import { type LoadTestTrend, lineInWords, loadTestInWords, type ToldLine } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
@@ -9,6 +9,7 @@ import { Sheet } from '../../../parts/sheet.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { LoadTestsDrawing } from './load-tests-drawing.tsx';
+import { ToldWords } from './told-words.tsx';
 
 export function LoadTestsPart({
   book,
@@ -23,7 +24,7 @@ export function LoadTestsPart({
   /** null: it is not worked out yet, or cannot be */
   readonly trend: LoadTestTrend | null;
   /** what becomes of the battery over the tests, in words; null: they do not say */
-  readonly change: string | null;
+  readonly change: ToldLine | null;
   readonly onOpen: (test: Id) => void;
   readonly onAdd: () => void;
 }) {
@@ -39,7 +40,7 @@ export function LoadTestsPart({
         </p>
       )}
       {tests.length > 1 && <LoadTestsDrawing tests={tests} label_Ah={label_Ah} today={today} />}
-      {change !== null && <p>{change}</p>}
+      {change !== null && <ToldWords line={change} />}
       <ul>
         {[...tests].reverse().map(({ id, day, capacity_Ah, drawn_Ah, hours, readings }) => (
           <MarkedLine
@@ -98,9 +99,7 @@ export function LoadTestResultSheet({
       ) : (
         <div className="battery-result">
           {loadTestInWords(result, record).map((line, i) => (
-            <p key={line} className={i === 0 ? 'battery-full' : undefined}>
-              {line}
-            </p>
+            <ToldWords key={lineInWords(line)} line={line} className={i === 0 ? 'battery-full' : 'battery-told'} />
           ))}
         </div>
       )}
