@@ -1,6 +1,7 @@
 import { Dice } from '#battery';
+import { assumedSeason } from '#solar';
 import { addDays, clockOfMinute, inBase, instantAt, inUnit, localAt } from '#units';
-import { amount, assuming, count, humidity, type Question, question, series } from '#working';
+import { amount, assuming, count, humidity, type Question, question } from '#working';
 import { assumedTaper_h } from './acceptance.ts';
 import type { CircuitDraw } from './circuit-draw.ts';
 import { endurance } from './endurance.ts';
@@ -19,7 +20,8 @@ import {
   wattsField,
 } from './power-fields.ts';
 import { assumedWorn_pct, sizing, usualSizes } from './sizing.ts';
-import { assumedSpell, sunByDays } from './sun-by-days.ts';
+import { daysDoNotRise, panelFields, sunAsked, sunDayAsked, sunField } from './sun-asked.ts';
+import { assumedSpell } from './sun-by-days.ts';
 
 /** The chance of lasting, and what to fit. A function, so that an app that asks none carries none. */
 export function nightQuestions(): readonly Question[] {
@@ -45,21 +47,6 @@ const circuitsOf = (given: {
   { name: 'evening', watts: given.evening, duty_pct: 100, use: { kind: 'sun', from: 'sunset', to: '22:30' } },
   { name: 'standing draw', watts: given.standing, duty_pct: 100, use: { kind: 'always' } },
 ];
-const sunField = () =>
-  assuming(
-    series('charge', 'Ah', 0, 500, { least: 3, most: 3 }, 'what the panel brings in a dull, a usual and a fair day'),
-    [0, 0, 0].map((each) => each as never),
-    '0 0 0 Ah',
-    'no panel stated',
-  );
-const noFall = ({ sun }: { readonly sun: readonly number[] }) =>
-  sun[0]! <= sun[1]! && sun[1]! <= sun[2]!
-    ? null
-    : {
-        where: 'sun',
-        wrong: `${sun.join(', ')} Ah do not rise`,
-        right: 'give the dull day first, then the usual, then the fair',
-      };
 const runs = 1000;
 const hour = 3_600_000;
 const shownAt = (at: number, zone: string) => {
@@ -78,20 +65,30 @@ function nightQuestion() {
       off: offField(),
       floor: floorField(),
       ...loadFields(),
-      sun: sunField(),
+      panel: assuming(
+        amount('power', 'W', 0, 1000, 'peak watts of the panel'),
+        inBase('power', 0, 'W'),
+        '0 W',
+        'no panel stated',
+      ),
+      ...panelFields(),
+      sun: sunField('no days were told'),
       nights: assuming(count(1, 14, 'nights'), 1, '1', 'tonight'),
       ...placeFields(),
     },
-    conflict: noFall,
+    conflict: daysDoNotRise,
     answer: (given) => {
-      const { chemistry, holds, charge, off, floor, sun, nights, day, latitude, longitude, zone } = given;
+      const { chemistry, holds, charge, off, floor, nights, day, latitude, longitude, zone } = given;
       const place = { latitude_deg: latitude, longitude_deg: longitude, zone };
       const from = instantAt(day, '12:00', zone);
       const dice = new Dice(11);
       const charge_pct = Float64Array.from({ length: runs }, () =>
         Math.min(100, Math.max(0, charge + (off / 1.645) * dice.normal())),
       );
-      const [low, likely, high] = sun as readonly number[] as [number, number, number];
+      const days = nights + 4;
+      const asked = { ...given, panel_W: given.panel };
+      const sunDay = sunDayAsked(asked, place, day);
+      const sun = sunAsked(asked, { place, from, days, draws: runs, seed: 5 });
       const found = endurance({
         chemistry,
         nominal_V: 12,
@@ -102,13 +99,7 @@ function nightQuestion() {
         place,
         from,
         nights,
-        sun:
-          high > 0
-            ? sunByDays(
-                { low, likely, high },
-                { place, from: Math.floor(from / hour) * hour, days: nights + 4, draws: runs, seed: 5 },
-              )
-            : null,
+        sun,
         chargers: [],
         runs,
         seed: 1,
@@ -165,6 +156,14 @@ function nightQuestion() {
               formula: `${night.lasts.of} of ${night.lasts.runs} runs`,
             },
           ]),
+          ...(sunDay === null
+            ? []
+            : [
+                {
+                  ...bandFigure('sun', 'brought in a day, before the battery says what it takes', sunDay, 'Ah'),
+                  formula: sunDay.formula,
+                },
+              ]),
           {
             symbol: 'U',
             meaning: 'volts for watts into amps',
@@ -182,12 +181,19 @@ function nightQuestion() {
           {
             symbol: 'spells',
             meaning: 'what a day’s luck with the sun leaves to the next',
-            value: assumedSpell,
+            value: given.sun === null ? assumedSeason.spell : assumedSpell,
             unit: '',
-            formula: 'assumed',
+            formula: given.sun === null ? 'assumed, besides the place’s own luck' : 'assumed',
           },
         ],
-        sources: [powerSources.runs, powerSources.lamps, powerSources.floor, powerSources.taper, powerSources.stored],
+        sources: [
+          powerSources.runs,
+          powerSources.lamps,
+          powerSources.floor,
+          powerSources.taper,
+          powerSources.stored,
+          powerSources.sun,
+        ],
         limits: [
           'From noon of the day. Only the loads stated; a battery that was not read is not known.',
           'A chance is a count of runs: another thousand would differ within the ends given.',
@@ -219,12 +225,13 @@ function sizingQuestion() {
       ),
       ...loadFields(),
       panel: assuming(
-        amount('power', 'W', 0.1, 1000, 'panel that the figures of the sun are for'),
+        amount('power', 'W', 0.1, 1000, 'panel that the sun is told or worked out for'),
         inBase('power', 10, 'W'),
         '10 W',
         'so that they scale',
       ),
-      sun: sunField(),
+      ...panelFields(),
+      sun: sunField('no days were told: for that panel, laid as stated'),
       nights: count(1, 7, 'nights wanted'),
       chance: assuming(
         humidity('%', 1, 99.9, 'chance wanted of lasting them all'),
@@ -234,26 +241,13 @@ function sizingQuestion() {
       ),
       ...placeFields(),
     },
-    conflict: noFall,
+    conflict: daysDoNotRise,
     answer: (given) => {
-      const {
-        chemistry,
-        floor,
-        'set-out': start,
-        kept,
-        panel,
-        sun,
-        nights,
-        chance,
-        day,
-        latitude,
-        longitude,
-        zone,
-      } = given;
+      const { chemistry, floor, 'set-out': start, kept, panel, nights, chance, day, latitude, longitude, zone } = given;
       const place = { latitude_deg: latitude, longitude_deg: longitude, zone };
       const from = instantAt(day, '12:00', zone);
       const per = inUnit('power', panel, 'W');
-      const [low, likely, high] = (sun as readonly number[]).map((each) => each / per) as [number, number, number];
+      const drawn = sunAsked({ ...given, panel_W: per }, { place, from, days: nights + 4, draws: 300, seed: 5 });
       const found = sizing({
         chemistry,
         nominal_V: 12,
@@ -265,13 +259,7 @@ function sizingQuestion() {
         from,
         nights,
         chance_pct: chance,
-        sunPerWatt:
-          high > 0
-            ? sunByDays(
-                { low, likely, high },
-                { place, from: Math.floor(from / hour) * hour, days: nights + 4, draws: 300, seed: 5 },
-              )
-            : null,
+        sunPerWatt: drawn === null ? null : { ...drawn, amps: drawn.amps.map((amps) => amps / per) },
         battery_Ah: usualSizes.battery_Ah,
         panel_W: usualSizes.panel_W,
         runs: 300,
@@ -286,7 +274,7 @@ function sizingQuestion() {
           ),
           formula: `${each.lasts.of} of ${each.lasts.runs} runs`,
         })),
-        sources: [powerSources.runs, powerSources.lamps, powerSources.floor, powerSources.taper],
+        sources: [powerSources.runs, powerSources.lamps, powerSources.floor, powerSources.taper, powerSources.sun],
         limits: [
           'Sizes as they are usually sold, from memory. The error of counting is in the ends of each chance: near the edge a size more is safe.',
           'The sun is taken to grow with the panel; wiring and regulator must be sized for it too.',

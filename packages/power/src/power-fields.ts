@@ -46,6 +46,10 @@ export const wattsField = (meaning: string) =>
   assuming(amount('power', 'W', 0, 2000, meaning), inBase('power', 0, 'W'), '0 W', 'none stated');
 
 export const powerSources = {
+  sun: {
+    title: 'the sun of the place and season on the panel (solar.day, with its sources)',
+    seen: 'our assumption',
+  },
   runs: { title: 'many runs of the night, minute by minute (README)', seen: 'our derivation' },
   lamps: {
     title: 'what is drawn may be 20 % off its label either way, hours told by the day 50 %',
