@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BatteryRecord, Book, CircuitRecord, PanelRecord } from '#boat-book';
 import { circuitDrawTold } from './circuit-draw-told.ts';
+import { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
 import { circuitsTold } from './circuits-told.ts';
-import { mendJob, type NewOutlet, newOutletTold, outletJob, outletStores } from './new-outlet.ts';
+import { type NewOutlet, newOutletTold } from './new-outlet.ts';
 import { smallBook } from './testing/small-book.ts';
 
 const agm: BatteryRecord = {
@@ -154,6 +155,15 @@ describe('what a circuit takes in a day', () => {
 });
 
 describe('a new outlet', () => {
+  it('is told that the main fuse breaks the short, where the book says so', () => {
+    // 17 Ah AGM: 12.9 V over 120/17 mΩ, our assumption, is 1828 A
+    expect(newOutletTold(agm, fan).lines.at(-1)).toMatch(/^The main fuse, bolted strip, breaks the 1900 A/);
+    expect(newOutletTold({ ...agm, mainFuseKind: 'none' }, fan).lines.at(-1)).toMatch(/^It must break the 1900 A/);
+    expect(newOutletTold({ ...agm, fault_A: 800, mainFuseKind: null }, fan).lines.at(-1)).toMatch(
+      /800 A this battery may give into a short \(its maker’s sheet\): a blade fuse does/,
+    );
+  });
+
   it('gets the larger wire of drop and current, counted there and back, and the next fuse', () => {
     // 2 A over 9 m may lose 0.36 V. IEC 60228 class 5 tinned, warmed to 30 °C: 1 mm² 20.8 Ω/km loses 0.374 V, 1.5 mm²
     // 14.2 Ω/km loses 0.256 V. 1.25 × 2 A = 2.5 A: the next standard fuse is 3 A. By gauge
@@ -170,9 +180,16 @@ describe('a new outlet', () => {
   it('says so where no wire does, and where the fuse would stand too far', () => {
     expect(newOutletTold(agm, { ...fan, current_A: 200, oneWay_m: 20 })).toMatchObject({
       kind: 'none',
-      lines: [expect.stringMatching(/^No wire of the table/), expect.stringMatching(/Shorten the run/)],
+      lines: [
+        expect.stringMatching(/^No wire of the table/),
+        expect.stringMatching(/^By volts lost none of the table, by current 50 mm²/),
+        expect.stringMatching(/Shorten the run/),
+      ],
     });
-    expect(newOutletTold(agm, { ...fan, fuseAt_m: 0.5 }).lines.join(' ')).toMatch(/too far for the fuse/);
+    expect(newOutletTold(agm, { ...fan, fuseAt_m: 0.5 })).toMatchObject({
+      warnings: [expect.stringMatching(/^500 mm from the battery is too far for the fuse: 200 mm may be/)],
+    });
+    expect(newOutletTold(agm, fan)).toMatchObject({ warnings: [] });
   });
 
   it('put in the book as it is told, has no fault', () => {

@@ -3,6 +3,7 @@ export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry
 export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
 export { circuitDrawTold } from './circuit-draw-told.ts';
+export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
 export { bothSizesInWords, type Finding } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
@@ -11,7 +12,7 @@ export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';
 export type { LoadTestResult, LoadTestTrend } from './load-test-trend.ts';
 export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
-export { mendJob, type NewOutlet, newOutletTold, type OutletTold, outletJob, outletStores } from './new-outlet.ts';
+export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
 export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
 export { planInForce, planInMinutesOf } from './plan-in-force.ts';

@@ -1,5 +1,5 @@
-/** The wire and fuse for an outlet that is not there yet, and the job that puts it in. */
-import type { BatteryRecord, CircuitRecord, Id, OperationFields } from '#boat-book';
+/** The wire and fuse for an outlet that is not there yet. */
+import type { BatteryRecord, CircuitRecord } from '#boat-book';
 import {
   type ConductorSize,
   circuitWorking,
@@ -8,6 +8,7 @@ import {
   fuseKinds,
   fuseReach_m,
   fuseThatBreaks,
+  sizeInWords,
   sizesOf,
   voltDrop_V,
   voltsAtDevice,
@@ -17,7 +18,6 @@ import {
 import {
   bladeInWords,
   bothSizesInWords,
-  type Finding,
   figureSaid,
   sentence,
   sourceInWords,
@@ -54,6 +54,8 @@ export type OutletTold =
       readonly fuse_A: number;
       /** the first is the answer */
       readonly lines: readonly string[];
+      /** what can burn as it is asked */
+      readonly warnings: readonly string[];
       readonly working: readonly WorkingTold[];
       /** the wire and the fuse as they go in the book */
       readonly fields: Required<
@@ -75,11 +77,14 @@ export function newOutletTold(battery: BatteryRecord, outlet: NewOutlet): Outlet
   const found = wireFor(wired, outlet, laid, outlet.soldBy);
   const other = wireFor(wired, outlet, laid, outlet.soldBy === 'metric' ? 'gauge' : 'metric');
   const run = `${figureSaid(outlet.oneWay_m)} m one way is ${figureSaid(lengthThereAndBack_m)} m there and back, and that is what counts.`;
+  const reasons = reasonsOf(found);
+  const bySize = sentence(reasons.map(({ by, size: each }) => `by ${by} ${sizeSaid(each)}`).join(', '));
   if (found.size === null || found.fuse?.kind !== 'fits' || found.drop_V === null)
     return {
       kind: 'none',
       lines: [
         `No wire of the table does it for ${figureSaid(outlet.current_A)} A. ${run}`,
+        bySize,
         'Shorten the run, split the load over two circuits, take insulation for more heat, or lead it away from the engine and out of the bundle.',
       ],
     };
@@ -91,51 +96,39 @@ export function newOutletTold(battery: BatteryRecord, outlet: NewOutlet): Outlet
     fuseKind: null,
     conductor: { ...laid, size },
   };
-  const fault_A = faultOf(wired);
-  const breaks = fuseThatBreaks(fault_A);
-  const fuseKind = breaks === 'blade' ? breaks : null;
-  const allowed_V = (wired.nominal_V * dropLimit_pct[outlet.needs]) / 100;
-  const reasons = [
-    { by: 'volts lost', size: found.forDrop },
-    { by: 'current', size: found.forCurrent },
-    { by: 'fuse', size: found.forFuse },
-    { by: 'strength', size: found.least },
-  ];
+  const limit_pct = dropLimit_pct[outlet.needs];
+  const allowed_V = (wired.nominal_V * limit_pct) / 100;
   const governs = reasons.filter((reason) => reason.size !== null && same(reason.size, size)).map(({ by }) => by);
   const arrives_V = voltsAtDevice(circuit, wired.nominal_V, wired.nominal_V);
   const sizes = sizesOf(outlet.soldBy);
   const next = sizes[sizes.findIndex((each) => same(each, size)) + 1];
   const working = circuitWorking(wired, circuit);
   const blade = bladeInWords(fuse.rating_A);
+  const place = fusePlaceInWords(outlet);
   return {
     kind: 'found',
     size: bothSizesInWords(size),
     fuse_A: fuse.rating_A,
     lines: [
-      `Take ${said(size)}${other.size ? `, or ${said(other.size)} where it is sold in ${other.size.kind === 'gauge' ? 'AWG' : 'mm²'}` : ''}. ${run}`,
-      `${sentence(reasons.map(({ by, size: each }) => `by ${by} ${each ? said(each) : 'none of the table'}`).join(', '))} The largest counts, here by ${governs.length < 2 ? governs.join('') : `${governs.slice(0, -1).join(', ')} and ${governs.at(-1)}`}.`,
-      `It loses ${drop_V.toFixed(2)} V, ${((100 * drop_V) / wired.nominal_V).toFixed(1)} %; ${dropLimit_pct[outlet.needs]} % may be, ${figureSaid(allowed_V)} V.${next ? ` The next size up, ${bothSizesInWords(next)}, loses ${voltDrop_V(next, lengthThereAndBack_m, outlet.current_A).toFixed(2)} V.` : ''}`,
+      `Take ${sizeSaid(size)}${other.size ? `, or ${sizeSaid(other.size)} where it is sold in ${other.size.kind === 'gauge' ? 'AWG' : 'mm²'}` : ''}. ${run}`,
+      `${bySize} The largest counts, here by ${governs.length < 2 ? governs.join('') : `${governs.slice(0, -1).join(', ')} and ${governs.at(-1)}`}.`,
+      `It loses ${drop_V.toFixed(2)} V, ${((100 * drop_V) / wired.nominal_V).toFixed(1)} %; ${limit_pct} % may be, ${figureSaid(allowed_V)} V.${next ? ` The next size up, ${bothSizesInWords(next)}, loses ${voltDrop_V(next, lengthThereAndBack_m, outlet.current_A).toFixed(2)} V.` : ''}`,
       ...(arrives_V === null
         ? []
         : [
             `When the battery gives ${wired.nominal_V.toFixed(1)} V under load, ${arrives_V.toFixed(1)} V arrive, with fuse, switch and joints counted.`,
           ]),
       `Fuse ${figureSaid(fuse.rating_A)} A${blade ? `, ${blade} as a blade` : ''}: the next standard one over 1.25 × ${figureSaid(outlet.current_A)} A, and not above what the wire may carry.`,
-      ...fusePlaceInWords(outlet),
-      breaks === null
-        ? `No fuse of our list breaks the ${rounded(fault_A)} A this battery may give into a short: ask its maker.`
-        : `It must break the ${rounded(fault_A)} A this battery may give into a short (${battery.fault_A == null ? 'our assumption' : 'its maker’s sheet'}): ${breaks === 'blade' ? 'a blade fuse does' : `a main fuse of the kind ‘${fuseKinds[breaks].title}’ at the battery, ahead of this one`} (${fuseKinds[breaks].breaks_A} A, recalled: its maker’s sheet decides).`,
+      ...(place.far ? [] : [place.words]),
+      breaksInWords(battery),
     ],
+    warnings: place.far ? [place.words] : [],
     working: [
       {
         title: 'The size',
         lines: [
-          sentence(
-            `Volts that may be lost: ${dropLimit_pct[outlet.needs]} % of ${wired.nominal_V} V = ${figureSaid(allowed_V)} V`,
-          ),
-          ...reasons.map(({ by, size: each }) =>
-            sentence(`Smallest by ${by}: ${each ? said(each) : 'none of the table'}`),
-          ),
+          sentence(`Volts that may be lost: ${limit_pct} % of ${wired.nominal_V} V = ${figureSaid(allowed_V)} V`),
+          ...reasons.map(({ by, size: each }) => sentence(`Smallest by ${by}: ${sizeSaid(each)}`)),
         ],
       },
       ...working.parts.map(({ title, lines }) => ({ title, lines: lines.map(workingInWords) })),
@@ -143,10 +136,10 @@ export function newOutletTold(battery: BatteryRecord, outlet: NewOutlet): Outlet
       { title: 'From', lines: [...new Set(working.sources.map(sourceInWords))] },
     ],
     fields: {
-      watts: rounded6(outlet.current_A * wired.nominal_V),
+      watts: Number((outlet.current_A * wired.nominal_V).toPrecision(6)),
       fuse_A: fuse.rating_A,
       fuseAt_m: outlet.fuseAt_m,
-      fuseKind,
+      fuseKind: fuseThatBreaks(faultOf(wired)) === 'blade' ? 'blade' : null,
       sheathed: outlet.sheathed,
       needs: outlet.needs,
       conductor: {
@@ -160,103 +153,42 @@ export function newOutletTold(battery: BatteryRecord, outlet: NewOutlet): Outlet
   };
 }
 
-function fusePlaceInWords({ fuseAt_m, sheathed }: NewOutlet): string[] {
+/** The smallest size for each reason alone. */
+const reasonsOf = (found: ReturnType<typeof wireFor>) => [
+  { by: 'volts lost', size: found.forDrop },
+  { by: 'current', size: found.forCurrent },
+  { by: 'fuse', size: found.forFuse },
+  { by: 'strength', size: found.least },
+];
+
+/** What the fuse must break, and which does. */
+function breaksInWords(battery: BatteryRecord): string {
+  const fault_A = faultOf(wiredBattery(battery));
+  const short = `${100 * Math.ceil(fault_A / 100)} A this battery may give into a short (${battery.fault_A == null ? 'our assumption' : 'its maker’s sheet'})`;
+  const main = battery.mainFuseKind ?? null;
+  if (main !== null && main !== 'none' && fuseKinds[main].breaks_A >= fault_A)
+    return `The main fuse, ${fuseKinds[main].title}, breaks the ${short}: ${fuseKinds[main].breaks_A} A, recalled; its maker’s sheet decides.`;
+  const breaks = fuseThatBreaks(fault_A);
+  if (breaks === null) return `No fuse of our list breaks the ${short}: ask its maker.`;
+  const which =
+    breaks === 'blade'
+      ? 'a blade fuse does'
+      : `a main fuse of the kind ‘${fuseKinds[breaks].title}’ at the battery, ahead of this one`;
+  return `It must break the ${short}: ${which} (${fuseKinds[breaks].breaks_A} A, recalled: its maker’s sheet decides).`;
+}
+
+/** Where the fuse stands, and whether that is too far. */
+function fusePlaceInWords({ fuseAt_m, sheathed }: NewOutlet): { readonly far: boolean; readonly words: string } {
   const reach_m = sheathed ? fuseReach_m.sheathed : fuseReach_m.open;
   const mm = (metres: number) => `${Math.round(1000 * metres)} mm`;
-  return fuseAt_m <= reach_m + 1e-9
-    ? [
-        `It stands ${mm(fuseAt_m)} from the battery along the lead; ${mm(reach_m)} may be${sheathed ? ', in a sheath all the way' : ''}.`,
-      ]
-    : [
-        `${mm(fuseAt_m)} from the battery is too far for the fuse: ${mm(reach_m)} may be${sheathed ? ' even in a sheath' : `, or ${mm(fuseReach_m.sheathed)} in a sheath all the way`}. The wire before it has nothing to stop it.`,
-      ];
-}
-
-const said = (size: ConductorSize) => (size.kind === 'metric' ? `${size.area_mm2} mm²` : `${size.awg} AWG`);
-const same = (a: ConductorSize, b: ConductorSize) => said(a) === said(b);
-const rounded = (amps: number) => 100 * Math.ceil(amps / 100);
-const rounded6 = (value: number) => Number(value.toPrecision(6));
-
-/** What the job of putting an outlet in asks of the stores: the wire and the fuse, neither on hand. */
-export function outletStores(
-  { name, oneWay_m, run, insulation_C }: NewOutlet,
-  { size, fuse_A }: Extract<OutletTold, { kind: 'found' }>,
-): readonly [wire: OperationFields<'addStore'>, fuse: OperationFields<'addStore'>] {
-  const length = run === 'singly' ? `two wires of ${figureSaid(oneWay_m)} m` : `${figureSaid(oneWay_m)} m of twin`;
-  const toGet = { keptAt: '', onHand: false, expected: null, lead_days: null } as const;
-  return [
-    {
-      ...toGet,
-      name: `Cable ${size}, ${length}`,
-      note: `For ${name}: stranded, tinned, insulation for ${insulation_C} °C or more. Measure again before you cut.`,
-    },
-    { ...toGet, name: `Fuse ${figureSaid(fuse_A)} A with its holder`, note: `For ${name}, at the battery.` },
-  ];
-}
-
-/** What is done with everything dead, said at the step. */
-const dead = 'Loads off, isolator off, negative lead off first and on last. Rings and watch off.';
-const spanner = 'A spanner across the terminals glows in a second: tape its handle.';
-
-/**
- * The job of mending a fault of a circuit. Its minutes are our guess, for the keeper to change.
- *
- * @param name  of the circuit, or of the battery
- */
-export function mendJob(
-  name: string,
-  { gravity, wrong, right, mend }: Finding,
-  zone: Id | null,
-): OperationFields<'addJob'> {
-  const title = `${mend ?? 'Look at it'}: ${name}`;
+  const far = fuseAt_m > reach_m + 1e-9;
   return {
-    title,
-    why: right === null ? wrong : `${wrong} ${right}`,
-    consequence: gravity === 'danger' ? 'danger' : 'worsens',
-    zone,
-    steps: [
-      { title: mend ?? 'Look at it', minutes: { low: 20, likely: 45, high: 90 }, hands: 1, cautions: [dead, spanner] },
-    ],
+    far,
+    words: far
+      ? `${mm(fuseAt_m)} from the battery is too far for the fuse: ${mm(reach_m)} may be${sheathed ? ' even in a sheath' : `, or ${mm(fuseReach_m.sheathed)} in a sheath all the way`}. The wire before it has nothing to stop it.`
+      : `The fuse stands ${mm(fuseAt_m)} from the battery along the lead; ${mm(reach_m)} may be${sheathed ? ', in a sheath all the way' : ''}.`,
   };
 }
 
-/**
- * The job of putting an outlet in. Its minutes are our guess, for the keeper to change.
- *
- * @param stores  the wire and the fuse as they stand in the stores
- */
-export function outletJob(
-  { name, engineSpace }: NewOutlet,
-  zone: Id | null,
-  [wire, fuse]: readonly [Id, Id],
-): OperationFields<'addJob'> {
-  return {
-    title: `Wire ${name}`,
-    why: 'A new outlet: its wire and fuse are worked out under Boat, Circuits.',
-    consequence: 'comfort',
-    zone,
-    steps: [
-      {
-        title: 'Run the wire',
-        minutes: { low: 30, likely: 60, high: 120 },
-        hands: 1,
-        stores: [wire],
-        cautions: [
-          `Held every 450 mm, clear of edges${engineSpace ? ', and of everything hot at the engine' : ' and of bilge water'}.`,
-        ],
-      },
-      {
-        title: 'Fit its fuse at the battery and connect it',
-        minutes: { low: 20, likely: 30, high: 60 },
-        hands: 1,
-        stores: [fuse],
-        cautions: [dead, spanner],
-      },
-      {
-        title: 'Switch it on and read the volts at the device',
-        minutes: { low: 5, likely: 10, high: 20 },
-        hands: 1,
-      },
-    ],
-  };
-}
+const sizeSaid = (size: ConductorSize | null) => (size === null ? 'none of the table' : sizeInWords(size));
+const same = (a: ConductorSize, b: ConductorSize) => sizeInWords(a) === sizeInWords(b);

@@ -59,7 +59,7 @@ export default function LeadSheet({
         )}
         <p className="field-note">
           A chafed spot on this lead burns with all the battery gives: the fuse stands at the battery, not at the{' '}
-          {place.kind}. The regulator is connected to the battery first, the panel last.
+          {place.kind}.{place.kind === 'panel' && ' The regulator is connected to the battery first, the panel last.'}
         </p>
       </Form>
     </Sheet>

@@ -1,7 +1,7 @@
 /** The wire and fuse for an outlet that is not there yet: asked, worked out, and put in the book with one tap. */
 import { useEffect, useRef, useState } from 'react';
 import type { Id } from '#boat-book';
-import { circuitsTold, newOutletTold, type OutletTold, outletJob, outletStores } from '#reckoning';
+import { circuitsTold, type Finding, newOutletTold, type OutletTold, outletJob, outletStores } from '#reckoning';
 import { Refused } from '../../../parts/field.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import type { Faults } from '../../../parts/read-form.ts';
@@ -10,6 +10,7 @@ import { useRun } from '../../../parts/use-run.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import './circuits.css';
+import { Findings } from './findings.tsx';
 import { type OutletDraft, type OutletFault, outletDraft, readOutlet, readUses } from './outlet-draft.ts';
 import { OutletFields } from './outlet-fields.tsx';
 import { UsesFields } from './uses-fields.tsx';
@@ -104,6 +105,7 @@ export default function OutletPage() {
             <h2 id="outlet-answer" ref={answer} tabIndex={-1}>
               {told.kind === 'found' ? `${told.size} and a ${told.fuse_A} A fuse` : 'No wire does it'}
             </h2>
+            {told.kind === 'found' && <Findings findings={told.warnings.map(canBurn)} />}
             {told.lines.map((line) => (
               <p key={line}>{line}</p>
             ))}
@@ -132,6 +134,8 @@ export default function OutletPage() {
     </div>
   );
 }
+
+const canBurn = (wrong: string): Finding => ({ gravity: 'danger', wrong, right: null, mend: null });
 
 function PutIn({
   draft,

@@ -1,6 +1,7 @@
 /** One circuit: its figures, what is wrong with it and what would be right, how it is worked out, and the way to change it. */
+import { useEffect, useState } from 'react';
 import type { Book } from '#boat-book';
-import { type CircuitTold, circuitDrawTold } from '#reckoning';
+import { type CircuitTold, circuitDrawTold, type WorkingTold } from '#reckoning';
 import { Sheet } from '../../../parts/sheet.tsx';
 import { Findings } from './findings.tsx';
 import { WorkingParts } from './working-parts.tsx';
@@ -17,7 +18,11 @@ export default function ToldSheet({
   readonly onClose: () => void;
 }) {
   const { name, words, findings, working, place } = circuit;
-  const draw = place.kind === 'circuit' ? circuitDrawTold(book, place.id, Date.now()) : null;
+  const [draw, setDraw] = useState<WorkingTold | null>(null);
+  // the clock is asked once the sheet stands
+  useEffect(() => {
+    setDraw(place.kind === 'circuit' ? circuitDrawTold(book, place.id, Date.now()) : null);
+  }, [book, place]);
   // before what is not covered and where it is from
   const last = working.length - 2;
   return (
