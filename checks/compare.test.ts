@@ -23,6 +23,14 @@ describe('comparing an answer with a row', () => {
     [-0.01, '23:59', { kind: 'abs', value: 60 }, true],
     [Number.NaN, 1, { kind: 'abs', value: 1e9 }, false],
     [Number.NaN, [0, 1], { kind: 'range' }, false],
+    // a row of figures, each as near as it must be for its own size
+    ['1230, 0.142, 0.058', [1231, 0.142, 0.058], { kind: 'abs', value: 1 }, true],
+    ['1230, 0.142, 0.058', [1232, 0.142, 0.058], { kind: 'abs', value: 1 }, false],
+    ['1230, 0.152, 0.058', [1230, 0.142, 0.058], { kind: 'abs', value: 1 }, false],
+    ['800, 20, 1', [800, 20, 1], { kind: 'exact' }, true],
+    ['800, 20', [800, 20, 1], { kind: 'exact' }, false],
+    ['800, 20, 1, 5', [800, 20, 1], { kind: 'exact' }, false],
+    ['800, 25, 1', [800, 20, 1], { kind: 'exact' }, false],
     // ten figures: the row can say no more than 2452930.313
     [2452930.312847, 2452930.313, { kind: 'abs', value: 1e-5 }, true],
     [2452930.3123, 2452930.313, { kind: 'abs', value: 1e-5 }, false],

@@ -32,10 +32,14 @@ export function compare(got: number | string, wanted: Expected, tolerance: Toler
   const verdict = (passed: boolean, share: number): Comparison => ({ passed, share, ...shown });
   if (typeof wanted === 'object') {
     if (typeof got === 'string' && (tolerance.kind === 'exact' || (tolerance.kind === 'abs' && wanted.length > 2))) {
-      const named = got.match(/-?\d+(\.\d+)?/g)?.map(Number) ?? [];
-      const allowed = tolerance.kind === 'abs' ? tolerance.value : 0;
-      const worst = Math.max(...wanted.map((each, i) => Math.abs(each - (named[i] ?? Number.POSITIVE_INFINITY))));
-      return verdict(named.length === wanted.length && worst <= allowed, ratio(worst, allowed));
+      const named = got.match(/(?<!\d)-?\d+(\.\d+)?/g)?.map(Number) ?? [];
+      const shares = wanted.map((each, i) => {
+        // one tolerance for figures of several sizes: of a small one it may be no more than a fiftieth
+        const allowed = tolerance.kind === 'abs' ? Math.min(tolerance.value, Math.abs(each) / 50) : 0;
+        return ratio(Math.abs(each - (named[i] ?? Number.POSITIVE_INFINITY)), allowed);
+      });
+      const share = Math.max(...shares);
+      return verdict(named.length === wanted.length && share <= 1, share);
     }
     const [low, high] = [wanted[0]!, wanted[1]!];
     if (typeof got !== 'number' || tolerance.kind !== 'range' || wanted.length !== 2)

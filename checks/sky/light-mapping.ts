@@ -62,7 +62,8 @@ function hazySky(row: OutsideRow, inputs: Inputs): Asking {
     question: 'sky.clear-sky-by-haze',
     fields: {
       altitude: 90 - n('zenith'),
-      'air-mass': n('airmass_abs'),
+      // a row with the sun down has none
+      ...(typeof inputs.airmass_abs === 'number' ? { 'air-mass': inputs.airmass_abs } : {}),
       turbidity: n('linke'),
       elevation: n('altitude_m'),
       outside: inputs.dni_extra === undefined ? outsideOfLibrary : n('dni_extra'),
