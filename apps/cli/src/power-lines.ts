@@ -1,5 +1,5 @@
 import type { Book, Id } from '#boat-book';
-import { type CircuitTold, circuitsTold, lineInWords, powerTold, type ToldLine } from '#reckoning';
+import { type CircuitTold, circuitsTold, lineInWords, powerTold, readBlocks, type ToldLine } from '#reckoning';
 
 /**
  * One battery as it is printed, in the sentences that the app tells.
@@ -7,9 +7,17 @@ import { type CircuitTold, circuitsTold, lineInWords, powerTold, type ToldLine }
  * @param now     epoch ms
  * @param nights  nights looked at from now. 1–7
  * @param withWorking  how the figures are worked out goes below
+ * @param blobs  of the boat file: readings from files are among them
  */
-export function powerLines(book: Book, id: Id, now: number, nights: number, withWorking: boolean): string[] {
-  const told = powerTold(book, id, now, nights);
+export function powerLines(
+  book: Book,
+  id: Id,
+  now: number,
+  nights: number,
+  withWorking: boolean,
+  blobs: ReadonlyMap<string, Uint8Array>,
+): string[] {
+  const told = powerTold(book, id, now, nights, readBlocks(blobs));
   if (told === null) return [`There is no battery '${id}' in the book.`];
   const part = (title: string, lines: readonly ToldLine[]) => [
     '',

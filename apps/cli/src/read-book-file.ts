@@ -2,7 +2,13 @@ import { type Book, readBoatFile } from '#boat-book';
 import type { Surroundings } from './surroundings.ts';
 
 export type BookFile =
-  | { readonly kind: 'book'; readonly book: Book; readonly notes: readonly string[] }
+  | {
+      readonly kind: 'book';
+      readonly book: Book;
+      /** blocks of readings and the like, by their hash */
+      readonly blobs: ReadonlyMap<string, Uint8Array>;
+      readonly notes: readonly string[];
+    }
   | { readonly kind: 'refused'; readonly because: readonly string[] };
 
 /** A book from a boat file or a bare `book.json`, through the one gate; or why not, in whole sentences. */
@@ -19,7 +25,9 @@ export function readBookFile(path: string, { readFile }: Pick<Surroundings, 'rea
   const read = readBoatFile(bytes);
   if (read.kind === 'refused')
     return { kind: 'refused', because: [`${path} cannot be taken as a boat book.`, ...read.because] };
-  return { kind: 'book', book: read.book, notes: read.kind === 'newer' ? [read.why, ...read.notes] : read.notes };
+  if (read.kind === 'newer')
+    return { kind: 'book', book: read.book, blobs: new Map(), notes: [read.why, ...read.notes] };
+  return { kind: 'book', book: read.book, blobs: read.blobs, notes: read.notes };
 }
 
 /** What the system says of a file, in words. */

@@ -19,10 +19,13 @@ export { planInForce, planInMinutesOf } from './plan-in-force.ts';
 export type { PlanNote } from './plan-note.ts';
 export { type OddsLine, oddsWorking, type PlanOdds, planOddsInWords } from './plan-odds-in-words.ts';
 export { assumedArrival_clock } from './plan-stores.ts';
+export { readBlocks } from './power-blocks.ts';
+export { assumedLookBack_days } from './power-history.ts';
 export { comparedInWords, loadTestInWords, trendInWords } from './power-in-words.ts';
 export type { NightCompared, NightForetold } from './power-night.ts';
 export { type PowerCourse, type PowerTold, powerTold } from './power-told.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
+export { type NoCourse, type ReadingsCourse, readingsCourse } from './readings-course.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
 export {
   type FoundWindow,

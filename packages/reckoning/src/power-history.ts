@@ -9,9 +9,11 @@ import {
   type SwitchesSeen,
   usualVolts,
 } from '#power';
+import type { ReadingColumns } from '#readings';
 import { daysBetween, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
 import { inOrderKnown } from './in-order-known.ts';
+import { airRead, firstSince, measuredFlows, type ReadBlocks, voltsRead } from './power-blocks.ts';
 import { aboardSpans } from './power-place.ts';
 import { panelFlowsOf } from './power-sun.ts';
 
@@ -30,10 +32,12 @@ export interface BatteryOfBook {
   /** in the order of time */
   readonly readings: readonly (readonly [Id, ReadingRecord])[];
   readonly loadTests: readonly (readonly [Id, LoadTest])[];
+  /** readings from files, those that are on this device */
+  readonly blocks: readonly ReadingColumns[];
 }
 
 /** Everything of one battery, or null where the book has no such battery. */
-export function batteryOfBook(book: Book, id: Id): BatteryOfBook | null {
+export function batteryOfBook(book: Book, id: Id, blocks: ReadBlocks = new Map()): BatteryOfBook | null {
   const record = book.batteries[id];
   if (record === undefined) return null;
   const of = <T extends { readonly battery: Id }>(records: Readonly<Record<Id, T>>) =>
@@ -45,6 +49,7 @@ export function batteryOfBook(book: Book, id: Id): BatteryOfBook | null {
     panels: of(book.panels).map(([, panel]) => panel),
     readings: of(book.readings).sort(([, a], [, b]) => Date.parse(a.at) - Date.parse(b.at)),
     loadTests: of(book.loadTests),
+    blocks: of(book.readingBlocks).flatMap(([, { blob }]) => blocks.get(blob) ?? []),
   };
 }
 
@@ -100,23 +105,30 @@ export function batteryHistory(book: Book, battery: BatteryOfBook, place: PowerP
   });
   const draws = circuits.map(([, circuit]) => circuitDraw(circuit));
   const aboard = aboardSpans(book, place.zone);
+  const measured = measuredFlows(battery.blocks, span);
   return {
     battery: batteryKnown(record, span.end),
     from: span.start,
     to: span.end,
     flows: [
-      ...circuitFlows(draws, { place, span, volts, aboard, seen }),
-      ...testFlows,
-      ...panelFlowsOf(book, battery, place, span).flatMap((flow) => lessDark(flow, dark)),
+      ...[
+        ...circuitFlows(draws, { place, span, volts, aboard, seen }),
+        ...testFlows,
+        ...panelFlowsOf(book, battery, place, span).flatMap((flow) => flowWithout(flow, dark)),
+      ].flatMap((flow) => flowWithout(flow, measured.spans)),
+      ...measured.flows,
     ].sort((a, b) => a.from - b.from),
-    readings: inSpan.map(
-      ([, { at, volts: read, current_A }]): VoltReading => ({
-        at: Date.parse(at),
-        volts: read,
-        meter: record.meter,
-        current_A,
-      }),
-    ),
+    readings: [
+      ...voltsRead(battery.blocks, span, record.meter),
+      ...inSpan.map(
+        ([, { at, volts: read, current_A }]): VoltReading => ({
+          at: Date.parse(at),
+          volts: read,
+          meter: record.meter,
+          current_A,
+        }),
+      ),
+    ].sort((a, b) => a.at - b.at),
     temperatures: airOver(book, battery, place, span),
   };
 }
@@ -138,9 +150,9 @@ export function testSpan(
 const within = (at: number, { start, end }: Span) => at >= start && at <= end;
 
 /** A flow without the spans in which it did not flow. */
-function lessDark(flow: Flow, dark: readonly Span[]): Flow[] {
+function flowWithout(flow: Flow, spans: readonly Span[]): Flow[] {
   let left: Flow[] = [flow];
-  for (const { start, end } of dark)
+  for (const { start, end } of spans)
     left = left.flatMap((part) => {
       if (end <= part.from || start >= part.to) return [part];
       return [
@@ -173,15 +185,14 @@ function airOver(book: Book, battery: BatteryOfBook, place: PowerPlace, { start,
     const at = Date.parse(reading.at);
     if (reading.air_C !== null && at >= start && at <= end) points.push({ at, air_C: reading.air_C });
   }
+  points.push(...airRead(battery.blocks, { start, end }));
   return points.sort((a, b) => a.at - b.at);
 }
 
 /** From the first reading that still counts to now; null where there is none. */
-export function spanOfReadings({ readings }: BatteryOfBook, now: number): Span | null {
-  const counted = readings.filter(([, { at }]) => {
-    const read = Date.parse(at);
-    return read <= now && read > now - assumedLookBack_days * day_ms;
-  });
-  const first = counted[0];
-  return first === undefined ? null : { start: Date.parse(first[1].at) - day_ms / 2, end: now };
+export function spanOfReadings({ readings, blocks }: BatteryOfBook, now: number): Span | null {
+  const since = now - assumedLookBack_days * day_ms;
+  const counted = readings.map(([, { at }]) => Date.parse(at)).filter((read) => read <= now && read > since);
+  const first = Math.min(counted[0] ?? now + 1, firstSince(blocks, since, now) ?? now + 1);
+  return first > now ? null : { start: first - day_ms / 2, end: now };
 }

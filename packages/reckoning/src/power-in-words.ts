@@ -5,6 +5,7 @@ import type { Chance, Endurance } from '#power';
 import { clockOfMinute, localAt, showNumber } from '#units';
 import type { LoadTestResult, LoadTestTrend } from './load-test-trend.ts';
 import { oddsInWords } from './odds-in-words.ts';
+import { voltsIn, voltsRead } from './power-blocks.ts';
 import type { ChargingHelp } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
 import type { BatteryNow, NightAheadOf, NightCompared } from './power-night.ts';
@@ -83,6 +84,9 @@ export function howFullInWords({ estimate }: BatteryNow, { record, readings }: B
   ];
 }
 
+/** Readings that do not go with the rest, told one by one. */
+const oddTold = 4;
+
 /** Why it is believed to be so full: what was read, and how long ago. */
 export function whyInWords(known: BatteryNow, battery: BatteryOfBook, now: number): string[] {
   const { zone } = known.place;
@@ -104,8 +108,17 @@ export function whyInWords(known: BatteryNow, battery: BatteryOfBook, now: numbe
     lines.push(
       `Since then ${momentInWords(Date.parse(last.at), now, zone)}, ${last.circumstance === 'not said' ? 'nobody said how' : last.circumstance}: ${volts(last.volts)} V.`,
     );
-  for (const { reading, because } of known.estimate.odd)
+  const ofFiles = voltsIn(battery.blocks, { start: known.span.start, end: now });
+  const lastOfFiles = voltsRead(battery.blocks, { start: known.span.start, end: now }, battery.record.meter).at(-1);
+  if (lastOfFiles)
+    lines.push(
+      `Of the readings ${ofFiles} ${ofFiles === 1 ? 'is' : 'are'} from files, the last of ${momentInWords(lastOfFiles.at, now, zone)}: ${volts(lastOfFiles.volts)} V.`,
+    );
+  const { odd } = known.estimate;
+  // files may bring hundreds that do not go with the rest: the newest are told
+  for (const { reading, because } of odd.slice(-oddTold))
     lines.push(`Left out: ${volts(reading.volts)} V of ${momentInWords(reading.at, now, zone)}, for ${because}.`);
+  if (odd.length > oddTold) lines.push(`Left out besides: ${odd.length - oddTold} older readings, for the like.`);
   return lines;
 }
 

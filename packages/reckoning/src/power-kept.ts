@@ -48,7 +48,7 @@ export function keptByReadings(
   });
   if (rested.length < 2) return null;
   const span = { start: rested[0]!.at, end: rested.at(-1)!.at };
-  const { flows } = batteryHistory(book, { ...battery, panels: [] }, place, span);
+  const { flows } = batteryHistory(book, { ...battery, panels: [], blocks: [] }, place, span);
   const pairs: BroughtPair[] = [];
   for (const [i, later] of rested.entries()) {
     const earlier = rested[i - 1];

@@ -14,6 +14,7 @@ import {
 } from '#power';
 import { addDays, daysBetween, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
+import { voltsIn } from './power-blocks.ts';
 import { chargersOf, chargingOfBook } from './power-charging.ts';
 import { type BatteryOfBook, batteryHistory, circuitDraw, spanOfReadings } from './power-history.ts';
 import { type KeptByReadings, keptByReadings } from './power-kept.ts';
@@ -44,8 +45,9 @@ export function batteryNow(book: Book, battery: BatteryOfBook, now: number): Bat
   if (place === null) return 'no place';
   const span = spanOfReadings(battery, now);
   if (span === null) return 'no reading';
-  const history = batteryHistory(book, battery, place, span);
-  return { place, span, estimate: estimateBattery(history, { seed }), counted: history.readings.length };
+  const estimate = estimateBattery(batteryHistory(book, battery, place, span), { seed });
+  const byHand = battery.readings.filter(([, { at }]) => Date.parse(at) >= span.start && Date.parse(at) <= now);
+  return { place, span, estimate, counted: byHand.length + voltsIn(battery.blocks, span) };
 }
 
 /** What the night ahead is worked out from and what came of it. */

@@ -3,6 +3,7 @@ import type { Book, Id } from '#boat-book';
 import { circuitSpans } from '#power';
 import type { Span } from '#units';
 import { type LoadTestTrend, loadTestTrend } from './load-test-trend.ts';
+import type { ReadBlocks } from './power-blocks.ts';
 import { chargingHelp } from './power-charging.ts';
 import { batteryOfBook } from './power-history.ts';
 import {
@@ -90,9 +91,16 @@ export interface PowerCourse {
  *
  * @param now     epoch ms
  * @param nights  nights looked at from now. 1–7
+ * @param blocks  readings from files, those that are on this device
  */
-export function powerTold(book: Book, id: Id, now: number, nights: number): PowerTold | null {
-  const battery = batteryOfBook(book, id);
+export function powerTold(
+  book: Book,
+  id: Id,
+  now: number,
+  nights: number,
+  blocks: ReadBlocks = new Map(),
+): PowerTold | null {
+  const battery = batteryOfBook(book, id, blocks);
   if (battery === null) return null;
   const { record } = battery;
   const label = `${record.name}: ${record.nominal_Ah} Ah, ${record.nominal_V} V, ${kindInWords[record.chemistry]}`;

@@ -43,7 +43,8 @@ export function power(args: readonly string[], surroundings: Surroundings): Exit
   if (ids.length === 0) out('There is no battery in this book. Put one in under Boat, with its kind and size.');
   for (const [n, id] of ids.entries()) {
     if (n > 0) out('');
-    for (const line of powerLines(file.book, id, Date.parse(now), nights, read.bare.has('working'))) out(line);
+    for (const line of powerLines(file.book, id, Date.parse(now), nights, read.bare.has('working'), file.blobs))
+      out(line);
   }
   if (ids.length > 0) {
     out('');

@@ -2,7 +2,8 @@
 import { wrap } from 'comlink';
 import { useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import type { CardTold, PowerTold } from '#reckoning';
+import { assumedLookBack_days, type CardTold, type PowerTold } from '#reckoning';
+import { blocksHere } from '../readings/blocks-here.ts';
 import type { BatteryWorker } from './battery-worker.ts';
 
 const worker = wrap<BatteryWorker>(new Worker(new URL('./battery-worker.ts', import.meta.url), { type: 'module' }));
@@ -16,7 +17,11 @@ export type Telling<T> =
   | { readonly state: 'failed'; readonly because: string };
 
 type Ask<T> = (book: Book, id: Id) => Promise<T | null>;
-const askPower: Ask<PowerTold> = (book, id) => worker.told(book, id, Date.now(), nights);
+const askPower: Ask<PowerTold> = async (book, id) => {
+  const now = Date.now();
+  const blocks = await blocksHere(book, id, now - assumedLookBack_days * 86_400_000);
+  return worker.told(book, id, now, nights, blocks);
+};
 const askCard: Ask<CardTold> = (book, id) => worker.card(book, id, Date.now());
 
 /** Asks again when the book is another; what was told stands until then. */

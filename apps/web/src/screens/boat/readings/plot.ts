@@ -72,7 +72,16 @@ export function plotInto(element: HTMLElement, wants: PlotWants, view: View | nu
       const { at, values: some } = thinned(band.at, values, seen.from, seen.to, few, never);
       return [at, some as (number | null)[]];
     };
-    return uPlot.join([first, drawn(band.low), drawn(band.high), drawn(band.likely)]);
+    // a break reaches over what the joining puts between its ends (2); the band has none (1)
+    return uPlot.join(
+      [first, drawn(band.low), drawn(band.high), drawn(band.likely)],
+      [
+        [1, 2],
+        [1, 1],
+        [1, 1],
+        [1, 1],
+      ],
+    );
   };
   const clockOf = (ms: number) => localAt(ms, zone).clock;
   const marks = (_: uPlot, splits: number[]): string[] => {

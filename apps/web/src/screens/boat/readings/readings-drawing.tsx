@@ -1,10 +1,12 @@
 /** The readings drawn, with what is believed of the charge over them: moved by hand, by keys and by buttons; and in words. */
 import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
+import type { Book, Id } from '#boat-book';
 import { columnsThere, type ReadColumn, type ReadingColumns, readingsByDay } from '#readings';
 import { PickField } from '../../../parts/choice-fields.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { many, monthMark, stampInWords, stretchInWords } from './moment-in-words.ts';
 import { type Plot, type PlotBand, plotInto, type View } from './plot.ts';
+import { type Course, useCourse } from './use-course.ts';
 
 const shownAs: Readonly<Record<ReadColumn, { readonly name: string; readonly unit: string; readonly places: number }>> =
   {
@@ -26,12 +28,14 @@ const keys: ReadonlyMap<string, (plot: Plot) => void> = new Map([
 
 export function ReadingsDrawing({
   columns,
-  band,
+  book,
+  block,
   zone,
 }: {
   readonly columns: ReadingColumns;
-  /** null: nothing is believed of the charge, or not yet */
-  readonly band: PlotBand | null;
+  readonly book: Book;
+  /** of the book */
+  readonly block: Id;
   readonly zone: string;
 }) {
   const there = columnsThere(columns);
@@ -41,6 +45,8 @@ export function ReadingsDrawing({
   const seen = useRef<View | null>(null);
   const [view, setView] = useState<View | null>(null);
   const [point, setPoint] = useState<number | null>(null);
+  const course = useCourse(book, block, view);
+  const band: PlotBand | null = course.state === 'told' ? course.course : null;
   const column = there.includes(of) ? of : there[0]!;
   const { unit, places, name } = shownAs[column];
 
@@ -138,9 +144,22 @@ export function ReadingsDrawing({
         . Line: {name}, {unit}, left; broken where nothing was read.
         {band && ' Coloured: charge in percent, right; likely, and the band of 9 in 10.'}
       </figcaption>
+      <p role="status">{courseInWords(course, zone)}</p>
       <InWords columns={columns} zone={zone} />
     </figure>
   );
+}
+
+/** What the drawing says of the charge. */
+function courseInWords(told: Course, zone: string): string {
+  if (told.state === 'working out') return 'Working out the charge …';
+  if (told.state === 'not told') return told.because;
+  const { at, low, likely, high, capacity_Ah, odd } = told.course;
+  const last = at.length - 1;
+  const pct = (value: number) => `${Math.round(value)}`;
+  const [least, most] = [Math.min(...likely), Math.max(...likely)];
+  const off = odd === 0 ? '' : ` ${odd === 1 ? 'One reading does' : `${many(odd)} readings do`} not go with the rest.`;
+  return `Charge from ${stampInWords(at[0]!, zone)} to ${stampInWords(at[last]!, zone)}: between ${pct(least)} and ${pct(most)} %, at the end ${pct(likely[last]!)} % (${pct(low[last]!)} to ${pct(high[last]!)}), of ${pct(capacity_Ah.likely)} Ah (${pct(capacity_Ah.low)} to ${pct(capacity_Ah.high)}) that it is worth by these readings.${off} It is worked out for what is seen, at most the last 30 days of it.`;
 }
 
 /** The place of the reading nearest to an instant. */

@@ -1,6 +1,6 @@
 /** The readings of a battery that came from files: taken in, listed, drawn. */
 import { useState } from 'react';
-import type { Id, ReadingBlock } from '#boat-book';
+import type { Book, Id, ReadingBlock } from '#boat-book';
 import { gapsIn } from '#readings';
 import { Refused } from '../../../parts/field.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
@@ -46,7 +46,7 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
       </p>
       <h1>Readings from files</h1>
       <FileImport battery={id} record={record} zone={zone} onKept={setChosen} />
-      {drawn && <Drawn key={drawn[0]} block={drawn[1]} zone={zone} />}
+      {drawn && <Drawn key={drawn[0]} book={book} id={drawn[0]} block={drawn[1]} zone={zone} />}
       <section aria-labelledby="readings-kept">
         <h2 id="readings-kept">In the book</h2>
         {blocks.length === 0 && <p className="soft">None yet.</p>}
@@ -82,7 +82,17 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
   );
 }
 
-function Drawn({ block, zone }: { readonly block: ReadingBlock; readonly zone: string }) {
+function Drawn({
+  book,
+  id,
+  block,
+  zone,
+}: {
+  readonly book: Book;
+  readonly id: Id;
+  readonly block: ReadingBlock;
+  readonly zone: string;
+}) {
   const here = useBlock(block);
   return (
     <section aria-labelledby="readings-drawn">
@@ -92,7 +102,7 @@ function Drawn({ block, zone }: { readonly block: ReadingBlock; readonly zone: s
       {here.state === 'here' && (
         <>
           <Said at={here.columns.at} zone={zone} />
-          <ReadingsDrawing columns={here.columns} band={null} zone={zone} />
+          <ReadingsDrawing columns={here.columns} book={book} block={id} zone={zone} />
         </>
       )}
     </section>
