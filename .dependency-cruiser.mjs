@@ -4,6 +4,7 @@ const may = {
   working: ['units'],
   sky: ['units', 'working'],
   materials: ['units', 'working', 'sky'],
+  loads: ['units', 'working'],
   battery: ['units', 'working', 'sky'],
   solar: ['units', 'working', 'sky'],
   wiring: ['units', 'working'],
@@ -12,13 +13,14 @@ const may = {
   jobs: ['units', 'working'],
   readings: ['units'],
   // boat-book takes the part shapes (types) that these define
-  'boat-book': ['units', 'sky', 'materials', 'battery', 'solar', 'wiring', 'workplan'],
+  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan'],
   reckoning: [
     ...[
       'units',
       'working',
       'sky',
       'materials',
+      'loads',
       'battery',
       'solar',
       'wiring',

@@ -1,3 +1,4 @@
+import { loadsMappings, loadsUnasked } from './loads/mapping.ts';
 import type { FamilyMapping, UnaskedFamily } from './mapping.ts';
 import { materialsMappings, materialsUnasked } from './materials/mapping.ts';
 import { powerMappings, powerUnasked } from './power/mapping.ts';
@@ -5,7 +6,7 @@ import { skyMappings } from './sky/mapping.ts';
 import { wiringMappings } from './wiring/mapping.ts';
 
 /** Subjects of the handbook that no package of ours speaks about. */
-const unspoken: readonly UnaskedFamily[] = ['loads', 'trailer', 'upkeep', 'interchange'].map((family) => ({
+const unspoken: readonly UnaskedFamily[] = ['trailer', 'upkeep', 'interchange'].map((family) => ({
   family,
   because: `no question asks about ${family} yet`,
 }));
@@ -16,11 +17,13 @@ export const mappings: readonly FamilyMapping[] = [
   // one subject a line
   ...powerMappings,
   ...wiringMappings,
+  ...loadsMappings,
 ];
 export const unasked: readonly UnaskedFamily[] = [
   ...materialsUnasked,
   // one subject a line
   ...powerUnasked,
+  ...loadsUnasked,
   ...unspoken,
 ];
 
@@ -31,4 +34,5 @@ export const subjects = [
   // one a line
   'power',
   'wiring',
+  'loads',
 ] as const;

@@ -7,6 +7,7 @@ import {
   lampQuestions,
   restQuestions,
 } from '#battery';
+import { unmarkedQuestions } from '#loads';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
@@ -41,5 +42,7 @@ export function questions(): readonly Question[] {
     ...dropQuestions(),
     ...conductorQuestions(),
     ...fuseQuestions(),
+    // loads
+    ...unmarkedQuestions(),
   ];
 }

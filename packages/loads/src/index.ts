@@ -1,0 +1,1 @@
+export { unmarkedQuestions } from './path/unmarked-questions.ts';
