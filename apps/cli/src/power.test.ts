@@ -38,7 +38,7 @@ describe('fettle power', () => {
     const text = circuitLines(book, false).join('\n');
     expect(text).toMatch(/7 circuits looked at: 1 fault that can burn/);
     expect(text).toMatch(
-      /Bilge pump: 3 A, 36 W; 0\.05 h a day; 1\.5 mm² \(16 AWG\), 8 m there and back; fuse 5 A, 200 mm from the battery/,
+      /Bilge pump: 3 A, 36 W; 3 min a day; 1\.5 mm² \(16 AWG\), 8 m there and back; fuse 5 A, 200 mm from the battery/,
     );
     // 200 mm: ISO 10133:2000 8.1
     expect(text).toMatch(/CAN BURN: The fuse is 650 mm from the battery.*\n *Right would be: within 200 mm/);

@@ -79,7 +79,11 @@ export function circuitInWords(
 /** When a circuit is on: `from sunset to 22:30`, `4 h a day`, `always on` */
 export function usesInWords(uses: CircuitUseRecord): string {
   if (uses.kind === 'always') return 'always on';
-  return uses.kind === 'hours' ? `${figureSaid(uses.hours_a_day)} h a day` : `from ${uses.from} to ${uses.to}`;
+  if (uses.kind !== 'hours') return `from ${uses.from} to ${uses.to}`;
+  const { hours_a_day } = uses;
+  return hours_a_day > 0 && hours_a_day < 1
+    ? `${figureSaid(60 * hours_a_day)} min a day`
+    : `${figureSaid(hours_a_day)} h a day`;
 }
 
 /** A fault or a thing not entered, as a finding of the table. */
@@ -178,8 +182,18 @@ export const bladeInWords = (rating_A: number): string | null => bladeColours[ra
 /** What can hurt at the circuits of these batteries. */
 export function circuitCautions(batteries: readonly LookedAtBattery[]): string[] {
   const lithium = batteries.some(({ record }) => record.chemistry === 'lifepo4');
+  const panel = batteries.some(({ circuits }) => circuits.some(({ wired }) => wired.end === 'panel'));
   const { before, tools, atTheBattery, protects, shore, guidance } = wiringCautions;
-  return [atTheBattery, protects, before, tools, ...(lithium ? [wiringCautions.lithium] : []), shore, guidance];
+  return [
+    atTheBattery,
+    protects,
+    before,
+    tools,
+    ...(panel ? [wiringCautions.regulator] : []),
+    ...(lithium ? [wiringCautions.lithium] : []),
+    shore,
+    guidance,
+  ];
 }
 
 /** A sentence starts with a capital and ends with a stop. */

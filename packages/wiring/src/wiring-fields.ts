@@ -117,6 +117,8 @@ export const cautions = {
   atTheBattery:
     'The fuse stands at the battery. Wire before the fuse has nothing to stop it: when it chafes to a short it burns.',
   protects: 'A fuse protects the wire, not the lamp. Never fit a bigger one because it blew: find out why.',
+  regulator:
+    'A solar regulator: to the battery first, the panel last; off the other way round. A panel in the sun cannot be switched off: cover it.',
   lithium:
     'LiFePO4 gives thousands of amperes into a short: a fuse that cannot break them arcs on and burns. Ask the maker for its short-circuit current.',
   shore: 'Shore power and anything on mains volts are for a licensed electrician.',
