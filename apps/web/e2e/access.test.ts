@@ -16,6 +16,11 @@ const open = (name: string | RegExp) => async (page: Page) => {
   await page.getByRole('button', { name }).first().click();
   await page.getByRole('dialog').waitFor();
 };
+const battery = (name: string | RegExp) => async (page: Page) => {
+  await page.getByRole('link', { name: /House battery/ }).click();
+  await page.locator('.battery-full').waitFor();
+  await open(name)(page);
+};
 const firstJob = async (page: Page) => {
   await page.locator('.work-group a.line-row').first().click();
   await page.locator('.job h1').waitFor();
@@ -76,6 +81,20 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.getByRole('link', { name: /House battery/ }).click();
       await page.getByRole('button', { name: 'Read the volts' }).click();
       await page.locator('dialog').waitFor();
+    },
+  ],
+  ['how a figure of a battery is worked out', '#/boat', battery(/how it is worked out$/)],
+  ['a load test', '#/boat', battery('Enter a load test')],
+  ['what a load test says', '#/boat', battery(/^What the load test of/)],
+  ['a panel', '#/boat', battery(/^Change the panel/)],
+  ['a charger', '#/boat', battery(/^Change the charger/)],
+  [
+    'the card of a battery',
+    '#/boat',
+    async (page) => {
+      await page.getByRole('link', { name: /House battery/ }).click();
+      await page.getByRole('link', { name: 'The card to print' }).click();
+      await page.locator('.card table').first().waitFor();
     },
   ],
   ['her sizes', '#/boat', open('Change her sizes')],

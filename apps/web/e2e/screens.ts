@@ -18,6 +18,13 @@ const firstJob = async (page: Page) => {
   await page.locator('.job h1').waitFor();
 };
 
+const batterySheet = (button: string | RegExp) => async (page: Page) => {
+  await page.getByRole('link', { name: /House battery/ }).click();
+  await page.locator('.battery-full').waitFor();
+  await page.getByRole('button', { name: button }).first().click();
+  await page.locator('dialog').waitFor();
+};
+
 const shots: readonly Shot[] = [
   { name: 'work', at: '#/work' },
   {
@@ -145,6 +152,20 @@ const shots: readonly Shot[] = [
     after: async (page) => {
       await page.getByRole('link', { name: /House battery/ }).click();
       await page.locator('.battery-full').waitFor();
+    },
+  },
+  { name: 'battery-figure', at: '#/boat', after: batterySheet(/how it is worked out$/) },
+  { name: 'battery-load-test', at: '#/boat', after: batterySheet('Enter a load test') },
+  { name: 'battery-test-result', at: '#/boat', after: batterySheet(/^What the load test of/) },
+  { name: 'battery-panel', at: '#/boat', after: batterySheet(/^Change the panel/) },
+  { name: 'battery-charger', at: '#/boat', after: batterySheet(/^Change the charger/) },
+  {
+    name: 'battery-card',
+    at: '#/boat',
+    after: async (page) => {
+      await page.getByRole('link', { name: /House battery/ }).click();
+      await page.getByRole('link', { name: 'The card to print' }).click();
+      await page.locator('.card table').first().waitFor();
     },
   },
   { name: 'circuits', at: '#/boat/circuits' },

@@ -137,9 +137,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
           {told && (
             <section className="battery-cautions">
               <h2>Take care</h2>
-              {told.cautions.map((line) => (
-                <p key={line}>{line}</p>
-              ))}
+              <ToldLines lines={told.cautions} />
             </section>
           )}
         </div>

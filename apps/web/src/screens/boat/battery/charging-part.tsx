@@ -26,7 +26,7 @@ export function ChargingPart({
         <p className="soft">Nothing is in the book: no charge is counted to come in.</p>
       )}
       <ul>
-        {panels.map(([id, { name, peak_W, regulator, tilt_deg, heading_deg, kept_pct }]) => (
+        {panels.map(([id, { name, peak_W, regulator, tilt_deg, heading_deg, kept_pct, fuse_A }]) => (
           <MarkedLine
             key={id}
             title={name}
@@ -35,11 +35,12 @@ export function ChargingPart({
               tilt_deg === 0 ? 'level' : `tilted ${tilt_deg}° towards ${heading_deg}°`,
               regulator === 'none' ? 'no regulator' : `${regulator} regulator`,
               kept_pct === null ? 'shade not said' : `${kept_pct} % of the sun gets to it`,
+              fuseInWords(fuse_A),
             ].join(' · ')}
             figure={<Change name={`panel: ${name}`} onClick={() => onOpen({ of: 'panel', id })} />}
           />
         ))}
-        {chargers.map(([id, { name, kind, amps, volts_max, hours_a_day }]) => (
+        {chargers.map(([id, { name, kind, amps, volts_max, hours_a_day, fuse_A }]) => (
           <MarkedLine
             key={id}
             title={name}
@@ -49,6 +50,7 @@ export function ChargingPart({
               hours_a_day === undefined || hours_a_day === null
                 ? 'not counted in the nights ahead'
                 : `${hours_a_day} h a day aboard`,
+              fuseInWords(fuse_A),
             ].join(' · ')}
             figure={<Change name={`charger: ${name}`} onClick={() => onOpen({ of: 'charger', id })} />}
           />
@@ -67,6 +69,12 @@ export function ChargingPart({
       </div>
     </section>
   );
+}
+
+/** The fuse at the battery’s end of a lead. */
+function fuseInWords(fuse_A: number | null | undefined): string {
+  if (fuse_A === undefined) return 'fuse not said';
+  return fuse_A === null ? 'no fuse at the battery' : `fuse ${fuse_A} A`;
 }
 
 function Change({ name, onClick }: { readonly name: string; readonly onClick: () => void }) {

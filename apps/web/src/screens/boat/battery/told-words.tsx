@@ -15,24 +15,30 @@ export function ToldWords({
 }) {
   const open = useContext(OpenWorking);
   if (typeof line === 'string') return <p className={className}>{line}</p>;
-  const parts: ReactNode[] = line.map((part, i) =>
-    typeof part === 'string' ? (
-      part
-    ) : (
-      <button
-        // biome-ignore lint/suspicious/noArrayIndexKey: a part is its place in the sentence
-        key={i}
-        type="button"
-        className="battery-figure"
-        aria-label={`${part.figure}: how it is worked out`}
-        onClick={() => open(part.of)}
-      >
-        {part.figure}
-      </button>
-    ),
-  );
+  const parts: ReactNode[] = line.map((part, i) => {
+    const before = line[i - 1];
+    // what closes after a figure stays on its line
+    if (typeof part === 'string') return typeof before === 'object' ? part.slice(closing(part).length) : part;
+    const after = line[i + 1];
+    return (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a part is its place in the sentence
+      <span key={i} className="battery-figure-on">
+        <button
+          type="button"
+          className="battery-figure"
+          aria-label={`${part.figure}: how it is worked out`}
+          onClick={() => open(part.of)}
+        >
+          {part.figure}
+        </button>
+        {typeof after === 'string' && closing(after)}
+      </span>
+    );
+  });
   return <p className={className}>{parts}</p>;
 }
+
+const closing = (words: string) => /^[.,;:)]*/.exec(words)![0];
 
 /** Sentences one under the other. */
 export function ToldLines({ lines }: { readonly lines: readonly ToldLine[] }) {

@@ -16,13 +16,29 @@ export type Telling<T> =
   | { readonly state: 'told'; readonly told: T }
   | { readonly state: 'failed'; readonly because: string };
 
+/** The book without what has no say in its power, so that a long log is not copied to the Worker at every change. */
+const forPower = (book: Book): Book => ({
+  ...book,
+  zones: {},
+  fittings: {},
+  setUps: {},
+  tools: {},
+  mixes: {},
+  jobs: {},
+  steps: {},
+  juryRigs: {},
+  stores: {},
+  plans: {},
+  log: {},
+});
+
 type Ask<T> = (book: Book, id: Id) => Promise<T | null>;
 const askPower: Ask<PowerTold> = async (book, id) => {
   const now = Date.now();
   const blocks = await blocksHere(book, id, now - assumedLookBack_days * 86_400_000);
-  return worker.told(book, id, now, nights, blocks);
+  return worker.told(forPower(book), id, now, nights, blocks);
 };
-const askCard: Ask<CardTold> = (book, id) => worker.card(book, id, Date.now());
+const askCard: Ask<CardTold> = (book, id) => worker.card(forPower(book), id, Date.now());
 
 /** Asks again when the book is another; what was told stands until then. */
 function useTelling<T>(ask: Ask<T>, book: Book, id: Id): Telling<T> {
