@@ -1,5 +1,6 @@
 /** Measured sun put beside what the model says of the same days, and what came of it. */
-import { type Clouds, clearLight, dayOfYear, lightsOf } from '#solar';
+import { dayOfYear } from '#sky';
+import { type Clouds, clearLight, lightsOf } from '#solar';
 import { type MeasuredSun, measuredSuns } from './measured-sun.ts';
 import { type DayRows, type SkyOfDay, skyOfDay } from './sky-of-day.ts';
 

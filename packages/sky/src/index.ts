@@ -34,6 +34,6 @@ export {
   type TiltedLight,
   type TiltedPlane,
 } from './tilted-plane.ts';
-export { assumedTurbidity, type TurbidityBand } from './turbidity.ts';
+export { assumedTurbidity, dayOfYear, type TurbidityBand } from './turbidity.ts';
 export { type Condition, unmetConditions } from './unmet-conditions.ts';
 export type { Conditions, WeatherHour } from './weather-hour.ts';

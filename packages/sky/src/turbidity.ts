@@ -1,4 +1,3 @@
-import { dayNumber } from '#units';
 import { requireBetween } from './sun-position.ts';
 
 /** Linke turbidity of a clear day: what is likely, and what nine clear days in ten lie between. */
@@ -57,6 +56,5 @@ function byLatitude(latitude: number): readonly [number, number] {
 
 /** Day of the year of a moment, by universal time. 1–366 @param instant [ms since 1970-01-01T00:00Z] */
 export function dayOfYear(instant: number): number {
-  const day = new Date(instant).toISOString().slice(0, 10);
-  return dayNumber(day) - dayNumber(`${day.slice(0, 4)}-01-01`) + 1;
+  return Math.floor((instant - Date.UTC(new Date(instant).getUTCFullYear(), 0, 1)) / 86_400_000) + 1;
 }

@@ -1,4 +1,4 @@
-import { clearSky, noSunlight, type Sunlight, sunTrack } from '#sky';
+import { clearSky, dayOfYear, noSunlight, type Sunlight, sunTrack } from '#sky';
 import { usualHaze } from './usual-haze.ts';
 
 /** Where a panel stands. */
@@ -52,12 +52,6 @@ export function clearLight(place: SolarPlace, { from, step_min, count }: Steps, 
     }
     return { ...clearSky({ zenith, outside_W_m2: sun.outside_W_m2, turbidity, elevation_m }), ...sun };
   });
-}
-
-/** By universal time; a day either way is nothing here. 1–366 */
-export function dayOfYear(at: number): number {
-  const year = new Date(at).getUTCFullYear();
-  return Math.floor((at - Date.UTC(year, 0, 1)) / day_ms) + 1;
 }
 
 /** Energy of a clear day on a level square metre. [kWh/m²]; the beam on a surface that follows the sun */

@@ -1,5 +1,5 @@
 export type { Band as SolarBand } from './band.ts';
-export { clearLight, dayOfYear, type SolarPlace } from './clear-day.ts';
+export { clearLight, type SolarPlace } from './clear-day.ts';
 export { type Clouds, lightsOf, type SkyWord, skyWords } from './clouds.ts';
 export { panelDay } from './panel-day.ts';
 export { type PanelFlow, panelFlows } from './panel-flows.ts';

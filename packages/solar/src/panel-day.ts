@@ -1,6 +1,6 @@
+import { dayOfYear } from '#sky';
 import { addDays, instantAt, localAt } from '#units';
 import { type Band, bandOf, bandOfProducts } from './band.ts';
-import { dayOfYear } from './clear-day.ts';
 import { type Clouds, lightsOf } from './clouds.ts';
 import { type PanelCase, type PanelSteps, panelSteps, stepsAh } from './panel-steps.ts';
 import { keptFactors } from './sun-kept.ts';

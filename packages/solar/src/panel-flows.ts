@@ -1,5 +1,5 @@
+import { dayOfYear } from '#sky';
 import { bandOfProducts } from './band.ts';
-import { dayOfYear } from './clear-day.ts';
 import { type Clouds, lightsOf } from './clouds.ts';
 import { type PanelCase, panelSteps, stepAmps } from './panel-steps.ts';
 import { keptFactors } from './sun-kept.ts';

@@ -1,4 +1,4 @@
-import { dayOfYear } from './clear-day.ts';
+import { dayOfYear } from '#sky';
 import { type Clouds, type DayLight, lightOfClearness, lightsOf, placeMean } from './clouds.ts';
 import { normalShare } from './normal.ts';
 import { type PanelCase, type PanelSteps, panelSteps, stepAmps } from './panel-steps.ts';
