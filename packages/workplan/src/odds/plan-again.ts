@@ -177,7 +177,7 @@ export class PlanAgain {
     laid.finish.set(taken.finish);
     laid.batchOf.set(taken.batchOf);
     for (let step = 0; step < laid.hands.length; step++) laid.hands[step] = taken.hands[step]!;
-    for (let aspect = 0; aspect < laid.lines.length; aspect++) laid.lines[aspect] = taken.lines[aspect]!;
+    for (let aspect = 0; aspect < laid.lines.length; aspect++) laid.lines[aspect] = [...taken.lines[aspect]!];
   }
 
   /** Writes how things stand in a run into the problem that is laid again. */

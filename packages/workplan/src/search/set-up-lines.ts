@@ -1,25 +1,21 @@
 import type { Minute } from '../problem.ts';
-import type { AspectNeed, CompiledChange } from './compiled.ts';
+import type { AspectNeed, CompiledAspect, CompiledChange } from './compiled.ts';
 import type { MadeChange, Spell, Taken } from './taken.ts';
 
-/** A stretch over which an aspect stands in one state. */
-type Standing = Pick<Spell, 'from' | 'to' | 'state'>;
+/** no changes; of no hands */
+const none: readonly never[] = [];
 
 /**
  * A gap between two spells in which changes are being laid. A change may need another aspect changed first, and that
  * change this aspect as it stands before or after: so what stands on either side may be drawn out into the gap.
  */
 interface Gap {
-  was: Standing;
-  next: Standing;
-  /** the change being laid */
-  laying: { readonly change: CompiledChange; readonly start: Minute; readonly finish: Minute } | null;
-}
-
-interface Way {
-  readonly made: readonly MadeChange[];
-  readonly was: Standing;
-  readonly next: Standing;
+  was: Spell;
+  next: Spell;
+  /** the change being laid; null: none yet */
+  laying: CompiledChange | null;
+  start: Minute;
+  finish: Minute;
 }
 
 /**
@@ -31,15 +27,23 @@ export class SetUpLines {
   /** where a change back can lie anywhere in a gap: as late as it can, or as soon */
   backLate = true;
   /** the gaps in which changes are being laid, by aspect */
-  private readonly open = new Map<number, Gap>();
+  private readonly open: (Gap | null)[];
   private depth = 0;
   private readonly windows = new Map<number, { soonest: Minute; latest: Minute }>();
-  private readonly handsFound: number[] = [];
+  /** after `makeWay`: what stands on either side, drawn out into the gap where a change asked for it */
+  private wayWas: Spell | null = null;
+  private wayNext: Spell | null = null;
+  private readonly handsFound: Int32Array;
+  /** by hand: it alone; by two hands: both in that order */
+  private readonly oneHand: readonly (readonly number[])[];
+  private readonly twoHands: readonly (readonly number[])[];
   /** after `handsFor` finds none: the minute to try next from */
   blockedUntil = 0;
 
   /** by aspect and state: the least minutes to change to another state and back */
   private readonly roundTrip: readonly (readonly number[])[];
+  /** by aspect, state and other state: the changes from one to the other, in order */
+  private readonly chains: readonly (readonly (readonly (readonly CompiledChange[])[])[])[];
 
   constructor(taken: Taken) {
     this.taken = taken;
@@ -50,6 +54,16 @@ export class SetUpLines {
         ),
       ),
     );
+    this.chains = taken.compiled.aspects.map((aspect) =>
+      Array.from({ length: aspect.states }, (_, from) =>
+        Array.from({ length: aspect.states }, (__, to) => chainOf(aspect, from, to)),
+      ),
+    );
+    this.open = taken.compiled.aspects.map(() => null);
+    const hands = taken.busy.map((_, hand) => hand);
+    this.handsFound = new Int32Array(hands.length);
+    this.oneHand = hands.map((hand) => [hand]);
+    this.twoHands = hands.flatMap((one) => hands.map((other) => [one, other]));
   }
 
   /** the least minutes of change more that holding would take; Infinity where another need stands against it */
@@ -95,8 +109,8 @@ export class SetUpLines {
    */
   hold(aspect: number, from: Minute, to: Minute, mask: number): boolean {
     if (to <= from) return true;
-    const gap = this.open.get(aspect);
-    if (gap !== undefined) return holdsBeside(gap, from, to, mask);
+    const gap = this.open[aspect]!;
+    if (gap !== null) return holdsBeside(gap, from, to, mask);
     if (this.depth > 6) return false;
     const { taken } = this;
     const line = taken.lines[aspect]!;
@@ -118,19 +132,22 @@ export class SetUpLines {
       if (j === i + 1 && first && last) return true;
       const spellFrom = first ? line[i]!.from : from;
       const spellTo = last ? line[j - 1]!.to : to;
-      const keepBefore = line[i]!.before.every((made) => made.finish <= spellFrom);
-      const keepAfter = next === undefined || next.before.every((made) => made.start >= spellTo);
-      return this.rewrite(aspect, i, j, {
-        state,
-        from: spellFrom,
-        to: spellTo,
-        before: keepBefore ? line[i]!.before : null,
-        after: next === undefined ? [] : keepAfter ? next.before : null,
-      });
+      const { before } = line[i]!;
+      // changes lie in order of time
+      const keepBefore = before.length === 0 || before[before.length - 1]!.finish <= spellFrom;
+      const keepAfter = next === undefined || next.before.length === 0 || next.before[0]!.start >= spellTo;
+      return this.rewrite(
+        aspect,
+        i,
+        j,
+        { from: spellFrom, to: spellTo, state, before },
+        keepBefore,
+        keepAfter ? (next?.before ?? none) : null,
+      );
     }
 
     // Nothing asks for it in that time: stand in the state that costs least; of equals the one it stands in then.
-    const existing = next?.before ?? [];
+    const existing = next?.before ?? none;
     let best = -1;
     let least = Number.POSITIVE_INFINITY;
     let standing = was!.state;
@@ -161,87 +178,83 @@ export class SetUpLines {
         from: joinsBefore ? was!.from : from,
         to: joinsAfter ? next.to : to,
         state: best,
-        before: joinsBefore ? was!.before : [],
+        before: joinsBefore ? was!.before : none,
       };
-      const fresh = line.slice(0, joinsBefore ? i - 1 : i);
-      fresh.push(joined);
-      for (let k = joinsAfter ? i + 1 : i; k < line.length; k++) fresh.push(line[k]!);
-      taken.replaceLine(aspect, fresh);
+      const at = joinsBefore ? i - 1 : i;
+      taken.replaceSpells(aspect, at, (joinsAfter ? i + 1 : i) - at, joined, null, null);
       return true;
     }
-    if (best === standing && existing.slice(madeBefore).every((made) => made.start >= to))
-      return this.rewrite(aspect, i, i, {
-        state: best,
-        from,
-        to,
-        before: existing.slice(0, madeBefore),
-        after: existing.slice(madeBefore),
-      });
-    return this.rewrite(aspect, i, i, { state: best, from, to, before: null, after: next === undefined ? [] : null });
+    if (best === standing && (madeBefore === existing.length || existing[madeBefore]!.start >= to)) {
+      const before =
+        madeBefore === 0 ? none : madeBefore === existing.length ? existing : existing.slice(0, madeBefore);
+      const after = madeBefore === 0 ? existing : madeBefore === existing.length ? none : existing.slice(madeBefore);
+      return this.rewrite(aspect, i, i, { from, to, state: best, before }, true, after);
+    }
+    return this.rewrite(aspect, i, i, { from, to, state: best, before: none }, false, next === undefined ? none : null);
   }
 
-  /** Puts a spell in place of spells i to j; `before` and `after` null: make those changes anew. */
+  /**
+   * Puts a spell in place of spells i to j. Where `keepsBefore` is false the changes before it are made anew, and
+   * where `after` is null those before the next spell.
+   */
   private rewrite(
     aspect: number,
     i: number,
     j: number,
-    spell: {
-      readonly state: number;
-      readonly from: Minute;
-      readonly to: Minute;
-      readonly before: readonly MadeChange[] | null;
-      readonly after: readonly MadeChange[] | null;
-    },
+    spell: Spell,
+    keepsBefore: boolean,
+    after: readonly MadeChange[] | null,
   ): boolean {
     const { taken } = this;
     const line = taken.lines[aspect]!;
     // none where how it stands at first is drawn out
     const was = line[i - 1];
     const next = line[j];
-    if (spell.before !== null && spell.after !== null) {
+    if (keepsBefore && after !== null) {
       // no change is made anew
-      const fresh = line.slice(0, i);
-      fresh.push({ from: spell.from, to: spell.to, state: spell.state, before: spell.before });
-      if (next !== undefined) fresh.push(spell.after === next.before ? next : { ...next, before: spell.after });
-      for (let k = j + 1; k < line.length; k++) fresh.push(line[k]!);
-      taken.replaceLine(aspect, fresh);
+      if (next === undefined || after === next.before) taken.replaceSpells(aspect, i, j - i, spell, null, null);
+      else taken.replaceSpells(aspect, i, j - i + 1, spell, withBefore(next, after), null);
       return true;
     }
     this.depth++;
     // Changes that are made anew free their hands first.
-    const kept = new Set([...(spell.before ?? []), ...(spell.after ?? [])]);
-    const old = j > i ? [...line[i]!.before, ...(next?.before ?? [])] : (next?.before ?? []);
-    for (const made of old) if (!kept.has(made)) this.unmake(made);
-    let [before, after] = [spell.before, next === undefined ? [] : spell.after];
-    let [left, middle, right]: [Spell | undefined, Standing, Spell | undefined] = [was, spell, next];
+    if (j > i && !keepsBefore) for (const made of line[i]!.before) this.unmake(made);
+    if (next !== undefined && after === null) for (const made of next.before) this.unmake(made);
+    let before: readonly MadeChange[] | null = keepsBefore ? spell.before : null;
+    let late: readonly MadeChange[] | null = next === undefined ? none : after;
+    let [left, middle, right]: [Spell | undefined, Spell, Spell | undefined] = [was, spell, next];
     if (before === null && was !== undefined) {
-      const way = this.makeWay(aspect, was, middle, true);
-      if (way !== null) {
-        before = way.made;
-        left = { ...was, to: way.was.to };
-        middle = way.next;
+      before = this.makeWay(aspect, was, middle, true);
+      if (before !== null) {
+        left = this.wayWas!;
+        middle = this.wayNext!;
       }
     }
-    if (before !== null && after === null && next !== undefined) {
-      const way = this.makeWay(aspect, middle, next, this.backLate);
-      if (way !== null) {
-        after = way.made;
-        middle = way.was;
-        right = { ...next, from: way.next.from };
+    if (before !== null && late === null && next !== undefined) {
+      late = this.makeWay(aspect, middle, next, this.backLate);
+      if (late !== null) {
+        middle = this.wayWas!;
+        right = this.wayNext!;
       }
     }
-    if (before === null || after === null) {
+    if (before === null || late === null) {
       this.depth--;
       return false;
     }
-    const fresh: Spell[] = left === undefined ? [] : [...line.slice(0, i - 1), left];
-    fresh.push({ from: middle.from, to: middle.to, state: spell.state, before });
-    if (right !== undefined) fresh.push({ ...right, before: after }, ...line.slice(j + 1));
-    taken.replaceLine(aspect, fresh);
-    let good = true;
-    for (const made of [...before, ...after]) if (good && taken.worked[made.day] === 0) good = this.workDay(made.day);
+    const fresh = withBefore(middle, before);
+    const last = right === undefined ? null : withBefore(right, late);
+    const rightCount = right === undefined ? 0 : 1;
+    if (left === undefined) taken.replaceSpells(aspect, i, j - i + rightCount, fresh, last, null);
+    else taken.replaceSpells(aspect, i - 1, j - i + 1 + rightCount, left, fresh, last);
+    const good = this.workDays(before) && this.workDays(late);
     this.depth--;
     return good;
+  }
+
+  /** Marks the days of some changes as worked in. */
+  private workDays(changes: readonly MadeChange[]): boolean {
+    for (const { day } of changes) if (this.taken.worked[day] === 0 && !this.workDay(day)) return false;
+    return true;
   }
 
   /** Marks a day as worked in, so that it ends in the set-ups it must end in. */
@@ -256,10 +269,15 @@ export class SetUpLines {
   /** Holds several aspects over one span; in the order given, or where that fails in the other. */
   holdAll(needs: readonly AspectNeed[], from: Minute, to: Minute): boolean {
     const mark = this.taken.mark();
-    if (needs.every(({ aspect, mask }) => this.hold(aspect, from, to, mask))) return true;
-    if (needs.length < 2) return false;
+    const { length } = needs;
+    let kept = 0;
+    while (kept < length && this.hold(needs[kept]!.aspect, from, to, needs[kept]!.mask)) kept++;
+    if (kept === length) return true;
+    if (length < 2) return false;
     this.taken.takeBack(mark);
-    return [...needs].reverse().every(({ aspect, mask }) => this.hold(aspect, from, to, mask));
+    kept = length;
+    while (kept > 0 && this.hold(needs[kept - 1]!.aspect, from, to, needs[kept - 1]!.mask)) kept--;
+    return kept === 0;
   }
 
   /** True where only changes of set-up stand in the way of enough hands over [from, to). */
@@ -282,12 +300,14 @@ export class SetUpLines {
    */
   handsByMoving(count: number, keeper: boolean, from: Minute, to: Minute): readonly number[] | null {
     const { taken } = this;
-    const gaps: { aspect: number; next: Spell }[] = [];
-    taken.lines.forEach((line, aspect) => {
-      for (const spell of line)
-        if (spell.before.some((made) => made.start < to && made.finish > from)) gaps.push({ aspect, next: spell });
-    });
-    if (gaps.length === 0 || gaps.some(({ aspect }) => this.open.has(aspect))) return null;
+    const gaps: { readonly aspect: number; readonly next: Spell }[] = [];
+    for (let aspect = 0; aspect < taken.lines.length; aspect++)
+      for (const spell of taken.lines[aspect]!) {
+        if (!changesWithin(spell, from, to)) continue;
+        if (this.open[aspect] !== null) return null;
+        gaps.push({ aspect, next: spell });
+      }
+    if (gaps.length === 0) return null;
     for (const { next } of gaps) for (const made of next.before) this.unmake(made);
     const hands = this.handsFor(count, keeper, from, to, false);
     if (hands === null) return null;
@@ -298,24 +318,19 @@ export class SetUpLines {
       const was = line[index - 1];
       // making another change has already rewritten this part of the line
       if (was === undefined) return null;
-      const way = this.remake(aspect, was, next, this.backLate) ?? this.remake(aspect, was, next, !this.backLate);
-      if (way === null || taken.lines[aspect] !== line) return null;
-      taken.replaceLine(aspect, [
-        ...line.slice(0, index - 1),
-        { ...was, to: way.was.to },
-        { ...next, from: way.next.from, before: way.made },
-        ...line.slice(index + 1),
-      ]);
-      for (const made of way.made) if (taken.worked[made.day] === 0 && !this.workDay(made.day)) return null;
+      const made = this.remake(aspect, was, next, this.backLate) ?? this.remake(aspect, was, next, !this.backLate);
+      if (made === null) return null;
+      taken.replaceSpells(aspect, index - 1, 2, this.wayWas!, withBefore(this.wayNext!, made), null);
+      if (!this.workDays(made)) return null;
     }
     return hands;
   }
 
-  private remake(aspect: number, was: Spell, next: Spell, late: boolean): Way | null {
+  private remake(aspect: number, was: Spell, next: Spell, late: boolean): readonly MadeChange[] | null {
     const mark = this.taken.mark();
-    const way = this.makeWay(aspect, was, next, late);
-    if (way === null) this.taken.takeBack(mark);
-    return way;
+    const made = this.makeWay(aspect, was, next, late);
+    if (made === null) this.taken.takeBack(mark);
+    return made;
   }
 
   private unmake(made: MadeChange): void {
@@ -323,34 +338,35 @@ export class SetUpLines {
     this.taken.addSetUpMinutes(made.start - made.finish);
   }
 
-  /** Lays the changes from one standing to the next, each as late or as soon as it can lie; null: they find no place. */
-  private makeWay(aspect: number, was: Standing, next: Standing, late: boolean): Way | null {
-    const { firstChange, changes, minutes } = this.taken.compiled.aspects[aspect]!;
-    if (was.state === next.state) return { made: [], was, next };
-    if (minutes[was.state]![next.state] === Number.POSITIVE_INFINITY) return null;
-    const steps: CompiledChange[] = [];
-    for (let state = was.state; state !== next.state; ) {
-      const change = changes[firstChange[state]![next.state]!]!;
-      steps.push(change);
-      state = change.to;
-    }
-    const gap: Gap = { was, next, laying: null };
-    this.open.set(aspect, gap);
+  /**
+   * Lays the changes from one standing to the next, each as late or as soon as it can lie; null: they find no place.
+   * What stands on either side then is in `wayWas` and `wayNext`.
+   */
+  private makeWay(aspect: number, was: Spell, next: Spell, late: boolean): readonly MadeChange[] | null {
+    this.wayWas = was;
+    this.wayNext = next;
+    if (was.state === next.state) return none;
+    const chain = this.chains[aspect]![was.state]![next.state]!;
+    if (chain.length === 0) return null;
+    const gap: Gap = { was, next, laying: null, start: 0, finish: 0 };
+    this.open[aspect] = gap;
     const made: MadeChange[] = [];
-    for (let k = 0; k < steps.length; k++) {
-      const [soonest, latest] = late
-        ? [was.to, made[0]?.start ?? next.from]
-        : [made.at(-1)?.finish ?? was.to, next.from];
-      const one = this.makeChange(late ? steps[steps.length - 1 - k]! : steps[k]!, soonest, latest, late, gap);
+    let [soonest, latest] = [was.to, next.from];
+    for (let k = 0; k < chain.length; k++) {
+      const one = this.makeChange(chain[late ? chain.length - 1 - k : k]!, soonest, latest, late, gap);
       if (one === null) {
-        this.open.delete(aspect);
+        this.open[aspect] = null;
         return null;
       }
-      if (late) made.unshift(one);
-      else made.push(one);
+      made.push(one);
+      if (late) latest = one.start;
+      else soonest = one.finish;
     }
-    this.open.delete(aspect);
-    return { made, was: gap.was, next: gap.next };
+    this.open[aspect] = null;
+    if (late && made.length > 1) made.reverse();
+    this.wayWas = gap.was;
+    this.wayNext = gap.next;
+    return made;
   }
 
   /** Lays one change within [soonest, latest), as late or as soon as it can lie. */
@@ -362,8 +378,8 @@ export class SetUpLines {
     gap: Gap,
   ): MadeChange | null {
     const { taken } = this;
-    const { stretches, horizon } = taken.compiled;
-    const { minutes } = change;
+    const { horizon } = taken.compiled;
+    const { minutes, setUps } = change;
     const first = Math.max(0, soonest);
     const last = Math.min(horizon, latest) - minutes;
     let tries = 0;
@@ -381,14 +397,12 @@ export class SetUpLines {
       for (const hand of hands) taken.takeForChange(hand, start, finish);
       taken.addSetUpMinutes(minutes);
       const { was, next } = gap;
-      gap.laying = { change, start, finish };
-      let good = true;
-      for (const need of change.setUps) good = good && this.hold(need.aspect, start, finish, need.mask);
-      if (good) {
-        const at = start;
-        const stretch = stretches.find(({ from, to }) => from <= at && at < to)!;
-        return { change, start, finish, hands, day: stretch.day };
-      }
+      gap.laying = change;
+      gap.start = start;
+      gap.finish = finish;
+      let held = 0;
+      while (held < setUps.length && this.hold(setUps[held]!.aspect, start, finish, setUps[held]!.mask)) held++;
+      if (held === setUps.length) return { change, start, finish, hands, day: taken.dayAt(start) };
       taken.takeBack(mark);
       gap.was = was;
       gap.next = next;
@@ -433,12 +447,13 @@ export class SetUpLines {
     const mark = taken.mark();
     if (next !== undefined) for (const made of next.before) this.unmake(made);
     const end = next?.from ?? taken.compiled.horizon;
-    const before = this.makeWay(aspect, was, { from: end, to: end, state: best }, false);
-    const soonest = before === null ? Number.POSITIVE_INFINITY : (before.made.at(-1)?.finish ?? was.to);
+    const before = this.makeWay(aspect, was, { from: end, to: end, state: best, before: none }, false);
+    const soonest =
+      before === null ? Number.POSITIVE_INFINITY : before.length === 0 ? was.to : before[before.length - 1]!.finish;
     let latest = Number.POSITIVE_INFINITY;
     if (next !== undefined && before !== null) {
-      const after = this.makeWay(aspect, { from: soonest, to: soonest, state: best }, next, true);
-      latest = after === null ? 0 : (after.made[0]?.start ?? next.from);
+      const after = this.makeWay(aspect, { from: soonest, to: soonest, state: best, before: none }, next, true);
+      latest = after === null ? 0 : after.length === 0 ? next.from : after[0]!.start;
     }
     taken.takeBack(mark);
     const window = { soonest, latest };
@@ -456,15 +471,15 @@ export class SetUpLines {
    * `blockedUntil` is the end of (late: the start of) the nearest hindrance.
    */
   handsFor(count: number, keeper: boolean, from: Minute, to: Minute, late: boolean): readonly number[] | null {
-    if (count === 0) return [];
+    if (count === 0) return none;
     const { busy } = this.taken;
+    const { length } = busy;
     const found = this.handsFound;
-    found.length = 0;
+    let foundCount = 0;
     let nearest = late ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
-    for (let n = 0; n < busy.length; n++) {
+    for (let n = 0; n < length && foundCount < count; n++) {
       // the keeper first where asked for, else last
-      const hand = keeper ? n : (n + 1) % busy.length;
-      if (found.length === count) break;
+      const hand = keeper ? n : n + 1 < length ? n + 1 : 0;
       const taken = busy[hand]!;
       let hindered = -1;
       if (late) {
@@ -480,7 +495,7 @@ export class SetUpLines {
             break;
           }
       }
-      if (hindered < 0) found.push(hand);
+      if (hindered < 0) found[foundCount++] = hand;
       else {
         nearest = late ? Math.max(nearest, hindered) : Math.min(nearest, hindered + 1);
         if (keeper && hand === 0) {
@@ -489,10 +504,36 @@ export class SetUpLines {
         }
       }
     }
-    if (found.length === count) return found.slice();
+    if (foundCount === count) {
+      if (count === 1) return this.oneHand[found[0]!]!;
+      return count === 2 ? this.twoHands[found[0]! * length + found[1]!]! : Array.from(found.subarray(0, count));
+    }
     this.blockedUntil = Number.isFinite(nearest) ? nearest : late ? -1 : this.taken.compiled.horizon + 1;
     return null;
   }
+}
+
+/** The changes from one state of an aspect to another, in order; none where there is no way. */
+function chainOf(
+  { minutes, firstChange, changes }: CompiledAspect,
+  from: number,
+  to: number,
+): readonly CompiledChange[] {
+  if (from === to || minutes[from]![to] === Number.POSITIVE_INFINITY) return none;
+  const chain: CompiledChange[] = [];
+  for (let state = from; state !== to; state = chain[chain.length - 1]!.to)
+    chain.push(changes[firstChange[state]![to]!]!);
+  return chain;
+}
+
+function withBefore({ from, to, state }: Spell, before: readonly MadeChange[]): Spell {
+  return { from, to, state, before };
+}
+
+/** Whether any change just before a spell lies within a span. */
+function changesWithin({ before }: Spell, from: Minute, to: Minute): boolean {
+  for (const made of before) if (made.start < to && made.finish > from) return true;
+  return false;
 }
 
 /** Whether what stands on one side of a gap does, or can be drawn out to, keep a need over [from, to). */
@@ -500,15 +541,15 @@ function holdsBeside(gap: Gap, from: Minute, to: Minute, mask: number): boolean 
   const { was, next, laying } = gap;
   if ((mask & (1 << was.state)) !== 0 && from >= was.from) {
     if (to <= was.to) return true;
-    if (laying !== null && laying.change.from === was.state && to <= laying.start) {
-      gap.was = { ...was, to };
+    if (laying !== null && laying.from === was.state && to <= gap.start) {
+      gap.was = { from: was.from, to, state: was.state, before: was.before };
       return true;
     }
   }
   if ((mask & (1 << next.state)) !== 0 && to <= next.to) {
     if (from >= next.from) return true;
-    if (laying !== null && laying.change.to === next.state && from >= laying.finish) {
-      gap.next = { ...next, from };
+    if (laying !== null && laying.to === next.state && from >= gap.finish) {
+      gap.next = { from, to: next.to, state: next.state, before: next.before };
       return true;
     }
   }

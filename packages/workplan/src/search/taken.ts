@@ -53,8 +53,8 @@ export class Taken {
   readonly roomLeft: readonly Int16Array[];
   readonly dust: readonly Airborne[][];
   readonly wet: readonly Airborne[][];
-  /** by aspect, in order of time, apart from each other; the first is how it stands at `now` */
-  readonly lines: (readonly Spell[])[];
+  /** by aspect, in order of time, apart from each other; the first is how it stands at `now`. They are changed in place */
+  readonly lines: Spell[][];
   readonly worked: Uint8Array;
   readonly batches: readonly Batch[][];
   /** −1: not placed */
@@ -67,7 +67,8 @@ export class Taken {
   setUpMinutes = 0;
   private trail = new Int32Array(4096);
   private length = 0;
-  private readonly oldLines: (readonly Spell[])[] = [];
+  /** spells taken out of the lines, the last on top */
+  private readonly oldSpells: Spell[] = [];
   /** by minute: the first stretch of work that ends after it */
   private readonly stretchFrom: Int16Array;
   /** by hand and stretch: the most minutes in a row without a step; −1: not known */
@@ -104,6 +105,11 @@ export class Taken {
     this.stretchFrom.fill(stretches.length);
     for (let at = stretches.length - 1; at >= 0; at--) this.stretchFrom.fill(at, 0, stretches[at]!.to);
     for (const runs of this.freeRuns) runs.fill(-1);
+  }
+
+  /** the day whose stretch of work a minute lies in */
+  dayAt(minute: Minute): number {
+    return this.compiled.stretches[this.stretchFrom[minute]!]!.day;
   }
 
   /** a mark to take everything back to */
@@ -174,10 +180,16 @@ export class Taken {
     this.remember(write.wet, zone, 0, 0, 0);
   }
 
-  replaceLine(aspect: number, line: readonly Spell[]): void {
-    this.oldLines.push(this.lines[aspect]!);
-    this.lines[aspect] = line;
-    this.remember(write.line, aspect, 0, 0, 0);
+  /** Puts one to three spells in place of `gone` spells of a line, from its place `at` on. */
+  replaceSpells(aspect: number, at: number, gone: number, one: Spell, two: Spell | null, three: Spell | null): void {
+    const line = this.lines[aspect]!;
+    for (let k = 0; k < gone; k++) this.oldSpells.push(line[at + k]!);
+    const come = two === null ? 1 : three === null ? 2 : 3;
+    makeRoom(line, at, gone, come);
+    line[at] = one;
+    if (two !== null) line[at + 1] = two;
+    if (three !== null) line[at + 2] = three;
+    this.remember(write.line, aspect, at, gone, come);
   }
 
   workDay(day: number): void {
@@ -215,14 +227,11 @@ export class Taken {
     while (this.length > mark) {
       this.length -= 5;
       const at = this.length;
-      const [kind, index, from, to, amount] = [
-        trail[at]!,
-        trail[at + 1]!,
-        trail[at + 2]!,
-        trail[at + 3]!,
-        trail[at + 4]!,
-      ];
-      switch (kind) {
+      const index = trail[at + 1]!;
+      const from = trail[at + 2]!;
+      const to = trail[at + 3]!;
+      const amount = trail[at + 4]!;
+      switch (trail[at]!) {
         case write.hand:
           this.busy[index]!.fill(0, from, to);
           if (amount === 0) this.forgetRuns(index, from, to);
@@ -247,7 +256,7 @@ export class Taken {
           this.wet[index]!.pop();
           break;
         case write.line:
-          this.lines[index] = this.oldLines.pop()!;
+          this.restoreSpells(this.lines[index]!, from, to, amount);
           break;
         case write.day:
           this.worked[index] = 0;
@@ -265,6 +274,11 @@ export class Taken {
     }
   }
 
+  private restoreSpells(line: Spell[], at: number, gone: number, come: number): void {
+    makeRoom(line, at, come, gone);
+    for (let k = gone - 1; k >= 0; k--) line[at + k] = this.oldSpells.pop()!;
+  }
+
   private remember(kind: number, index: number, from: number, to: number, amount: number): void {
     if (this.length + 5 > this.trail.length) {
       const longer = new Int32Array(this.trail.length * 2);
@@ -279,4 +293,18 @@ export class Taken {
     trail[length + 4] = amount;
     this.length = length + 5;
   }
+}
+
+/** Moves what lies behind `gone` spells from `at` on, so that `come` find room there. */
+function makeRoom(line: Spell[], at: number, gone: number, come: number): void {
+  const more = come - gone;
+  if (more === 0) return;
+  const { length } = line;
+  if (more > 0) {
+    for (let k = 0; k < more; k++) line.push(line[length - 1]!);
+    for (let k = length - 1; k >= at + gone; k--) line[k + more] = line[k]!;
+    return;
+  }
+  for (let k = at + gone; k < length; k++) line[k + more] = line[k]!;
+  for (let k = more; k < 0; k++) line.pop();
 }
