@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { questions } from '../apps/cli/src/questions.ts';
+import { otherHoist } from './loads/other-hoist.ts';
 import { otherIntegration } from './materials/other-integration.ts';
 import type { OtherCheck } from './other-check.ts';
 import { otherAcid } from './power/other-acid.ts';
@@ -49,6 +50,7 @@ export function runOthers(): OtherCheck[] {
     ...otherNights(2026, 110),
     ...otherSun(2026, 120),
     ...otherWire(),
+    ...otherHoist(),
   ];
 }
 

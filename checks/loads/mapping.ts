@@ -1,4 +1,5 @@
 import type { FamilyMapping, UnaskedFamily } from '../mapping.ts';
+import { hoistMappings } from './hoist-mapping.ts';
 
 const gear: Readonly<Record<string, string>> = { chain: 'chain', wire: 'wire', cordage: 'rope' };
 
@@ -18,6 +19,7 @@ const pathMappings: readonly FamilyMapping[] = [
 export const loadsMappings: readonly FamilyMapping[] = [
   ...pathMappings,
   // one part a line
+  ...hoistMappings,
 ];
 
 export const loadsUnasked: readonly UnaskedFamily[] = [{ family: 'loads', because: 'no question asks about it yet' }];

@@ -7,7 +7,7 @@ import {
   lampQuestions,
   restQuestions,
 } from '#battery';
-import { unmarkedQuestions } from '#loads';
+import { hoistQuestions, unmarkedQuestions } from '#loads';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
@@ -44,5 +44,6 @@ export function questions(): readonly Question[] {
     ...fuseQuestions(),
     // loads
     ...unmarkedQuestions(),
+    ...hoistQuestions(),
   ];
 }

@@ -1,1 +1,2 @@
+export { hoistQuestions } from './hoist/hoist-questions.ts';
 export { unmarkedQuestions } from './path/unmarked-questions.ts';
