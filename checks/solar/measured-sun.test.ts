@@ -81,6 +81,14 @@ describe('the forms of measured sun', () => {
     expect(stamped('-07:00').at[0]).toBe(stamped('').at[0]);
     expect(stamped('').step_min).toBe(5);
     expect([stamped('').global[4], stamped('').beam![4], stamped('').sky![4]]).toEqual([4, 2, 3]);
+    const plain = read('bms_ghi_day.csv', `Date Time,value\n${rows(20, (i) => `1/20/2022 9:${two(i)},${i}`)}`);
+    expect(plain.at[0]! + 30_000).toBe(Date.parse('2022-01-20T16:00:00Z'));
+    const chosen = read(
+      'g.csv',
+      `DATE (MM/DD/YYYY),LST,Global UV-A [W/m^2],Global PAR [umol/s/m^2],Global CMP22 (vent/cor) [W/m^2]\n${rows(20, (i) => `01/20/2022,09:${two(i)},1,2,${i}`)}`,
+    );
+    expect(chosen.global[7]).toBe(7);
+    expect(chosen.at[0]).toBe(plain.at[0]);
     expect(measuredSun('e.csv', 'time,temp\n1,2\n', place)).toMatchObject({ because: 'its form is not known' });
     expect(
       measuredSun('f.csv', `Time UTC,UTC,ghi\n${rows(20, (i) => `2021-01-01T10:${two(i)}Z,,1`)}`, null),

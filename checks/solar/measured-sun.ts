@@ -209,7 +209,7 @@ const typicalYear: Form = (text) => {
 };
 
 /** Hours from UTC of the clocks that the heads of American stations name. */
-const clocks: Readonly<Record<string, number>> = {
+const clocks: Readonly<Record<string, number | null>> = {
   UTC: 0,
   GMT: 0,
   AST: -4,
@@ -219,6 +219,8 @@ const clocks: Readonly<Record<string, number>> = {
   PST: -8,
   AKST: -9,
   HST: -10,
+  /** local standard time: that of the longitude */
+  LST: null,
 };
 
 /**
@@ -237,27 +239,29 @@ const named: Form = (text, file, longitude_deg) => {
   const sunColumn = (...patterns: RegExp[]) => {
     for (const pattern of patterns) {
       const found = columns.findIndex(
-        (name) => pattern.test(name) && !/pvlib|clear|accumulated|total|reflect|upwelling|temp|zenith/i.test(name),
+        (name) =>
+          pattern.test(name) &&
+          !/pvlib|clear|accumulated|total|reflect|upwelling|temp|zenith|\buv|\bpar\b|mol/i.test(name) &&
+          // where a unit stands in the name it is that of power
+          (!/\[/.test(name) || /\[\s*W\s*\/\s*m/i.test(name)),
       );
       if (found >= 0) return found;
     }
     return -1;
   };
-  const level = sunColumn(
+  const byName = sunColumn(
     /(^|[^a-z])ghi([^a-z]|$)/i,
     /global\s*horiz/i,
     /^global\b(?!.*(tilt|normal|latitude|poa|deg|°))/i,
   );
+  // a file named for it with one column besides the time
+  const level = byName < 0 && columns.length === 2 && /ghi|global/i.test(file) ? 1 : byName;
   if (level < 0) return null;
   const beam = sunColumn(/(^|[^a-z])dni([^a-z]|$)/i, /direct\s*norm/i, /^direct\b/i);
   const sky = sunColumn(/(^|[^a-z])dhi([^a-z]|$)/i, /diffuse\s*horiz/i, /^diffuse\b/i);
   const zoned = columns.findIndex((name) => name.toUpperCase() in clocks);
-  const zone_h =
-    zoned >= 0
-      ? clocks[columns[zoned]!.toUpperCase()]!
-      : longitude_deg === null
-        ? null
-        : Math.round(longitude_deg / 15);
+  const ofLongitude_h = longitude_deg === null ? null : Math.round(longitude_deg / 15);
+  const zone_h = zoned >= 0 ? (clocks[columns[zoned]!.toUpperCase()] ?? ofLongitude_h) : ofLongitude_h;
   const index = (pattern: RegExp) => columns.findIndex((name) => pattern.test(name));
   const [date, year, dayOfYear] = [index(/^date\b/i), index(/^year$/i), index(/^(doy|day of year|julian day)$/i)] as [
     number,
@@ -277,10 +281,9 @@ const named: Form = (text, file, longitude_deg) => {
       const [hours, minutes] = cell(zoned).split(':').map(Number) as [number, number];
       return Date.UTC(of, month - 1, day, hours, minutes) - zone_ms;
     }
-    const stamp = cell(0).replace(' ', 'T');
-    return /[zZ]$|[+-]\d\d:?\d\d$/.test(stamp) ? Date.parse(stamp) : Date.parse(`${stamp}Z`) - zone_ms;
+    return stamp_ms(cell(0), zone_ms);
   };
-  if (zone_h === null && !/[zZ+]|-\d\d:?\d\d$/.test(rest[0]?.[0]?.slice(10) ?? ''))
+  if (zone_h === null && !rest.some((cells) => Number.isFinite(endOf(cells))))
     return { because: 'neither its rows nor its head say what clock they are by, nor is it known where it stood' };
   const rows = rest.flatMap((cells): Row[] => {
     const end = endOf(cells);
@@ -297,5 +300,36 @@ const named: Form = (text, file, longitude_deg) => {
   });
   return { rows, place: null, station: `${file} ${columns.join(' ')}` };
 };
+
+/** `2021-04-01 12:05:00-07:00`, the same without its offset, or `4/1/2021 12:05`; NaN for anything else. */
+function stamp_ms(text: string, zone_ms: number): number {
+  const american = /^(\d+)\/(\d+)\/(\d{4})[ T](\d+):(\d+)/.exec(text);
+  if (american) {
+    const [month, day, year, hours, minutes] = american.slice(1).map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    return Date.UTC(year, month - 1, day, hours, minutes) - zone_ms;
+  }
+  const iso = /^(\d{4})-(\d\d)-(\d\d)[ T](\d+):(\d+)(?::(\d+)(?:\.\d+)?)?\s*(Z|[+-]\d\d:?\d\d)?$/i.exec(text);
+  if (!iso) return Number.NaN;
+  const [year, month, day, hours, minutes, seconds] = iso.slice(1, 7).map((each) => Number(each ?? 0)) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const plain = Date.UTC(year, month - 1, day, hours, minutes, seconds);
+  const offset = iso[7];
+  if (offset === undefined) return plain - zone_ms;
+  if (/z/i.test(offset)) return plain;
+  const ahead_min = Number(offset.slice(1, 3)) * 60 + Number(offset.slice(-2));
+  return plain - (offset.startsWith('-') ? -1 : 1) * ahead_min * 60_000;
+}
 
 const forms: readonly Form[] = [surfrad, srml, typicalYear, named];
