@@ -27,8 +27,8 @@ month's spread. Both judge the sun over the rows that were measured, at the same
 
 ## What was given
 
-- Where the station stood, its height and the date. No haze, pressure, water or ground: the haze is the usual one by latitude,
-  season and height (\`usualHaze\` in \`packages/solar\`, our assumption), so nothing is fitted on a day.
+- Where the station stood, its height and the date. No haze, pressure, water or ground: the air is the usual one by latitude,
+  season and height (\`usualAir\` in \`packages/solar\`, our assumption), so nothing is fitted on a day.
 - Of a clear day, that it was clear. A day is found clear from its measurements alone: its clearness free of the air crossed (Perez
   and others 1990, from memory) is ${clearWhen.clearness} or more in the middle; ${percent(clearWhen.share)} of its light falls within ${percent(clearWhen.steady)} of the clear sky's curve,
   scaled to the day's own height, so that no day is clear for being as bright as the model says; and the beam, where it was
@@ -51,8 +51,9 @@ feeds the other, and only a panel that is tilted much minds which.
 
 The typical year is put together from months of several years, and its sun is mostly modelled from the cloud that was seen. It was
 at hand when the width of the bands was set (what full cloud lets through, what an eighth covers, how thin cloud dims a clear
-sky) and when the factor for a low sun was taken: its nine in ten in the bands is a fit, and other places are the fair test. The clear
-days' haze is as it was before any of these files was looked at, but for its thinning with height.
+sky): its nine in ten in the bands is a fit, and other places are the fair test. The formula for a clear sky was chosen among those of
+\`sky\` while these files were at hand, for what the others do at 1800 m and with a low sun; the one that fitted the clear day here
+best was left for it. Haze and water are from memory, and no day moved them.
 `;
 writeFileSync(here('README.md'), page);
 process.stdout.write(page);

@@ -17,7 +17,7 @@ export function sunWorking(panels: BatteryOfBook['panels'], { kept, place }: Nig
       ...panels.map((panel) => ({ kind: 'goes in', words: panelInWords(panel) }) as const),
       {
         kind: 'how',
-        words: `A clear sky at ${number(Math.abs(place.latitude_deg), 1)}° ${place.latitude_deg < 0 ? 'south' : 'north'} with usual haze (Ineichen and Perez 2002, from memory; haze assumed by latitude and season), on the panel’s own slope, step by step; held against measured days in checks/solar.`,
+        words: `A clear sky at ${number(Math.abs(place.latitude_deg), 1)}° ${place.latitude_deg < 0 ? 'south' : 'north'} with usual haze (Ineichen 2008, from memory; haze and water in the air assumed by latitude and season), on the panel’s own slope, step by step; held against measured days in checks/solar.`,
       },
       {
         kind: 'from',

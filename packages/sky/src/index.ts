@@ -1,7 +1,7 @@
 export { type AirMassForm, airMass, airMassAtPressure, pressureAtHeight_hPa } from './air-mass.ts';
 export { airQuestions } from './air-questions.ts';
 export { cellTemperature_C } from './cell-heat.ts';
-export { type ClearSky, clearSky, noSunlight, type Sunlight } from './clear-sky.ts';
+export { type ClearSky, clearSky, noSunlight, type Sunlight, solisSky } from './clear-sky.ts';
 export { clearSkyQuestions } from './clear-sky-questions.ts';
 export { dewPoint_C, humidity_pct, type MagnusForm, magnusForms, saturationPressure_hPa } from './dew-point.ts';
 export { slopeLightQuestions } from './slope-light-questions.ts';

@@ -49,7 +49,7 @@ export function assumedMeanClearness(latitude_deg: number, dayOfYear: number): n
 }
 
 /** 1 at midsummer of the half of the earth, −1 at midwinter; a month behind the sun. */
-function summerness(latitude_deg: number, dayOfYear: number): number {
+export function summerness(latitude_deg: number, dayOfYear: number): number {
   const midsummer = latitude_deg >= 0 ? 200 : 17;
   return Math.cos((2 * Math.PI * (dayOfYear - midsummer)) / 365.25);
 }

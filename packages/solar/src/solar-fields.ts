@@ -141,12 +141,8 @@ export const cloudsOf = (sky: SkyWord | null, cloud: readonly number[] | null, e
 };
 
 export const solarSources = {
-  clear: {
-    title:
-      'clear sky: P. Ineichen and R. Perez, Solar Energy 73 (2002) 151–157, with the low-sun factor of R. Perez and others (2002)',
-    seen: 'recalled',
-  },
-  haze: { title: 'haze of a usual clear day by latitude, season and height', seen: 'our assumption' },
+  clear: { title: 'clear sky: P. Ineichen, Solar Energy 82 (2008) 758–762', seen: 'recalled' },
+  haze: { title: 'haze and water of a usual clear day by latitude, season and height', seen: 'our assumption' },
   cloud: { title: 'F. Kasten and G. Czeplak, Solar Energy 24 (1980) 177–189', seen: 'read second-hand' },
   season: {
     title: 'shape of a season’s days: P. Bendt, M. Collares-Pereira and A. Rabl (1981); its means are ours',

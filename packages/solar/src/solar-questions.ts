@@ -1,4 +1,4 @@
-import { cellTemperature_C } from '#sky';
+import { cellTemperature_C, dayOfYear } from '#sky';
 import { addDays, inBase, instantAt } from '#units';
 import { angle, assuming, count, humidity, number, type Question, question, series, temperature } from '#working';
 import { bandOf } from './band.ts';
@@ -18,6 +18,7 @@ import {
 } from './solar-fields.ts';
 import { assumedOfPanels, leadOhms, panelGives } from './solar-panel.ts';
 import { assumedKept, keptBand, keptLearnt, leastExpected_Ah } from './sun-kept.ts';
+import { usualAir } from './usual-air.ts';
 
 /** The questions about panels and sun. A function, so that an app that asks none carries none. */
 export function solarQuestions(): readonly Question[] {
@@ -25,7 +26,7 @@ export function solarQuestions(): readonly Question[] {
 }
 
 const airField = () => temperature('°C', -40, 50, 'air about noon');
-const usualAir = () =>
+const noonAirField = () =>
   assuming(airField(), inBase('temperature', 18, '°C'), '18 °C', 'it moves the answer by some percent at most');
 const placeOf = (given: { readonly latitude: number; readonly longitude: number; readonly elevation: number }) => ({
   latitude_deg: given.latitude,
@@ -40,9 +41,15 @@ function clearDayQuestion() {
     fields: {
       ...placeFields(),
       haze: assuming<number | null>(
-        number('', 1, 10, 'Linke turbidity: 2 very clean, 3 to 4 usual, 6 hazy'),
+        number('', 0, 0.45, 'optical depth of the haze at 700 nm: 0.03 very clean, 0.1 usual, 0.3 hazy'),
         null,
         'the usual one',
+        'by latitude, season and height; our assumption',
+      ),
+      water: assuming<number | null>(
+        number('cm', 0.1, 10, 'water in the air above, if it all rained out'),
+        null,
+        'the usual',
         'by latitude, season and height; our assumption',
       ),
     },
@@ -51,14 +58,23 @@ function clearDayQuestion() {
         start: instantAt(given.day, '00:00', given.zone),
         end: instantAt(addDays(given.day, 1), '00:00', given.zone),
       };
-      const found = clearDay(placeOf(given), span, given.haze);
+      const usual = usualAir(given.latitude, dayOfYear((span.start + span.end) / 2), given.elevation);
+      const air = { depth: given.haze ?? usual.depth, water_cm: given.water ?? usual.water_cm };
+      const found = clearDay(placeOf(given), span, air);
       const working = [
         {
-          symbol: 'T',
-          meaning: 'Linke turbidity',
-          value: found.haze,
+          symbol: 'τ',
+          meaning: 'optical depth of the haze at 700 nm',
+          value: found.air.depth,
           unit: '',
-          formula: 'given, or 1 + (T0 − 1)·exp(−h/4000 m)',
+          formula: 'given, or τ0·exp(−h/1500 m)',
+        },
+        {
+          symbol: 'w',
+          meaning: 'water in the air above',
+          value: found.air.water_cm,
+          unit: 'cm',
+          formula: 'given, or w0·exp(−h/2100 m)',
         },
         {
           symbol: 'highest',
@@ -267,7 +283,7 @@ function dayQuestion() {
         `${assumedOfClouds.error_oktas} oktas`,
         'a forecast for tomorrow; our assumption',
       ),
-      air: usualAir(),
+      air: noonAirField(),
     },
     answer: (given) => {
       const panel = panelOf(given);
