@@ -10,7 +10,16 @@ export const appTimeHead = ['| what | median | worst | budget | kept |', '| --- 
 const firstRow = '.work-group a.line-row';
 
 /** A row for each: script before the first place is usable, the first row, the first plan; also at a 4× slower CPU. */
-export async function appTimes(): Promise<string[]> {
+export const appTimes = (): Promise<string[]> =>
+  inServedApp(async (browser, address) => [
+    await scriptRow(browser, address),
+    await timesRow(browser, 'first row can be tapped, warm', 300, (page) => rowShown(page, address), address, 1),
+    await timesRow(browser, 'the same at 4× slower', 1200, (page) => rowShown(page, address), address, 4),
+    await timesRow(browser, 'demo plan complete in its Worker', 300, (page) => firstPlan(page, address), address, 1),
+  ]);
+
+/** Builds the app where its sources changed, serves it on loopback, and does something with it in a browser. */
+export async function inServedApp<T>(work: (browser: Browser, address: string) => Promise<T>): Promise<T> {
   ensureBuilt();
   const server = await preview({
     root: 'apps/web',
@@ -22,13 +31,7 @@ export async function appTimes(): Promise<string[]> {
   try {
     const at = server.httpServer.address();
     if (at === null || typeof at === 'string') throw new Error('the served app has no port');
-    const address = `http://127.0.0.1:${at.port}/`;
-    return [
-      await scriptRow(browser, address),
-      await timesRow(browser, 'first row can be tapped, warm', 300, (page) => rowShown(page, address), address, 1),
-      await timesRow(browser, 'the same at 4× slower', 1200, (page) => rowShown(page, address), address, 4),
-      await timesRow(browser, 'demo plan complete in its Worker', 300, (page) => firstPlan(page, address), address, 1),
-    ];
+    return await work(browser, `http://127.0.0.1:${at.port}/`);
   } finally {
     await browser.close();
     await server.close();
@@ -50,7 +53,7 @@ async function scriptRow(browser: Browser, address: string): Promise<string> {
     loaded.map(async (url) => gzipSync(Buffer.from(await (await fetch(url)).arrayBuffer())).byteLength),
   );
   const sum_kB = sizes.reduce((sum, size) => sum + size, 0) / 1000;
-  return row('script before the first place is usable, gz', sum_kB, sum_kB, 200, 'kB');
+  return appTimeRow('script before the first place is usable, gz', sum_kB, sum_kB, 200, 'kB');
 }
 
 /** Seven times in one context that has the app in its cache and the demo in its store. */
@@ -75,7 +78,7 @@ async function timesRow(
   }
   await context.close();
   took.sort((a, b) => a - b);
-  return row(what, took[3]!, took[6]!, budget_ms, 'ms');
+  return appTimeRow(what, took[3]!, took[6]!, budget_ms, 'ms');
 }
 
 async function warmContext(browser: Browser, address: string): Promise<BrowserContext> {
@@ -115,6 +118,7 @@ async function firstPlan(page: Page, address: string): Promise<number> {
     .then((handle) => handle.jsonValue() as Promise<number>);
 }
 
-function row(what: string, median: number, worst: number, budget: number, unit: string): string {
+/** A row of the table. */
+export function appTimeRow(what: string, median: number, worst: number, budget: number, unit: string): string {
   return `| ${what} | ${median.toFixed(0)} ${unit} | ${worst.toFixed(0)} ${unit} | ${budget} ${unit} | ${median <= budget ? 'yes' : 'NO'} |`;
 }
