@@ -54,7 +54,7 @@ export function loadTestTrend(book: Book, battery: BatteryOfBook, place: PowerPl
       const ageless = { ...history, battery: { ...history.battery, age_years: null } };
       const { capacity_Ah, resistance_mohm, draws, series } = estimateBattery(ageless, { seed });
       const over = series.at.findLastIndex((at) => at <= end);
-      const watts = test.watts ?? (test.circuit === null ? 0 : (book.circuits[test.circuit]?.watts ?? 0));
+      const watts = test.watts ?? circuitWatts(book, test.circuit);
       const amps = watts / usualVolts(battery.record.chemistry, battery.record.nominal_V);
       const hours = (end - start) / hour;
       const result: LoadTestResult = {
@@ -82,6 +82,12 @@ export function loadTestTrend(book: Book, battery: BatteryOfBook, place: PowerPl
     capacityChange_pct_year: change(({ capacity_Ah }) => capacity_Ah),
     resistanceChange_pct_year: change(({ loaded_mohm }) => loaded_mohm),
   };
+}
+
+/** What a circuit draws while it is on, its duty taken into account; none where it is not in the book any more. [W] */
+function circuitWatts(book: Book, circuit: Id | null): number {
+  const found = circuit === null ? undefined : book.circuits[circuit];
+  return found === undefined ? 0 : (found.watts * found.duty_pct) / 100;
 }
 
 /** The slope of a straight line through one draw of each test, as often as there are draws. [% of the first a year] */

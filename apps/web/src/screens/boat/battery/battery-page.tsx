@@ -126,12 +126,12 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
           <LoadTestsPart
             book={book}
             battery={id}
-            trend={told?.loadTests ?? null}
+            trend={told?.loadTests}
             change={told?.loadTestsChange ?? null}
             onOpen={(test) => setOpen({ of: 'result', id: test })}
             onAdd={() => setOpen('load test')}
           />
-          <ForetoldPart nights={told?.compared ?? []} today={todayAt(book)} />
+          {told && <ForetoldPart nights={told.compared} today={todayAt(book)} />}
           <ChargingPart book={book} battery={id} onOpen={setOpen} />
           <Readings id={id} />
           {told && (
@@ -158,12 +158,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
             />
           )}
           {typeof open === 'object' && open?.of === 'result' && (
-            <LoadTestResultSheet
-              book={book}
-              id={open.id}
-              trend={told?.loadTests ?? null}
-              onClose={() => setOpen(null)}
-            />
+            <LoadTestResultSheet book={book} id={open.id} trend={told?.loadTests} onClose={() => setOpen(null)} />
           )}
           {typeof open === 'object' && open?.of === 'panel' && (
             <PanelSheet book={book} battery={id} id={open.id} onClose={() => setOpen(null)} />

@@ -11,6 +11,9 @@ import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { LoadTestsDrawing } from './load-tests-drawing.tsx';
 import { ToldWords } from './told-words.tsx';
 
+const noPlace =
+  'What flowed cannot be worked out without a place: put in where the boat lies, and the load tests say what the battery is worth.';
+
 export function LoadTestsPart({
   book,
   battery,
@@ -21,8 +24,8 @@ export function LoadTestsPart({
 }: {
   readonly book: Book;
   readonly battery: Id;
-  /** null: it is not worked out yet, or cannot be */
-  readonly trend: LoadTestTrend | null;
+  /** undefined: it is not worked out yet; null: the book has no place, so it cannot be */
+  readonly trend: LoadTestTrend | null | undefined;
   /** what becomes of the battery over the tests, in words; null: they do not say */
   readonly change: ToldLine | null;
   readonly onOpen: (test: Id) => void;
@@ -34,7 +37,8 @@ export function LoadTestsPart({
   return (
     <section>
       <h2>Load tests</h2>
-      {tests.length === 0 && (
+      {trend === null && <p className="soft">{noPlace}</p>}
+      {trend?.tests.length === 0 && (
         <p className="soft">
           None yet. A lamp of known watts on for some hours, and the volts every hour, say what it is really worth.
         </p>
@@ -78,7 +82,7 @@ export function LoadTestResultSheet({
 }: {
   readonly book: Book;
   readonly id: Id;
-  readonly trend: LoadTestTrend | null;
+  readonly trend: LoadTestTrend | null | undefined;
   readonly onClose: () => void;
 }) {
   const { run, refusal } = useRun();
@@ -94,9 +98,9 @@ export function LoadTestResultSheet({
       : `${test.watts} W`;
   return (
     <Sheet title="What the load test says" onClose={onClose}>
-      {result === undefined ? (
-        <p role="status">Working out what it says …</p>
-      ) : (
+      {trend === null && <p>{noPlace}</p>}
+      {trend !== null && result === undefined && <p role="status">Working out what it says …</p>}
+      {result !== undefined && (
         <div className="battery-result">
           {loadTestInWords(result, record).map((line, i) => (
             <ToldWords key={lineInWords(line)} line={line} className={i === 0 ? 'battery-full' : 'battery-told'} />
