@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { ChargerRecord } from '#boat-book';
 import type { Endurance } from '#power';
 import { chargingAhead, chargingHelp } from './power-charging.ts';
+import { chargingHelpInWords } from './power-in-words.ts';
+import { lineInWords } from './told-line.ts';
 
 const place = { latitude_deg: 50, longitude_deg: 0, zone: 'UTC' };
 const outboard: ChargerRecord = { name: 'Outboard', battery: 'b', kind: 'outboard', amps: 6, volts_max: 14.4 };
@@ -73,6 +75,21 @@ describe('what a charger would change', () => {
     // 60 % and 12 % an hour: 96 % after three hours
     expect(asked).toEqual([['20T10:00 to 21T10:00'], ['20T10:00 to 20T13:00']]);
     expect(help).toMatchObject({ until: at('20T13:00'), reached_pct: 96, without: { of: 400 }, with: { of: 990 } });
+  });
+
+  it('is told with the odds where they rise, and without them where the floor is passed already', () => {
+    const told = (before: number, after: number, charger: ChargerRecord) => {
+      const [help] = chargingHelp([charger], nights(60, 0, before), place, () => nights(60, 12, after));
+      return lineInWords(chargingHelpInWords(help!, at('20T10:00'), 'UTC'));
+    };
+    expect(told(400, 990, mains)).toBe(
+      'Bench (3.0 A) put on now until today 13:00 brings it to about 96 %. It then lasts the night in 99 of 100, instead of 40 of 100.',
+    );
+    expect(told(0, 0, mains)).toMatch(/brings it to about 96 %\. A night counts as lasted only where/);
+    expect(told(400, 700, outboard)).toBe(
+      'With an hour a day of Outboard (6.0 A) it lasts the night in 70 of 100, instead of 40 of 100.',
+    );
+    expect(told(0, 0, outboard)).toBe('An hour a day of Outboard (6.0 A) does not help: the night in 0 of 100 still.');
   });
 
   it('is nothing where the nights are sure, or the battery is nearly full', () => {

@@ -137,6 +137,7 @@ function floorReachedInWords({ hoursLeft, course, lookedAt_h }: Endurance, zone:
   const from = course.at[0]!;
   const until = (hours: number) => momentInWords(from + hours * hour, from, zone);
   const { low, likely, high } = hoursLeft;
+  if (likely === 0) return 'It is under its floor already.';
   if (low === null)
     return told`In 19 of 20 the floor is not reached within ${reached(`${Math.round(lookedAt_h)} hours`)}.`;
   if (likely === null)
@@ -184,9 +185,16 @@ export const chargingHelpInWords = (
 ): ToldLine => {
   const all = nights === 1 ? 'the night' : `${countInWords(nights).toLowerCase()} nights`;
   const [then, before] = [charger(chanceInWords(changed)), chance(chanceInWords(without))];
+  const helps = changed.of > without.of;
+  const runs = `${name} (${showNumber(amps, 1)} A)`;
   if (until === null)
-    return told`With an hour a day of ${name} (${showNumber(amps, 1)} A) it lasts ${all} in ${then}, instead of ${before}.`;
-  return told`${name} (${showNumber(amps, 1)} A) put on now until ${charger(momentInWords(until, now, zone))} brings it to about ${charger(`${pct(reached_pct)} %`)}. It then lasts ${all} in ${then}, instead of ${before}.`;
+    return helps
+      ? told`With an hour a day of ${runs} it lasts ${all} in ${then}, instead of ${before}.`
+      : told`An hour a day of ${runs} does not help: ${all} in ${before} still.`;
+  const brings = [charger(momentInWords(until, now, zone)), charger(`${pct(reached_pct)} %`)] as const;
+  return helps
+    ? told`${runs} put on now until ${brings[0]} brings it to about ${brings[1]}. It then lasts ${all} in ${then}, instead of ${before}.`
+    : told`${runs} put on now until ${brings[0]} brings it to about ${brings[1]}. A night counts as lasted only where it was over its floor all the way from now.`;
 };
 
 /** Nights to an outing: whether the battery is over its floor through all of them. */
