@@ -97,6 +97,21 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.locator('.card table').first().waitFor();
     },
   ],
+  [
+    'readings from a file',
+    '#/boat',
+    async (page) => {
+      await page.getByRole('link', { name: /House battery/ }).click();
+      await page.getByRole('link', { name: 'Readings from a file' }).click();
+      const rows = Array.from({ length: 30 }, (_, i) => `2026-05-02 20:${10 + i},12.${59 - i}`);
+      await page
+        .getByLabel('File of readings')
+        .setInputFiles({ name: 'log.csv', mimeType: 'text/csv', buffer: Buffer.from(['t,V', ...rows].join('\n')) });
+      await page.getByRole('button', { name: 'Read the file' }).click();
+      await page.getByRole('button', { name: 'Keep these readings' }).click();
+      await page.locator('.readings-plot canvas').waitFor();
+    },
+  ],
   ['her sizes', '#/boat', open('Change her sizes')],
   [
     'a zone',
