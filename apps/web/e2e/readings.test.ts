@@ -108,6 +108,13 @@ describe.each([
     await expect.poll(seen).not.toBe(near);
     await page.getByRole('button', { name: 'All', exact: true }).click();
     await expect.poll(seen).toBe(whole);
+    await page.getByText(/^Charge from .* at the end \d+ %/).waitFor();
+    await page.getByRole('button', { name: 'How the charge is worked out' }).click();
+    await page
+      .getByRole('dialog')
+      .getByText(/the current as it was measured/)
+      .waitFor();
+    await page.keyboard.press('Escape');
     await page.getByText('The same in figures').click();
     await page.getByRole('row', { name: /^11 May 2026 / }).waitFor();
     expect(await seriousFaults(page)).toEqual([]);

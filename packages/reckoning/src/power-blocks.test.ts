@@ -159,6 +159,8 @@ describe('the history of a battery', () => {
     const Ah_out = fallen * course.capacity_Ah.likely;
     expect(Ah_out).toBeGreaterThan(6.5);
     expect(Ah_out).toBeLessThan(9.5);
+    const goesIn = course.working.rows.filter(({ kind }) => kind === 'goes in').map(({ words }) => words);
+    expect(goesIn.join()).toMatch(/the current as it was measured, 100 % of the time/);
     expect(readingsCourse(book(night), 'b', new Map(), { start: 0, end })).toBe('not here');
     expect(readingsCourse(book(night, { places: {} }), 'b', blocks, { start: 0, end })).toBe('no place');
     expect(readingsCourse(book(night), 'b', blocks, { start: 0, end: night.at[0]! - 1 })).toBe('no volts');

@@ -22,7 +22,7 @@ const mostVolts = 200;
 const leastStretch_ms = 10 * 60_000;
 const mostStretches = 300;
 /** Assumed: a measured current may be so much off, of itself and besides. */
-const assumedMeter = { share: 0.03, amps: 0.02 } as const;
+export const assumedMeter = { share: 0.03, amps: 0.02 } as const;
 /** The air is followed every so often. [ms] */
 const airEvery_ms = 3 * 3_600_000;
 

@@ -1,7 +1,8 @@
 /** How each figure of a battery is worked out: what goes in, how, from where, how far it may be off, what can hurt. */
-import { assumedOfBatteries, restSources } from '#battery';
+import { assumedOfBatteries, type BatteryEstimate, restSources } from '#battery';
 import { assumedMisstated, assumedSeenFor_min, assumedTaper_h } from '#power';
 import { showNumber } from '#units';
+import { assumedMeter } from './power-blocks.ts';
 import { assumedChargingFrom_h } from './power-charging.ts';
 import type { BatteryOfBook } from './power-history.ts';
 import type { BatteryNow, NightAheadOf } from './power-night.ts';
@@ -66,6 +67,44 @@ const tablesOf = ({ record }: BatteryOfBook): WorkingRow =>
       .map(({ title, seen }) => (seen === 'recalled' ? `${title} (from memory)` : title))
       .join('; ')}. They are counted to one end, and the spread between them goes into the band.`,
   );
+
+/**
+ * How the charge over a block of readings is worked out.
+ *
+ * @param counted   readings of volts taken from it
+ * @param measured  the share of the time in which the current was measured, 0–1
+ */
+export function courseWorking(
+  battery: BatteryOfBook,
+  { draws, cutOff_V }: BatteryEstimate,
+  counted: number,
+  measured: number,
+): FigureWorking {
+  const { record } = battery;
+  const flowed =
+    measured > 0
+      ? `the current as it was measured, ${percent(measured)} of the time, and otherwise what the circuits drew while someone was aboard and what the panel may have brought`
+      : 'what the circuits drew while someone was aboard, and what the panel may have brought: no current was measured';
+  return working(
+    'charge',
+    'The charge over the readings',
+    goesIn(
+      `${counted} readings of volts, evenly taken from those of this time; ${flowed}; the label (${number(record.nominal_Ah, 1)} Ah), its kind, ${record.made === null ? 'its age not known' : `made ${record.made}`}.`,
+    ),
+    how(
+      `Some ${draws.count} batteries that may be this one are run through all that; those that would have read what was read are kept (${ensemble}). The band is where nine in ten of them lie.`,
+    ),
+    how(`Percent is of what this battery itself gives at its 20-hour current down to ${number(cutOff_V, 1)} V.`),
+    from(
+      `That a measured current is within ${percent(assumedMeter.share)} and ${number(assumedMeter.amps, 2)} A of the true one is our assumption.`,
+    ),
+    tablesOf(battery),
+    assumedOf(battery),
+    unwritten(battery),
+    margin(unknown),
+    care(terminals),
+  );
+}
 
 function estimateWorkings(battery: BatteryOfBook, { counted, estimate }: BatteryNow): FigureWorking[] {
   const { record } = battery;

@@ -1,9 +1,11 @@
 import { type Band, estimateBattery } from '#battery';
 import type { Book, Id } from '#boat-book';
 import type { Span } from '#units';
-import type { ReadBlocks } from './power-blocks.ts';
+import { measuredFlows, type ReadBlocks } from './power-blocks.ts';
 import { batteryHistory, batteryOfBook } from './power-history.ts';
 import { powerPlace } from './power-place.ts';
+import { courseWorking } from './power-working.ts';
+import type { FigureWorking } from './told-line.ts';
 
 const seed = 1;
 /** Longer than this at once, a day's rise and fall would be lost between the steps of the estimate. [days] */
@@ -21,6 +23,7 @@ export interface ReadingsCourse {
   readonly odd: number;
   /** readings of volts it was worked out from */
   readonly counted: number;
+  readonly working: FigureWorking;
 }
 
 /** Why nothing can be said. */
@@ -46,7 +49,9 @@ export function readingsCourse(book: Book, block: Id, blocks: ReadBlocks, within
   if (place === null) return 'no place';
   const history = batteryHistory(book, battery, place, span);
   if (history.readings.length === 0) return 'no volts';
-  const { series, capacity_Ah, odd } = estimateBattery(history, { seed });
+  const estimate = estimateBattery(history, { seed });
+  const { series, capacity_Ah, odd } = estimate;
+  const measured_ms = measuredFlows(battery.blocks, span).spans.reduce((sum, each) => sum + each.end - each.start, 0);
   return {
     at: series.at,
     low: Float32Array.from(series.low),
@@ -55,5 +60,6 @@ export function readingsCourse(book: Book, block: Id, blocks: ReadBlocks, within
     capacity_Ah,
     odd: odd.length,
     counted: history.readings.length,
+    working: courseWorking(battery, estimate, history.readings.length, measured_ms / Math.max(1, end - start)),
   };
 }

@@ -4,6 +4,8 @@ import type { Book, Id } from '#boat-book';
 import { columnsThere, type ReadColumn, type ReadingColumns, readingsByDay } from '#readings';
 import { PickField } from '../../../parts/choice-fields.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
+import '../battery/battery.css';
+import { WorkingSheet } from '../battery/told-words.tsx';
 import { many, monthMark, stampInWords, stretchInWords } from './moment-in-words.ts';
 import { type Plot, type PlotBand, plotInto, type View } from './plot.ts';
 import { type Course, useCourse } from './use-course.ts';
@@ -45,6 +47,7 @@ export function ReadingsDrawing({
   const seen = useRef<View | null>(null);
   const [view, setView] = useState<View | null>(null);
   const [point, setPoint] = useState<number | null>(null);
+  const [showsWorking, setShowsWorking] = useState(false);
   const course = useCourse(book, block, view);
   const band: PlotBand | null = course.state === 'told' ? course.course : null;
   const column = there.includes(of) ? of : there[0]!;
@@ -145,6 +148,14 @@ export function ReadingsDrawing({
         {band && ' Coloured: charge in percent, right; likely, and the band of 9 in 10.'}
       </figcaption>
       <p role="status">{courseInWords(course, zone)}</p>
+      {course.state === 'told' && (
+        <button type="button" className="words" onClick={() => setShowsWorking(true)}>
+          How the charge is worked out
+        </button>
+      )}
+      {course.state === 'told' && showsWorking && (
+        <WorkingSheet workings={[course.course.working]} onClose={() => setShowsWorking(false)} />
+      )}
       <InWords columns={columns} zone={zone} />
     </figure>
   );
