@@ -63,7 +63,8 @@ export function plateVolts(line: RestLine, draws: Draws, n: number, hand: number
     draws.level_V[n]! * spread +
     draws.slope_V[n]! * (charge - 0.6) +
     line.perDegree_V * (battery_C - 25) -
-    knee_V * Math.exp(-Math.max(-0.02, hand) / kneeFill)
+    // with a third at hand the knee is a millionth of a volt away
+    (hand > 0.33 ? 0 : knee_V * Math.exp(-Math.max(-0.02, hand) / kneeFill))
   );
 }
 
@@ -85,11 +86,12 @@ export function terminalVolts(
   const knee = 0.15 * draws.capacity_Ah[n]!;
   const drop = ohms * (0.6 * amps + 0.4 * knee * Math.asinh(amps / knee));
   const charge = (state.hand - draws.stranded[n]!) / (1 - draws.stranded[n]!);
-  const full = amps < 0 ? (lead ? 1.2 : 0.9) / (1 + Math.exp(-(charge - 0.97) / (lead ? 0.04 : 0.008))) : 0;
+  const volts = plateVolts(line, draws, n, state.hand, battery_C) - drop + state.surface_V;
+  if (amps >= 0) return volts;
+  const full = (lead ? 1.2 : 0.9) / (1 + Math.exp(-(charge - 0.97) / (lead ? 0.04 : 0.008)));
   const rise = full * (1 - Math.exp(amps / (0.03 * draws.capacity_Ah[n]!)));
-  const volts = plateVolts(line, draws, n, state.hand, battery_C) - drop + state.surface_V + rise;
   // a regulator holds the volts of a full battery here
-  return amps < 0 ? Math.min(volts, lead ? 14.5 : 14.4) : volts;
+  return Math.min(volts + rise, lead ? 14.5 : 14.4);
 }
 
 /** What the length and the heat of each stretch make of the paces of a battery, worked out once for all draws. */

@@ -35,7 +35,7 @@ const apartAtMost = 12;
 /** Weights of the steps in which readings are taken in; their inverses sum to 1 (A. Emerick and A. Reynolds 2013). */
 const steps = [9.333, 7, 4, 2];
 /** Moves of each member after that, each along the difference of two others (C. ter Braak 2006). */
-const moves = 12;
+const moves = 9;
 /** Before them, rounds of moves in what the log left out alone, at most, while a reading lies further off than this. */
 const rounds = 10;
 const wellFitted = 2;
@@ -181,7 +181,6 @@ export class Ensemble {
   private moveEvent(event: UnloggedEvent): void {
     this.moveAnew(event);
     // what a few have found, others come to know
-    this.moveAlong(event);
     this.moveAlong(event);
   }
 

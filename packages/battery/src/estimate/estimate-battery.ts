@@ -9,7 +9,7 @@ import { type Draws, priorOf } from './priors.ts';
 import { stretchesOf } from './stretches.ts';
 
 /** Members of the ensemble. */
-const members = 400;
+const members = 200;
 
 /** What is believed of a battery at the end of its history. Bands hold 90 of 100. */
 export interface BatteryEstimate {
