@@ -5,6 +5,7 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { judgedOwners, ownersInMarkdown } from './calibration.ts';
+import { claimsInMarkdown } from './claims.ts';
 import { asEstimated, choicesARun, stillToCome } from './estimate-asked.ts';
 import { folderInLines, judgeFolder } from './measured-batteries.ts';
 
@@ -42,6 +43,13 @@ ${ownersInMarkdown(judgedOwners(firstSeed, lastSeed, asEstimated)).join('\n')}
 
 The shape of the estimate's model (two wells of charge) is one of its ingredients; its rest volts, its resistance and its draws
 are not.
+
+## What keepers say
+
+Common practice, with no published source: nothing passes or fails by it. At 15 °C; percent of what the battery holds, with the ends of
+nine in ten; a battery of unknown age.
+
+${claimsInMarkdown(here('data')).join('\n')}
 `;
 writeFileSync(here('README.md'), page);
 process.stdout.write(page);
