@@ -7,7 +7,7 @@ import {
   lampQuestions,
   restQuestions,
 } from '#battery';
-import { hoistQuestions, unmarkedQuestions } from '#loads';
+import { endingQuestions, hoistQuestions, strengthQuestions, unmarkedQuestions } from '#loads';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
@@ -43,6 +43,8 @@ export function questions(): readonly Question[] {
     ...conductorQuestions(),
     ...fuseQuestions(),
     // loads
+    ...strengthQuestions(),
+    ...endingQuestions(),
     ...unmarkedQuestions(),
     ...hoistQuestions(),
   ];
