@@ -62,7 +62,8 @@ function strengthAnswer({
       because: `${what} of ${size_mm} mm is not among ${sizesIn(columns).join(', ')} mm; nothing is interpolated: go by its mark`,
       results: [{ symbol: 'F', meaning: 'breaking load', value: 'unknown', unit: '' }],
       ...shown,
-      sources,
+      // the tables that were looked through
+      sources: [...columns.map(({ source }) => ({ title: source, seen: 'read second-hand' as const })), ...sources],
     };
   const { factor, whose } = factorOf(gear, use);
   const breaking_kN = (lowest.force_N / 1000) * share;
