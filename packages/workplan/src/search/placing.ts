@@ -21,6 +21,10 @@ export class Placing {
   readonly lines: SetUpLines;
   /** the mark after what has begun already */
   private clean: number;
+  /** by step: whether it or its waits ask for a set-up */
+  private readonly hasSetUps: readonly boolean[];
+  /** by minutes in a row that allow a kind of work: the first minute from a minute on that allows it */
+  private readonly allowed = new WeakMap<Int32Array, Int32Array>();
   /** after a search that found no start: the least extra set-up minutes that were refused; Infinity: none were */
   refusedCost = Number.POSITIVE_INFINITY;
   /** how many starts have been looked for so far: a measure of work that is the same on every machine */
@@ -30,6 +34,9 @@ export class Placing {
     this.compiled = compiled;
     this.taken = new Taken(compiled);
     this.lines = new SetUpLines(this.taken);
+    this.hasSetUps = compiled.steps.map(
+      ({ setUps, waits }) => setUps.length > 0 || waits.some((wait) => wait.setUps.length + wait.still.length > 0),
+    );
     for (const step of compiled.steps) if (step.fixed !== null) this.begin(step);
     this.clean = this.taken.mark();
   }
@@ -109,6 +116,11 @@ export class Placing {
     this.effort++;
     this.refusedCost = Number.POSITIVE_INFINITY;
     const step = this.compiled.steps[index]!;
+    if (step.mix < 0 && !step.before.some((tie) => tie.abrade >= 0)) {
+      const { from, to } = this.startsAfter(step, notBefore, ignoreGreatest);
+      const way = { batchOf: -1, abrade: 0, lasts: step.minutes, from, to, by: this.compiled.horizon };
+      return from <= to && this.search(step, way, extra) >= 0;
+    }
     const ways = this.ways(step, notBefore, ignoreGreatest);
     if (ways.length === 1) return this.search(step, ways[0]!, extra) >= 0;
     const { taken } = this;
@@ -128,18 +140,24 @@ export class Placing {
     return best !== null && this.search(step, best, extra) >= 0;
   }
 
-  private ways(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): Way[] {
+  /** The starts that what a step comes after leaves it, however it is done. */
+  private startsAfter(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): { from: Minute; to: Minute } {
     let from = Math.max(step.earliest, notBefore);
     let to = this.compiled.horizon;
-    const windows: { readonly end: Minute; readonly abrade: Minute }[] = [];
     for (const tie of step.before) {
       const end = this.endOf(tie);
       from = Math.max(from, end + tie.least);
-      if (tie.greatest < 0) continue;
-      if (tie.abrade >= 0) windows.push({ end: end + tie.greatest, abrade: tie.abrade });
-      else if (!ignoreGreatest) to = Math.min(to, end + tie.greatest);
+      if (tie.greatest >= 0 && tie.abrade < 0 && !ignoreGreatest) to = Math.min(to, end + tie.greatest);
     }
-    windows.sort((a, b) => a.end - b.end);
+    return { from, to };
+  }
+
+  private ways(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): Way[] {
+    const { from, to } = this.startsAfter(step, notBefore, ignoreGreatest);
+    const windows = step.before
+      .filter((tie) => tie.greatest >= 0 && tie.abrade >= 0)
+      .map((tie) => ({ end: this.endOf(tie) + tie.greatest, abrade: tie.abrade }))
+      .sort((a, b) => a.end - b.end);
     const parts: { from: Minute; to: Minute; abrade: Minute }[] = [];
     let abrade = 0;
     let at = from;
@@ -193,14 +211,16 @@ export class Placing {
     const latest = Math.min(way.to, step.latestFinish - lasts, way.by - lasts);
     const deadline = compiled.jobs[step.job]!.deadline;
     const dusty = step.zone >= 0 && (step.source.dusty || way.abrade > 0);
-    const hasSetUps = step.setUps.length > 0 || step.waits.some((wait) => wait.setUps.length + wait.still.length > 0);
+    const hasSetUps = this.hasSetUps[step.index]!;
+    const { run } = step;
+    const allowed = this.allowedFrom(run);
     const setUpsAtStart = taken.setUpMinutes;
     let tries = 0;
     let moved = 0;
     if (hasSetUps && takes) lines.forgetWindows();
-    for (let at = 0; at < stretches.length; at++) {
+    // a step of no minutes may lie at the end of a stretch
+    for (let at = taken.stretchAt(lasts > 0 ? way.from : way.from - 1); at < stretches.length; at++) {
       const stretch = stretches[at]!;
-      if (lasts > 0 ? stretch.to <= way.from : stretch.to < way.from) continue;
       if (stretch.from > latest) break;
       if (!this.hasRoom(step, lasts, at)) continue;
       let start = Math.max(stretch.from, way.from);
@@ -208,8 +228,8 @@ export class Placing {
       if (lasts === 0 && !this.placeHasFeatures(step, stretch.day)) continue;
       let opened = -1;
       while (start <= last) {
-        if (lasts > 0 && step.run[start]! < lasts) {
-          start += step.run[start]! + 1;
+        if (lasts > 0 && run[start]! < lasts) {
+          start = allowed[start + run[start]!]!;
           continue;
         }
         const finish = start + lasts;
@@ -286,6 +306,17 @@ export class Placing {
       }
     }
     return -1;
+  }
+
+  /** By minute: the first from it on that allows a kind of work; horizon + 1: none. */
+  private allowedFrom(run: Int32Array): Int32Array {
+    const known = this.allowed.get(run);
+    if (known !== undefined) return known;
+    const from = new Int32Array(run.length + 1).fill(run.length);
+    for (let minute = run.length - 1; minute >= 0; minute--)
+      from[minute] = run[minute]! > 0 ? minute : from[minute + 1]!;
+    this.allowed.set(run, from);
+    return from;
   }
 
   /** Whether enough hands have so many minutes in a row free of steps in a stretch of work, each by itself. */

@@ -18,6 +18,15 @@ interface Gap {
   finish: Minute;
 }
 
+/** How soon and how long an aspect can stand in a state before the spell at a place of its line. */
+interface Window {
+  readonly aspect: number;
+  readonly state: number;
+  readonly place: number;
+  readonly soonest: Minute;
+  readonly latest: Minute;
+}
+
 /**
  * Keeps an aspect in a state for as long as something needs it, with the changes of set-up that takes: before, after
  * what stood before, and back again before what was already asked for later.
@@ -28,8 +37,11 @@ export class SetUpLines {
   backLate = true;
   /** the gaps in which changes are being laid, by aspect */
   private readonly open: (Gap | null)[];
+  /** by aspect: its gap, used again and again */
+  private readonly gaps: readonly Gap[];
   private depth = 0;
-  private readonly windows = new Map<number, { soonest: Minute; latest: Minute }>();
+  private readonly windows: Window[] = [];
+  private windowCount = 0;
   /** after `makeWay`: what stands on either side, drawn out into the gap where a change asked for it */
   private wayWas: Spell | null = null;
   private wayNext: Spell | null = null;
@@ -60,6 +72,7 @@ export class SetUpLines {
       ),
     );
     this.open = taken.compiled.aspects.map(() => null);
+    this.gaps = taken.lines.map(([first]) => ({ was: first!, next: first!, laying: null, start: 0, finish: 0 }));
     const hands = taken.busy.map((_, hand) => hand);
     this.handsFound = new Int32Array(hands.length);
     this.oneHand = hands.map((hand) => [hand]);
@@ -348,8 +361,19 @@ export class SetUpLines {
     if (was.state === next.state) return none;
     const chain = this.chains[aspect]![was.state]![next.state]!;
     if (chain.length === 0) return null;
-    const gap: Gap = { was, next, laying: null, start: 0, finish: 0 };
+    const gap = this.gaps[aspect]!;
+    gap.was = was;
+    gap.next = next;
+    gap.laying = null;
     this.open[aspect] = gap;
+    if (chain.length === 1) {
+      const one = this.makeChange(chain[0]!, was.to, next.from, late, gap);
+      this.open[aspect] = null;
+      if (one === null) return null;
+      this.wayWas = gap.was;
+      this.wayNext = gap.next;
+      return [one];
+    }
     const made: MadeChange[] = [];
     let [soonest, latest] = [was.to, next.from];
     for (let k = 0; k < chain.length; k++) {
@@ -363,7 +387,7 @@ export class SetUpLines {
       else soonest = one.finish;
     }
     this.open[aspect] = null;
-    if (late && made.length > 1) made.reverse();
+    if (late) made.reverse();
     this.wayWas = gap.was;
     this.wayNext = gap.next;
     return made;
@@ -440,10 +464,10 @@ export class SetUpLines {
       }
     }
     if (best < 0) return { soonest: Number.POSITIVE_INFINITY, latest: 0 };
-    // an aspect has at most 32 states, and there are at most as many bits of one in a mask
-    const key = (aspect * 32 + best) * 65536 + i;
-    const known = this.windows.get(key);
-    if (known !== undefined) return known;
+    for (let n = 0; n < this.windowCount; n++) {
+      const known = this.windows[n]!;
+      if (known.place === i && known.aspect === aspect && known.state === best) return known;
+    }
     const mark = taken.mark();
     if (next !== undefined) for (const made of next.before) this.unmake(made);
     const end = next?.from ?? taken.compiled.horizon;
@@ -456,14 +480,14 @@ export class SetUpLines {
       latest = after === null ? 0 : after.length === 0 ? next.from : after[0]!.start;
     }
     taken.takeBack(mark);
-    const window = { soonest, latest };
-    this.windows.set(key, window);
+    const window = { aspect, state: best, place: i, soonest, latest };
+    this.windows[this.windowCount++] = window;
     return window;
   }
 
   /** Forgets the windows found so far: something has been taken since. */
   forgetWindows(): void {
-    this.windows.clear();
+    this.windowCount = 0;
   }
 
   /**

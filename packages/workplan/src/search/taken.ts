@@ -107,6 +107,11 @@ export class Taken {
     for (const runs of this.freeRuns) runs.fill(-1);
   }
 
+  /** the first stretch of work that ends after a minute; as many as there are: none does */
+  stretchAt(minute: Minute): number {
+    return minute >= this.stretchFrom.length ? this.compiled.stretches.length : this.stretchFrom[Math.max(0, minute)]!;
+  }
+
   /** the day whose stretch of work a minute lies in */
   dayAt(minute: Minute): number {
     return this.compiled.stretches[this.stretchFrom[minute]!]!.day;
