@@ -18,6 +18,7 @@ export {
   estimateBattery,
   type OddReading,
 } from './estimate/estimate-battery.ts';
+export { type NextReading, type NextReadingKind, nextReadings } from './estimate/next-reading.ts';
 export { assumedOfBatteries } from './estimate/priors.ts';
 export { floor_pct, selfDischarge_pct_month } from './keeping.ts';
 export { keepingQuestions } from './keeping-questions.ts';

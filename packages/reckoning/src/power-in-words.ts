@@ -12,8 +12,8 @@ import type { BatteryNow, NightAheadOf, NightCompared } from './power-night.ts';
 import { figureOf, type ToldLine, told } from './told-line.ts';
 import { dayInWords } from './when-in-words.ts';
 
-const volts = (value: number) => value.toFixed(2);
-const Ah = (value: number) => showNumber(value, value < 10 ? 1 : 0);
+export const volts = (value: number) => value.toFixed(2);
+export const Ah = (value: number) => showNumber(value, value < 10 ? 1 : 0);
 const pct = (value: number) => String(Math.round(value));
 const hour = 3_600_000;
 const charge = figureOf('charge');
@@ -36,7 +36,7 @@ export const kindInWords = { flooded: 'flooded lead', agm: 'AGM', gel: 'gel', li
 export const usualHeat_C = 18;
 
 /** `62 to 78` or one figure where both round to the same. */
-function bandInWords({ low, high }: Pick<Band, 'low' | 'high'>, shown: (value: number) => string): string {
+export function bandInWords({ low, high }: Pick<Band, 'low' | 'high'>, shown: (value: number) => string): string {
   const [from, to] = [shown(low), shown(high)];
   return from === to ? from : `${from} to ${to}`;
 }
@@ -202,22 +202,6 @@ export function outingInWords({ endurance }: NightAheadOf, title: string, outing
   const last = endurance.nights.at(-1)!;
   const first = endurance.nights.at(-outingNights) ?? last;
   return told`${title}: ${outingNights === 1 ? 'the night' : outingNights === 2 ? 'both nights' : `all ${countInWords(outingNights).toLowerCase()} nights`} in ${chance(chanceInWords(last.lasts))}. It sets out into the first with about ${morningCharge(`${pct(first.evening_pct.likely)} %`)} ${morningCharge(`(${bandInWords(first.evening_pct, pct)})`)} and ends at ${morningCharge(`${pct(last.morning_pct.likely)} %`)} ${morningCharge(`(${bandInWords(last.morning_pct, pct)})`)}.`;
-}
-
-/** What further look at the meter would say most, with why. */
-export function furtherReadingInWords(known: BatteryNow, battery: BatteryOfBook, now: number): ToldLine {
-  const { soc_pct, capacity_Ah } = known.estimate;
-  const rested = battery.readings.filter(([, { circumstance }]) => circumstance === 'rested').at(-1)?.[1];
-  const since_days = rested === undefined ? null : (now - Date.parse(rested.at)) / (24 * hour);
-  const flat = battery.record.chemistry === 'lifepo4';
-  if (flat)
-    return 'The volts of LiFePO4 hardly move between 20 and 90 %: one reading says little. Charge it full now and then and count from there.';
-  if (since_days === null || since_days > 4 || soc_pct.high - soc_pct.low > 20)
-    return told`Read it rested: loads off, before sunrise, panel dark. ${since_days === null ? 'It never was' : `The last such reading is ${Math.round(since_days)} ${Math.round(since_days) === 1 ? 'day' : 'days'} old`}, and the charge is known to ${charge(`${bandInWords(soc_pct, pct)} %`)}.`;
-  const last = battery.loadTests.flatMap(([, { readings }]) => readings).length;
-  if ((capacity_Ah.high - capacity_Ah.low) / capacity_Ah.likely > 0.2 || last === 0)
-    return told`A load test would say most: with the panel dark put a lamp of known watts on for some hours and read the volts every hour, then rested next morning. What it holds is known to ${capacity(`${bandInWords(capacity_Ah, Ah)} Ah`)} only.`;
-  return 'Nothing is missing now. The next rested reading before sunrise keeps it so.';
 }
 
 /** A night foretold beside the morning's reading. */

@@ -3,6 +3,7 @@ import type { Book, Id } from '#boat-book';
 import { circuitSpans } from '#power';
 import type { Span } from '#units';
 import { type LoadTestTrend, loadTestTrend } from './load-test-trend.ts';
+import { furtherReadingInWords } from './next-reading-in-words.ts';
 import type { ReadBlocks } from './power-blocks.ts';
 import { chargingHelp } from './power-charging.ts';
 import { batteryOfBook } from './power-history.ts';
@@ -14,7 +15,6 @@ import {
   drawSumInWords,
   drawsInWords,
   floorInWords,
-  furtherReadingInWords,
   howFullInWords,
   kindInWords,
   loadTestChangeInWords,
@@ -162,7 +162,7 @@ export function powerTold(
         ...chargingHelp(ahead.chargers, ahead.endurance, known.place, ahead.withMore).map((help) =>
           chargingHelpInWords(help, now, known.place.zone),
         ),
-        furtherReadingInWords(known, battery, now),
+        furtherReadingInWords(known, battery, stop_V),
       ]),
       ...part('draws', 'What draws', [...drawsInWords(ahead), drawSumInWords(ahead)]),
       ...testsPart,

@@ -14,6 +14,7 @@ export type FigureOf =
   | 'sun'
   | 'charger'
   | 'draw'
+  | 'next reading'
   | 'load test'
   | 'foretold';
 

@@ -206,6 +206,25 @@ function fillAtCutOff(
   return (low + high) / 2;
 }
 
+/** Fill of the well at hand after a steady current out for some hours. Changes nothing. */
+export function handAfter(
+  draws: Draws,
+  n: number,
+  { hand, rest }: Readonly<State>,
+  amps: number,
+  hours: number,
+  battery_C: number,
+  lead: boolean,
+): number {
+  const held = draws.held_Ah[n]!;
+  const atHand = draws.atHand[n]!;
+  const rate = draws.rate_1_h[n]! * rateAt(lead, battery_C);
+  const mean = atHand * hand + (1 - atHand) * rest;
+  const steady = (amps * (1 - atHand)) / (held * atHand * rate);
+  const fade = Math.exp(-rate * hours);
+  return mean - (amps * hours) / held - (mean - hand) * fade - steady * (1 - fade);
+}
+
 /** Still to come at a steady current down to the cut-off. [Ah] Changes nothing. @param amps > 0 */
 export function stillToCome_Ah(
   line: RestLine,
@@ -218,21 +237,14 @@ export function stillToCome_Ah(
   cutOff: number,
 ): number {
   const held = draws.held_Ah[n]!;
-  const atHand = draws.atHand[n]!;
-  const rate = draws.rate_1_h[n]! * rateAt(lead, battery_C);
   const dry = fillAtCutOff(line, draws, n, amps, battery_C, lead, cutOff);
   if (state.hand <= dry) return 0;
-  const mean = atHand * state.hand + (1 - atHand) * state.rest;
-  const steady = (amps * (1 - atHand)) / (held * atHand * rate);
-  const handAfter = (hours: number) => {
-    const fade = Math.exp(-rate * hours);
-    return mean - (amps * hours) / held - (mean - state.hand) * fade - steady * (1 - fade);
-  };
+  const mean = draws.atHand[n]! * state.hand + (1 - draws.atHand[n]!) * state.rest;
   let low = 0;
   let high = (mean * held) / amps + 1e-6;
   for (let i = 0; i < 30; i++) {
     const middle = (low + high) / 2;
-    if (handAfter(middle) > dry) low = middle;
+    if (handAfter(draws, n, state, amps, middle, battery_C, lead) > dry) low = middle;
     else high = middle;
   }
   return amps * low;

@@ -208,6 +208,15 @@ export class Ensemble {
     end.surface_V[n] = course.surface_V[count - 1]!;
   }
 
+  /** How far the meter of the last reading shows too much, by member; nought where nothing was read. [V] */
+  meterOff_V(): Float64Array {
+    const { size, zs, fitting } = this;
+    const last = fitting.meter.at(-1);
+    return Float64Array.from({ length: size }, (_, n) =>
+      last === undefined ? 0 : meterSpread_V * zs[n * fitting.dimensions + last]!,
+    );
+  }
+
   /** What member `n` comes to at the end of each stretch; good until the next is asked for. */
   courseOf(n: number): Course {
     const { fitting, draws, zs, amps, course } = this;

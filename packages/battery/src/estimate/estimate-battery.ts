@@ -25,6 +25,8 @@ export interface BatteryEstimate {
   readonly cutOff_V: number;
   /** what is believed, draw by draw */
   readonly draws: BatteryDraws;
+  /** the same draws as the model has them, at the end of the history */
+  readonly members: BatteryMembers;
   /** charge over the time of the history */
   readonly series: EstimateSeries;
   readonly odd: readonly OddReading[];
@@ -38,6 +40,16 @@ export interface BatteryDraws {
   readonly capacity_Ah: Float64Array;
   readonly loaded_mohm: Float64Array;
   readonly left_Ah: Float64Array;
+}
+
+/** The draws of the estimate's own model: for `nextReadings`. Volts and ohms are those of a 12 V battery. */
+export interface BatteryMembers {
+  readonly draws: Draws;
+  /** how full the well at hand and the other are, 0–1 */
+  readonly hand: Float64Array;
+  readonly rest: Float64Array;
+  /** how far the meter of the last reading shows too much. [V] */
+  readonly meter_V: Float64Array;
 }
 
 /** Charge at the ends of the stretches of the history. [ms, %] */
@@ -119,6 +131,7 @@ export function estimateBattery(history: BatteryHistory, { seed, load_A }: Estim
     capacity_Ah: bandOf(capacity),
     resistance_mohm: bandOf(loaded_mohm),
     cutOff_V: cutOff_V(chemistry) * scale,
+    members: { draws, hand: end.hand, rest: end.rest, meter_V: ensemble.meterOff_V() },
     draws: { count: size, charge, capacity_Ah: capacity, loaded_mohm, left_Ah: left },
     series: seriesOf(ensemble, draws, stretches.end),
     odd: [
