@@ -82,9 +82,3 @@ export const sources = {
     seen: 'our assumption',
   },
 } as const satisfies Record<string, Source>;
-
-export const cautions = {
-  under: 'Nobody stands or reaches under a plate, a mast or a load that hangs from hand gear.',
-  slip: 'Hold the load on a pawl, a cleat or a pin, not by hand and not by friction. A crank let go spins: keep hands and face out of its circle.',
-  persons: 'None of this is for lifting a person.',
-} as const;
