@@ -47,7 +47,7 @@ describe('rows from outside the project', () => {
     // answer for weather made into spans is known
     expect(without).toEqual([
       'sky.suitable-spans',
-      // made of sky.sun-position and sky.clear-sky-by-haze, which have rows; held to measured days in checks/solar
+      // made of sky.sun-position and sky.clear-sky-by-haze, which have rows; held to another's formulas below
       'sky.clear-sky',
       // held to published values and to properties beside them
       'sky.sun-and-sky',

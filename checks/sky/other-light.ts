@@ -75,7 +75,7 @@ export function otherLight(seed: number): OtherCheck[] {
         against: 'the simplified Solis formulas, haze and water turned into turbidity by Ineichen (2008, from memory)',
         unit: '',
         allowed: 0.09,
-        why: 'fitted to other skies: from 13° up ours is 2 % the brighter in the mean, at 10° 6 % the dimmer, and further down dimmer still, as measured winter days are (checks/solar)',
+        why: 'fitted to other skies: from 13° up ours is 2 % the brighter in the mean, at 10° 6 % the dimmer, and further down dimmer still, where its factor for a low sun is held',
       },
       hazes,
     ),

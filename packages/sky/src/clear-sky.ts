@@ -99,8 +99,8 @@ export interface ClearSky {
  * sun's centre sets. Here it fades over the quarter of a degree (the sun's half width) before that (ours), so that nothing
  * jumps.
  *
- * Source: the factor by R. Perez and others, Solar Energy 73 (2002) 307–317, from memory. Checked in checks/sky, and against
- * measured days in checks/solar.
+ * Source: the factor by R. Perez and others, Solar Energy 73 (2002) 307–317, from memory. Checked in checks/sky, against
+ * `solisSky` too.
  */
 export function clearSky({ zenith, outside_W_m2, turbidity, elevation_m }: ClearSky): Sunlight {
   if (zenith >= 90) {
