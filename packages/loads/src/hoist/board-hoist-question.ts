@@ -102,7 +102,12 @@ export function boardHoistQuestion() {
       const plate = plateOf(given);
       for (let n = 0; n <= 60; n++) {
         const pull = platePull(plate, given['down-to'] + ((given['up-to'] - given['down-to']) * n) / 60, 1);
-        if (pull.kind === 'no pull') return { where: 'lead-aft', wrong: pull.wrong, right: pull.right };
+        if (pull.kind === 'no pull')
+          return {
+            where: pull.at === 'attachment' ? 'attached-along' : 'lead-aft',
+            wrong: pull.wrong,
+            right: pull.right,
+          };
       }
       return null;
     },

@@ -111,6 +111,7 @@ describe('a board', () => {
     const at = (change: Partial<HingedPlate>) => platePull({ ...ironPlate, ...change }, 30, 500);
     expect(at({ attachment: { along_m: 0, square_m: 0 } })).toMatchObject({
       kind: 'no pull',
+      at: 'attachment',
       wrong: expect.stringContaining('at the pivot'),
     });
     expect(at({ lead: { aft_m: 0.9, up_m: -2 } })).toMatchObject({

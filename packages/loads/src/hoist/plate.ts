@@ -50,7 +50,13 @@ export type PlatePull =
       /** what the pivot bears, aft and up of the boat. [N] */
       readonly pivot_N: { readonly aft: number; readonly up: number };
     }
-  | { readonly kind: 'no pull'; readonly wrong: string; readonly right: string };
+  | {
+      readonly kind: 'no pull';
+      /** what is to be moved */
+      readonly at: 'attachment' | 'lead';
+      readonly wrong: string;
+      readonly right: string;
+    };
 
 /**
  * Tension in the wire that balances a pivoting plate, by moments about the pivot. No friction at the pivot or in the
@@ -67,12 +73,14 @@ export function platePull(plate: HingedPlate, down_deg: number, weight_N: number
   if (wire_m < 1e-6)
     return {
       kind: 'no pull',
+      at: 'lead',
       wrong: `at ${round(down_deg)}° the wire's attachment is at the lead block`,
       right: 'end the travel before the two meet, or set the lead higher',
     };
   if (Math.hypot(x, y) < 1e-6)
     return {
       kind: 'no pull',
+      at: 'attachment',
       wrong: 'the wire is attached at the pivot: no pull there turns the plate',
       right: 'attach it away from the pivot, towards the far end',
     };
@@ -81,6 +89,7 @@ export function platePull(plate: HingedPlate, down_deg: number, weight_N: number
   if (arm_m < 0.005)
     return {
       kind: 'no pull',
+      at: 'lead',
       wrong:
         arm_m > -0.005
           ? `at ${round(down_deg)}° the wire runs past the pivot: no pull turns the plate`
