@@ -14,7 +14,7 @@ afterAll(async () => {
 
 const open = (name: string | RegExp) => async (page: Page) => {
   await page.getByRole('button', { name }).first().click();
-  await page.getByRole('dialog').waitFor();
+  await page.locator('dialog[aria-busy="false"]').waitFor();
 };
 const battery = (name: string | RegExp) => async (page: Page) => {
   await page.getByRole('link', { name: /House battery/ }).click();
@@ -28,7 +28,28 @@ const firstJob = async (page: Page) => {
 
 const plan = async (page: Page) => {
   await page.locator('.days-block').first().waitFor({ timeout: 30_000 });
+  await standsStill(page);
 };
+/** Until nothing in the place has changed for a second: a plan that is bettered takes blocks away from under what looks at them. */
+const standsStill = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const place = document.querySelector('main')!;
+        const tooLong = setTimeout(() => reject(new Error('the plan goes on changing')), 60_000);
+        const settled = () => {
+          watch.disconnect();
+          clearTimeout(tooLong);
+          resolve();
+        };
+        let quiet = setTimeout(settled, 1000);
+        const watch = new MutationObserver(() => {
+          clearTimeout(quiet);
+          quiet = setTimeout(settled, 1000);
+        });
+        watch.observe(place, { subtree: true, childList: true, attributes: true, characterData: true });
+      }),
+  );
 const jobDay = async (page: Page) => {
   await page.locator('a[href*="#/days/day/"]').first().click();
   await page.getByText('Hour by hour').waitFor();
@@ -80,7 +101,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     async (page) => {
       await page.getByRole('link', { name: /House battery/ }).click();
       await page.getByRole('button', { name: 'Read the volts' }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   ],
   ['how a figure of a battery is worked out', '#/boat', battery(/how it is worked out$/)],
@@ -130,7 +151,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     async (page) => {
       await plan(page);
       await page.locator('.days-block').first().click();
-      await page.getByRole('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   ],
   ['a job day', '#/days', jobDay],
