@@ -1,7 +1,7 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
  * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
- * judging of a plan and the reading of a line, `app` the built app in a real browser, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights. Each
+ * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights. Each
  * prints its table and writes
  * it into `bench/latest.md` under its own heading.
  */
@@ -11,6 +11,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { appTimeHead, appTimes } from './app.ts';
 import { readingsTimes } from './app-readings.ts';
+import { tapTimes } from './app-taps.ts';
 import { batteryTimeHead, batteryTimes } from './battery-times.ts';
 import { bookTimeHead, bookTimes } from './boat-book.ts';
 import { peerSections } from './peers.ts';
@@ -28,6 +29,7 @@ const usage = [
   'npm run bench -- book',
   'npm run bench -- parts',
   'npm run bench -- app',
+  'npm run bench -- taps',
   'npm run bench -- readings',
   'npm run bench -- battery',
 ].join('\n');
@@ -104,6 +106,7 @@ async function tableOf(what: string | undefined): Promise<{ heading: string; row
   if (what === 'readings')
     return { heading: '200,000 readings in the app', rows: [...appTimeHead, ...(await readingsTimes())] };
   if (what === 'app') return { heading: 'The app in a browser', rows: [...appTimeHead, ...(await appTimes())] };
+  if (what === 'taps') return { heading: 'Taps at a 4× slower CPU', rows: [...appTimeHead, ...(await tapTimes())] };
   return null;
 }
 

@@ -22,7 +22,7 @@ const batterySheet = (button: string | RegExp) => async (page: Page) => {
   await page.getByRole('link', { name: /House battery/ }).click();
   await page.locator('.battery-full').waitFor();
   await page.getByRole('button', { name: button }).first().click();
-  await page.locator('dialog').waitFor();
+  await page.locator('dialog[aria-busy="false"]').waitFor();
 };
 
 const shots: readonly Shot[] = [
@@ -39,7 +39,7 @@ const shots: readonly Shot[] = [
     after: async (page) => {
       await firstJob(page);
       await page.getByRole('button', { name: 'Change', exact: true }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -48,7 +48,7 @@ const shots: readonly Shot[] = [
     after: async (page) => {
       await firstJob(page);
       await page.getByRole('button', { name: /^Change step 1/ }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -60,7 +60,7 @@ const shots: readonly Shot[] = [
         .first()
         .click();
       await page.getByRole('button', { name: /^Change step 2/ }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
       await page.evaluate(() => {
         for (const group of document.querySelectorAll('dialog details')) (group as HTMLDetailsElement).open = true;
       });
@@ -72,7 +72,7 @@ const shots: readonly Shot[] = [
     after: async (page) => {
       await firstJob(page);
       await page.getByRole('button', { name: /^Tick/ }).first().click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -80,7 +80,7 @@ const shots: readonly Shot[] = [
     at: '#/work',
     after: async (page) => {
       await page.getByRole('button', { name: 'Jury rig', exact: true }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
       await page.getByRole('button', { name: 'Put it in' }).click();
     },
   },
@@ -127,7 +127,7 @@ const shots: readonly Shot[] = [
         .getByRole('button', { name: /^Change the set-up/ })
         .first()
         .click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -135,7 +135,7 @@ const shots: readonly Shot[] = [
     at: '#/boat',
     after: async (page) => {
       await page.getByRole('button', { name: /own boat/ }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -143,7 +143,7 @@ const shots: readonly Shot[] = [
     at: '#/boat',
     after: async (page) => {
       await page.getByRole('button', { name: 'Change her sizes' }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -174,7 +174,7 @@ const shots: readonly Shot[] = [
     at: '#/boat/circuits',
     after: async (page) => {
       await page.getByRole('button', { name: 'How it is worked out: Echo sounder' }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {
@@ -191,7 +191,7 @@ const shots: readonly Shot[] = [
     at: '#/boat/circuits',
     after: async (page) => {
       await page.getByRole('button', { name: 'What stands at its terminal' }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   { name: 'outlet', at: '#/boat/circuits/outlet' },
@@ -214,7 +214,7 @@ const shots: readonly Shot[] = [
     at: '#/stores',
     after: async (page) => {
       await page.getByRole('button', { name: 'Add a thing' }).click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   { name: 'go', at: '#/go' },
@@ -226,7 +226,7 @@ const shots: readonly Shot[] = [
         .getByRole('button', { name: /^Change:/ })
         .first()
         .click();
-      await page.locator('dialog').waitFor();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
 ];

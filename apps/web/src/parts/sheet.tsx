@@ -1,4 +1,8 @@
-/** A sheet laid over the page for one thing to fill in. The device's own dialog: focus stays in it, Escape leaves it. */
+/**
+ * A sheet laid over the page for one thing to fill in. The device's own dialog: focus stays in it, Escape leaves it. It is
+ * there with its heading in the first picture after the tap, and filled in the next: on a slow phone a long form takes
+ * longer than a finger waits for an answer.
+ */
 import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import './sheet.css';
 
@@ -17,6 +21,7 @@ export function Sheet({
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   const [asking, setAsking] = useState(false);
+  const [filled, setFilled] = useState(false);
 
   useLayoutEffect(() => {
     const shown = dialog.current;
@@ -24,6 +29,7 @@ export function Sheet({
     shown?.querySelector('h2')?.focus();
     return () => shown?.close();
   }, []);
+  useEffect(() => afterPainting(() => setFilled(true)), []);
   useEffect(() => {
     if (!unsaved) setAsking(false);
   }, [unsaved]);
@@ -37,6 +43,7 @@ export function Sheet({
       ref={dialog}
       className="sheet"
       aria-labelledby={id}
+      aria-busy={!filled}
       onCancel={(event) => {
         // a file chooser's own cancel bubbles up to here
         if (event.target !== dialog.current) return;
@@ -63,7 +70,19 @@ export function Sheet({
           </button>
         </div>
       )}
-      <div className="sheet-body">{children}</div>
+      <div className="sheet-body">{filled && children}</div>
     </dialog>
   );
+}
+
+/** Does it once what stands now has been painted; what comes back calls it off. */
+function afterPainting(act: () => void): () => void {
+  let task: ReturnType<typeof setTimeout> | undefined;
+  const frame = requestAnimationFrame(() => {
+    task = setTimeout(act);
+  });
+  return () => {
+    cancelAnimationFrame(frame);
+    clearTimeout(task);
+  };
 }
