@@ -3,12 +3,10 @@ import type { Book, Id } from '#boat-book';
 import { isTimeZone } from '#units';
 import type { PlaceFeature } from '#workplan';
 import { ManyField, TickField } from '../../parts/choice-fields.tsx';
-import { Form } from '../../parts/form.tsx';
-import { type Faults, formReading } from '../../parts/read-form.ts';
-import { Sheet } from '../../parts/sheet.tsx';
+import type { FormReading } from '../../parts/read-form.ts';
+import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
-import { useRun } from '../../parts/use-run.ts';
 
 type Name = 'name' | 'latitude' | 'longitude' | 'timeZone';
 
@@ -38,11 +36,8 @@ export default function PlaceSheet({
     features: place?.features ?? [],
     sheltered: place?.sheltered ?? false,
   });
-  const [faults, setFaults] = useState<Faults<Name>>({});
   const [located, setLocated] = useState<string | null>(null);
-  const { run, refusal } = useRun();
-  const keep = async () => {
-    const form = formReading<Name>();
+  const read = (form: FormReading<Name>) => {
     const fields = {
       name: form.words('name', draft.name, 'Name the place.'),
       latitude_deg: form.figure('latitude', draft.latitude, { min: -90, max: 90, unit: '°' }),
@@ -56,10 +51,7 @@ export default function PlaceSheet({
         'timeZone',
         `‘${fields.timeZone}’ is no time zone this device knows. Give one such as Pacific/Auckland.`,
       );
-    setFaults(form.faults);
-    if (!form.sound()) return;
-    const outcome = id === null ? await run('addPlace', fields) : await run('changePlace', { id, ...fields });
-    if (outcome.kind === 'done') onClose();
+    return fields;
   };
   const locate = () => {
     setLocated('Asking this device where it is.');
@@ -73,81 +65,72 @@ export default function PlaceSheet({
     );
   };
   return (
-    <Sheet title={place ? `Change the place: ${place.name}` : 'A place'} onClose={onClose} unsaved={changed}>
-      <Form
-        keep={place ? 'Keep' : 'Put it in'}
-        onKeep={keep}
-        faults={faults}
-        refusal={refusal}
-        also={
-          id !== null && (
-            <button
-              type="button"
-              className="removes"
-              onClick={async () => {
-                const outcome = await run('removePlace', { id });
-                if (outcome.kind === 'done') onClose();
-              }}
-            >
-              Take it out
-            </button>
-          )
-        }
-      >
-        <TextField
-          label="Name"
-          note="Such as: the drive, the club yard."
-          value={draft.name}
-          onChange={(text) => set('name', text)}
-          refused={faults.name}
-        />
-        <div className="field-row">
-          <NumberField
-            label="Latitude"
-            unit="°, south with a minus"
-            value={draft.latitude}
-            onChange={(text) => set('latitude', text)}
-            refused={faults.latitude}
+    <RecordSheet
+      title={place ? `Change the place: ${place.name}` : 'A place'}
+      keep={place ? 'Keep' : 'Put it in'}
+      unsaved={changed}
+      read={read}
+      onKeep={(fields, run) => (id === null ? run('addPlace', fields) : run('changePlace', { id, ...fields }))}
+      onRemove={id === null ? null : (run) => run('removePlace', { id })}
+      onClose={onClose}
+    >
+      {(faults) => (
+        <>
+          <TextField
+            label="Name"
+            note="Such as: the drive, the club yard."
+            value={draft.name}
+            onChange={(text) => set('name', text)}
+            refused={faults.name}
           />
-          <NumberField
-            label="Longitude"
-            unit="°, west with a minus"
-            value={draft.longitude}
-            onChange={(text) => set('longitude', text)}
-            refused={faults.longitude}
+          <div className="field-row">
+            <NumberField
+              label="Latitude"
+              unit="°, south with a minus"
+              value={draft.latitude}
+              onChange={(text) => set('latitude', text)}
+              refused={faults.latitude}
+            />
+            <NumberField
+              label="Longitude"
+              unit="°, west with a minus"
+              value={draft.longitude}
+              onChange={(text) => set('longitude', text)}
+              refused={faults.longitude}
+            />
+          </div>
+          {'geolocation' in navigator && (
+            <p>
+              <button type="button" className="words" onClick={locate}>
+                I am there now: take it from this device
+              </button>
+              <span className="field-note" role="status">
+                {located && ` ${located}`}
+              </span>
+            </p>
+          )}
+          <TextField
+            label="Time zone"
+            value={draft.timeZone}
+            onChange={(text) => set('timeZone', text)}
+            suggest={Intl.supportedValuesOf('timeZone')}
+            refused={faults.timeZone}
           />
-        </div>
-        {'geolocation' in navigator && (
-          <p>
-            <button type="button" className="words" onClick={locate}>
-              I am there now: take it from this device
-            </button>
-            <span className="field-note" role="status">
-              {located && ` ${located}`}
-            </span>
-          </p>
-        )}
-        <TextField
-          label="Time zone"
-          value={draft.timeZone}
-          onChange={(text) => set('timeZone', text)}
-          suggest={Intl.supportedValuesOf('timeZone')}
-          refused={faults.timeZone}
-        />
-        <ManyField
-          label="What it has"
-          values={draft.features}
-          onChange={(values) => set('features', values)}
-          options={features}
-          empty=""
-        />
-        <TickField
-          label="She lies under a roof there"
-          note="Rain then does not reach her."
-          value={draft.sheltered}
-          onChange={(on) => set('sheltered', on)}
-        />
-      </Form>
-    </Sheet>
+          <ManyField
+            label="What it has"
+            values={draft.features}
+            onChange={(values) => set('features', values)}
+            options={features}
+            empty=""
+          />
+          <TickField
+            label="She lies under a roof there"
+            note="Rain then does not reach her."
+            value={draft.sheltered}
+            onChange={(on) => set('sheltered', on)}
+          />
+        </>
+      )}
+    </RecordSheet>
   );
 }

@@ -1,12 +1,9 @@
-import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { ManyField, TickField } from '../../parts/choice-fields.tsx';
-import { Form } from '../../parts/form.tsx';
-import { type Faults, formReading } from '../../parts/read-form.ts';
-import { Sheet } from '../../parts/sheet.tsx';
+import type { FormReading } from '../../parts/read-form.ts';
+import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
-import { useRun } from '../../parts/use-run.ts';
 
 type Name = 'name' | 'room' | 'along' | 'height';
 
@@ -33,13 +30,10 @@ export default function ZoneSheet({
     along: metres(zone?.along, length),
     height: metres(zone?.up, freeboard),
   });
-  const [faults, setFaults] = useState<Faults<Name>>({});
-  const { run, refusal } = useRun();
-  const keep = async () => {
-    const form = formReading<Name>();
+  const read = (form: FormReading<Name>) => {
     const along_m = form.figure('along', draft.along, { min: -1, max: length + 1, unit: 'm' });
     const height_m = form.figure('height', draft.height, { min: -3, max: 20, unit: 'm' });
-    const fields = {
+    return {
       name: form.words('name', draft.name, 'Name the zone.'),
       words: draft.words
         .split(',')
@@ -51,77 +45,64 @@ export default function ZoneSheet({
       along: along_m / length,
       up: height_m / freeboard,
     };
-    setFaults(form.faults);
-    if (!form.sound()) return;
-    const outcome = id === null ? await run('addZone', fields) : await run('changeZone', { id, ...fields });
-    if (outcome.kind === 'done') onClose();
   };
   return (
-    <Sheet title={zone ? `Change the zone: ${zone.name}` : 'A zone'} onClose={onClose} unsaved={changed}>
-      <Form
-        keep={zone ? 'Keep' : 'Put it in'}
-        onKeep={keep}
-        faults={faults}
-        refusal={refusal}
-        also={
-          id !== null && (
-            <button
-              type="button"
-              className="removes"
-              onClick={async () => {
-                const outcome = await run('removeZone', { id });
-                if (outcome.kind === 'done') onClose();
-              }}
-            >
-              Take it out
-            </button>
-          )
-        }
-      >
-        <TextField label="Name" value={draft.name} onChange={(text) => set('name', text)} refused={faults.name} />
-        <TextField
-          label="Other words for it"
-          note="With commas between; a line that says one of them is put here."
-          value={draft.words}
-          onChange={(text) => set('words', text)}
-        />
-        <div className="field-row">
-          <NumberField
-            label="From the stem"
-            unit="m"
-            note="Where it is drawn."
-            value={draft.along}
-            onChange={(text) => set('along', text)}
-            refused={faults.along}
+    <RecordSheet
+      title={zone ? `Change the zone: ${zone.name}` : 'A zone'}
+      keep={zone ? 'Keep' : 'Put it in'}
+      unsaved={changed}
+      read={read}
+      onKeep={(fields, run) => (id === null ? run('addZone', fields) : run('changeZone', { id, ...fields }))}
+      onRemove={id === null ? null : (run) => run('removeZone', { id })}
+      onClose={onClose}
+    >
+      {(faults) => (
+        <>
+          <TextField label="Name" value={draft.name} onChange={(text) => set('name', text)} refused={faults.name} />
+          <TextField
+            label="Other words for it"
+            note="With commas between; a line that says one of them is put here."
+            value={draft.words}
+            onChange={(text) => set('words', text)}
           />
+          <div className="field-row">
+            <NumberField
+              label="From the stem"
+              unit="m"
+              note="Where it is drawn."
+              value={draft.along}
+              onChange={(text) => set('along', text)}
+              refused={faults.along}
+            />
+            <NumberField
+              label="Over the waterline"
+              unit="m"
+              note="Below it with a minus."
+              value={draft.height}
+              onChange={(text) => set('height', text)}
+              refused={faults.height}
+            />
+          </div>
           <NumberField
-            label="Over the waterline"
-            unit="m"
-            note="Below it with a minus."
-            value={draft.height}
-            onChange={(text) => set('height', text)}
-            refused={faults.height}
+            label="Room for"
+            unit="people at once"
+            whole
+            value={draft.room}
+            onChange={(text) => set('room', text)}
+            refused={faults.room}
           />
-        </div>
-        <NumberField
-          label="Room for"
-          unit="people at once"
-          whole
-          value={draft.room}
-          onChange={(text) => set('room', text)}
-          refused={faults.room}
-        />
-        <TickField label="Inside: rain does not reach it" value={draft.inside} onChange={(on) => set('inside', on)} />
-        <ManyField
-          label="Dust from here reaches, and the other way round"
-          values={draft.near}
-          onChange={(near) => set('near', near)}
-          options={Object.entries(book.zones)
-            .filter(([value]) => value !== id)
-            .map(([value, { name }]) => ({ value, name }))}
-          empty="There is no other zone."
-        />
-      </Form>
-    </Sheet>
+          <TickField label="Inside: rain does not reach it" value={draft.inside} onChange={(on) => set('inside', on)} />
+          <ManyField
+            label="Dust from here reaches, and the other way round"
+            values={draft.near}
+            onChange={(near) => set('near', near)}
+            options={Object.entries(book.zones)
+              .filter(([value]) => value !== id)
+              .map(([value, { name }]) => ({ value, name }))}
+            empty="There is no other zone."
+          />
+        </>
+      )}
+    </RecordSheet>
   );
 }

@@ -1,12 +1,9 @@
-import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { PickField } from '../../parts/choice-fields.tsx';
-import { Form } from '../../parts/form.tsx';
-import { type Faults, formReading } from '../../parts/read-form.ts';
-import { Sheet } from '../../parts/sheet.tsx';
+import type { FormReading } from '../../parts/read-form.ts';
+import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
-import { useRun } from '../../parts/use-run.ts';
 
 type Name = 'name' | 'expected' | 'stands' | 'lead';
 
@@ -34,12 +31,9 @@ export default function StoreSheet({
     lead: store?.lead_days?.toString() ?? '',
     note: store?.note ?? '',
   });
-  const [faults, setFaults] = useState<Faults<Name>>({});
-  const { run, refusal } = useRun();
-  const keep = async () => {
-    const form = formReading<Name>();
+  const read = (form: FormReading<Name>) => {
     const stands = form.chosen('stands', draft.stands, 'Say whether it is on hand.');
-    const fields = {
+    return {
       name: form.words('name', draft.name, 'Name it, with its size.'),
       keptAt: draft.keptAt.trim(),
       onHand: stands === 'on hand',
@@ -47,75 +41,62 @@ export default function StoreSheet({
       lead_days: form.figureOrNone('lead', draft.lead, { min: 0, max: 365, unit: 'days', whole: true }),
       note: draft.note.trim(),
     };
-    setFaults(form.faults);
-    if (!form.sound()) return;
-    const outcome = id === null ? await run('addStore', fields) : await run('changeStore', { id, ...fields });
-    if (outcome.kind === 'done') onClose();
   };
   return (
-    <Sheet title={store ? `Change: ${store.name}` : 'A thing for the stores'} onClose={onClose} unsaved={changed}>
-      <Form
-        keep={store ? 'Keep' : 'Put it in'}
-        onKeep={keep}
-        faults={faults}
-        refusal={refusal}
-        also={
-          id !== null && (
-            <button
-              type="button"
-              className="removes"
-              onClick={async () => {
-                const outcome = await run('removeStore', { id });
-                if (outcome.kind === 'done') onClose();
-              }}
-            >
-              Take it out
-            </button>
-          )
-        }
-      >
-        <TextField
-          label="What it is, with its size"
-          value={draft.name}
-          onChange={(text) => set('name', text)}
-          refused={faults.name}
-        />
-        <PickField
-          label="It is"
-          value={draft.stands}
-          onChange={(value) => set('stands', value)}
-          options={[
-            { value: 'on hand', name: 'on hand' },
-            { value: 'expected', name: 'expected on a day' },
-            { value: 'not ordered', name: 'not ordered' },
-          ]}
-          refused={faults.stands}
-        />
-        {draft.stands === 'expected' && (
-          <DayField
-            label="Expected on"
-            value={draft.expected}
-            onChange={(day) => set('expected', day)}
-            refused={faults.expected}
+    <RecordSheet
+      title={store ? `Change: ${store.name}` : 'A thing for the stores'}
+      keep={store ? 'Keep' : 'Put it in'}
+      unsaved={changed}
+      read={read}
+      onKeep={(fields, run) => (id === null ? run('addStore', fields) : run('changeStore', { id, ...fields }))}
+      onRemove={id === null ? null : (run) => run('removeStore', { id })}
+      onClose={onClose}
+    >
+      {(faults) => (
+        <>
+          <TextField
+            label="What it is, with its size"
+            value={draft.name}
+            onChange={(text) => set('name', text)}
+            refused={faults.name}
           />
-        )}
-        <NumberField
-          label="Lead time"
-          note="Whole days from ordering it to having it: 0 where it is to be had the same day. Leave it empty where you do not know."
-          unit="days"
-          whole
-          value={draft.lead}
-          onChange={(text) => set('lead', text)}
-          refused={faults.lead}
-        />
-        <TextField
-          label="Where it is kept"
-          note="As you would tell a friend who fetches it."
-          value={draft.keptAt}
-          onChange={(text) => set('keptAt', text)}
-        />
-        <TextField label="Note" rows={2} value={draft.note} onChange={(text) => set('note', text)} />
-      </Form>
-    </Sheet>
+          <PickField
+            label="It is"
+            value={draft.stands}
+            onChange={(value) => set('stands', value)}
+            options={[
+              { value: 'on hand', name: 'on hand' },
+              { value: 'expected', name: 'expected on a day' },
+              { value: 'not ordered', name: 'not ordered' },
+            ]}
+            refused={faults.stands}
+          />
+          {draft.stands === 'expected' && (
+            <DayField
+              label="Expected on"
+              value={draft.expected}
+              onChange={(day) => set('expected', day)}
+              refused={faults.expected}
+            />
+          )}
+          <NumberField
+            label="Lead time"
+            note="Whole days from ordering it to having it: 0 where it is to be had the same day. Leave it empty where you do not know."
+            unit="days"
+            whole
+            value={draft.lead}
+            onChange={(text) => set('lead', text)}
+            refused={faults.lead}
+          />
+          <TextField
+            label="Where it is kept"
+            note="As you would tell a friend who fetches it."
+            value={draft.keptAt}
+            onChange={(text) => set('keptAt', text)}
+          />
+          <TextField label="Note" rows={2} value={draft.note} onChange={(text) => set('note', text)} />
+        </>
+      )}
+    </RecordSheet>
   );
 }

@@ -1,13 +1,10 @@
 /** A battery: its kind and size, as the label says them. */
-import { useState } from 'react';
 import type { BatteryRecord, Book, Id } from '#boat-book';
 import { ChoiceField, PickField } from '../../../parts/choice-fields.tsx';
-import { Form } from '../../../parts/form.tsx';
-import { type Faults, formReading } from '../../../parts/read-form.ts';
-import { Sheet } from '../../../parts/sheet.tsx';
+import type { FormReading } from '../../../parts/read-form.ts';
+import { RecordSheet } from '../../../parts/record-sheet.tsx';
 import { DayField, NumberField, TextField } from '../../../parts/text-fields.tsx';
 import { useDraft } from '../../../parts/use-draft.ts';
-import { useRun } from '../../../parts/use-run.ts';
 
 type Kind = BatteryRecord['chemistry'];
 type Named = 'name' | 'chemistry' | 'nominal_Ah' | 'made' | 'floor_pct';
@@ -53,11 +50,8 @@ export default function BatterySheet({
     meter: record?.meter ?? 'panel meter',
     note: record?.note ?? '',
   });
-  const [faults, setFaults] = useState<Faults<Named>>({});
-  const { run, refusal } = useRun();
-  const keep = async () => {
-    const form = formReading<Named>();
-    const fields = {
+  const read = (form: FormReading<Named>) => {
+    return {
       name: form.words('name', draft.name, 'Name the battery.'),
       zone: draft.zone === '' ? null : draft.zone,
       chemistry: form.chosen('chemistry', draft.chemistry, 'Choose its kind: the label says it.'),
@@ -72,87 +66,74 @@ export default function BatterySheet({
       meter: draft.meter.trim(),
       note: draft.note.trim(),
     };
-    setFaults(form.faults);
-    if (!form.sound()) return;
-    const outcome = id === null ? await run('addBattery', fields) : await run('changeBattery', { id, ...fields });
-    if (outcome.kind === 'done') onClose();
   };
   return (
-    <Sheet title={record ? `Change the battery: ${record.name}` : 'A battery'} onClose={onClose} unsaved={changed}>
-      <Form
-        keep={record ? 'Keep' : 'Put it in'}
-        onKeep={keep}
-        faults={faults}
-        refusal={refusal}
-        also={
-          id !== null && (
-            <button
-              type="button"
-              className="removes"
-              onClick={async () => {
-                const outcome = await run('removeBattery', { id });
-                if (outcome.kind === 'done') onClose();
-              }}
-            >
-              Take it out
-            </button>
-          )
-        }
-      >
-        <TextField label="Name" value={draft.name} onChange={(text) => set('name', text)} refused={faults.name} />
-        <ChoiceField
-          label="Kind"
-          value={draft.chemistry}
-          onChange={(value) => set('chemistry', value)}
-          options={kinds}
-          refused={faults.chemistry}
-        />
-        <NumberField
-          label="Size on the label"
-          unit="Ah"
-          note="At the 20-hour rate, as labels give it."
-          value={draft.nominal_Ah}
-          onChange={(text) => set('nominal_Ah', text)}
-          refused={faults.nominal_Ah}
-        />
-        <PickField
-          label="Volts on the label"
-          value={draft.nominal_V}
-          onChange={(value) => set('nominal_V', value)}
-          options={(['6', '12', '24'] as const).map((value) => ({ value, name: value }))}
-        />
-        <DayField
-          label="Made, or bought new"
-          note="Left empty, its age is not known and the bands are wider."
-          value={draft.made}
-          onChange={(text) => set('made', text)}
-          refused={faults.made}
-        />
-        <NumberField
-          label="Floor"
-          unit="%"
-          note={`The lowest charge planned for; ${usualFloor(draft.chemistry)} where left empty (trade practice: lead 50, LiFePO4 20).`}
-          value={draft.floor_pct}
-          onChange={(text) => set('floor_pct', text)}
-          refused={faults.floor_pct}
-        />
-        <ChoiceField
-          label="Where"
-          value={draft.zone}
-          onChange={(value) => set('zone', value)}
-          options={[
-            { value: '', name: 'not said' },
-            ...Object.entries(book.zones).map(([value, { name }]) => ({ value, name })),
-          ]}
-        />
-        <TextField
-          label="Read with"
-          note="Readings by one meter share its error."
-          value={draft.meter}
-          onChange={(text) => set('meter', text)}
-        />
-        <TextField label="Note" rows={2} value={draft.note} onChange={(text) => set('note', text)} />
-      </Form>
-    </Sheet>
+    <RecordSheet
+      title={record ? `Change the battery: ${record.name}` : 'A battery'}
+      keep={record ? 'Keep' : 'Put it in'}
+      unsaved={changed}
+      read={read}
+      onKeep={(fields, run) => (id === null ? run('addBattery', fields) : run('changeBattery', { id, ...fields }))}
+      onRemove={id === null ? null : (run) => run('removeBattery', { id })}
+      onClose={onClose}
+    >
+      {(faults) => (
+        <>
+          <TextField label="Name" value={draft.name} onChange={(text) => set('name', text)} refused={faults.name} />
+          <ChoiceField
+            label="Kind"
+            value={draft.chemistry}
+            onChange={(value) => set('chemistry', value)}
+            options={kinds}
+            refused={faults.chemistry}
+          />
+          <NumberField
+            label="Size on the label"
+            unit="Ah"
+            note="At the 20-hour rate, as labels give it."
+            value={draft.nominal_Ah}
+            onChange={(text) => set('nominal_Ah', text)}
+            refused={faults.nominal_Ah}
+          />
+          <PickField
+            label="Volts on the label"
+            value={draft.nominal_V}
+            onChange={(value) => set('nominal_V', value)}
+            options={(['6', '12', '24'] as const).map((value) => ({ value, name: value }))}
+          />
+          <DayField
+            label="Made, or bought new"
+            note="Left empty, its age is not known and the bands are wider."
+            value={draft.made}
+            onChange={(text) => set('made', text)}
+            refused={faults.made}
+          />
+          <NumberField
+            label="Floor"
+            unit="%"
+            note={`The lowest charge planned for; ${usualFloor(draft.chemistry)} where left empty (trade practice: lead 50, LiFePO4 20).`}
+            value={draft.floor_pct}
+            onChange={(text) => set('floor_pct', text)}
+            refused={faults.floor_pct}
+          />
+          <ChoiceField
+            label="Where"
+            value={draft.zone}
+            onChange={(value) => set('zone', value)}
+            options={[
+              { value: '', name: 'not said' },
+              ...Object.entries(book.zones).map(([value, { name }]) => ({ value, name })),
+            ]}
+          />
+          <TextField
+            label="Read with"
+            note="Readings by one meter share its error."
+            value={draft.meter}
+            onChange={(text) => set('meter', text)}
+          />
+          <TextField label="Note" rows={2} value={draft.note} onChange={(text) => set('note', text)} />
+        </>
+      )}
+    </RecordSheet>
   );
 }

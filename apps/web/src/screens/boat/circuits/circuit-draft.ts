@@ -3,7 +3,7 @@ import type { BatteryRecord, CircuitRecord, Id } from '#boat-book';
 import { bothSizesInWords } from '#reckoning';
 import { copperArea_mm2, fuseKinds, sizeOfArea, sizesOf } from '#wiring';
 import type { Option } from '../../../parts/choice-fields.tsx';
-import { type Faults, formReading } from '../../../parts/read-form.ts';
+import type { FormReading } from '../../../parts/read-form.ts';
 import { type UsesDraft, type UsesFault, usesDraft, usesOf } from './uses-fields.tsx';
 
 export type FuseKindId = NonNullable<CircuitRecord['fuseKind']>;
@@ -100,13 +100,12 @@ export function circuitDraft(record: CircuitRecord | null, onlyBattery: Id | '')
   };
 }
 
-export type CircuitRead =
-  | { readonly kind: 'read'; readonly circuit: Omit<Required<CircuitRecord>, never> }
-  | { readonly kind: 'refused'; readonly faults: Faults<CircuitFault> };
-
-/** The record of a draft; or everything in it that cannot be read. Amperes are watts at the battery's nominal volts. */
-export function readCircuit(draft: CircuitDraft, batteries: Readonly<Record<Id, BatteryRecord>>): CircuitRead {
-  const form = formReading<CircuitFault>();
+/** The record of a draft; what cannot be read is refused in the form. Amperes are watts at the battery's nominal volts. */
+export function circuitOf(
+  draft: CircuitDraft,
+  batteries: Readonly<Record<Id, BatteryRecord>>,
+  form: FormReading<CircuitFault>,
+): Required<CircuitRecord> {
   const battery = form.chosen('battery', draft.battery, 'Choose the battery it hangs on.');
   const nominal_V = batteries[battery]?.nominal_V ?? 12;
   const draws =
@@ -117,7 +116,7 @@ export function readCircuit(draft: CircuitDraft, batteries: Readonly<Record<Id, 
   const wired = form.chosen('wired', draft.wired, 'Say whether the wire is known.');
   const fuseAt_mm =
     fused === 'fitted' ? form.figureOrNone('fuseAt_mm', draft.fuseAt_mm, { min: 0, max: 50_000, unit: 'mm' }) : null;
-  const circuit = {
+  return {
     name: form.words('name', draft.name, 'Name what hangs on it.'),
     battery,
     watts: Number(draws.toPrecision(6)),
@@ -142,5 +141,4 @@ export function readCircuit(draft: CircuitDraft, batteries: Readonly<Record<Id, 
         : null,
     zone: draft.zone || null,
   };
-  return form.sound() ? { kind: 'read', circuit } : { kind: 'refused', faults: form.faults };
 }
