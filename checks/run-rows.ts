@@ -1,4 +1,4 @@
-import { inBase, inUnit } from '#units';
+import { inBase, inUnit, type Kind, kinds, unitWritten } from '#units';
 import { ask, type Figure, figureOf, type Question } from '#working';
 import { type Comparison, compare, type Expected } from './compare.ts';
 import { type Asking, expectedOf, type FamilyMapping, familyOf, type UnaskedFamily } from './mapping.ts';
@@ -108,6 +108,25 @@ const sameUnit: Readonly<Record<string, string>> = {
   'same unit as t0': 'min',
   'h (at least)': 'h',
   '% of 25 °C': '%',
+  '% of breaking load': '%',
+};
+
+/** Units of outside tables that no quantity of ours is written in: how many of which unit one is. */
+const countedIn: Readonly<Record<string, readonly [factor: number, unit: string]>> = {
+  Pa: [0.01, 'hPa'],
+  'N/mm²': [10, 'bar'],
+  MPa: [10, 'bar'],
+  'kN/mm²': [10_000, 'bar'],
+  'lbf/ft²': [1 / 144, 'psi'],
+  lbf·in: [1 / 12, 'lbf·ft'],
+  kgf·m: [9.80665, 'N·m'],
+};
+
+/** A load given as a mass stands for its weight, where the figure is a force. */
+const weighedIn: Readonly<Record<string, readonly [factor: number, unit: string]>> = {
+  kg: [1, 'kgf'],
+  t: [1000, 'kgf'],
+  lb: [1, 'lbf'],
 };
 
 /** A figure in the unit of the row; a row in a unit that the figure cannot be turned into is named. */
@@ -116,7 +135,18 @@ function inRowUnit(figure: Figure, row: CheckRow): number | string | { readonly 
   if (typeof figure.value === 'string') return figure.value;
   const clock = typeof row.expected === 'string' && /^\d{1,2}:\d\d/.test(row.expected);
   if (wanted === figure.unit || (clock && figure.unit === 'h')) return figure.value;
-  const kind = figure.unit === '°C' ? 'temperature' : ['min', 'h', 'd'].includes(figure.unit) ? 'duration' : null;
-  if (kind === null) return { wrong: `the answer is in '${figure.unit}', the row in '${row.unit}'` };
-  return inUnit(kind, inBase(kind, figure.value, figure.unit), wanted);
+  return (
+    inOtherUnit(figure.value, figure.unit, wanted) ?? {
+      wrong: `the answer is in '${figure.unit}', the row in '${row.unit}'`,
+    }
+  );
+}
+
+/** A number of one unit as a number of another of the same kind; null where they are of no one kind. */
+export function inOtherUnit(value: number, from: string, to: string): number | null {
+  const [factor, unit] = countedIn[from] ?? [1, from];
+  const isForce = unitWritten('force', unit) !== undefined;
+  const [rowFactor, rowUnit] = countedIn[to] ?? (isForce ? weighedIn[to] : undefined) ?? [1, to];
+  const kind = (Object.keys(kinds) as Kind[]).find((each) => unitWritten(each, unit) && unitWritten(each, rowUnit));
+  return kind ? inUnit(kind, inBase(kind, value * factor, unit), rowUnit) / rowFactor : null;
 }
