@@ -12,6 +12,7 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { BoatPicture } from './boat-picture.tsx';
+import { LoadsSection } from './loads/loads-section.tsx';
 import { stanceOf } from './stance.ts';
 import { workByZone } from './zone-work.ts';
 
@@ -147,6 +148,7 @@ export function BoatPage() {
               Add a battery
             </button>
           </section>
+          <LoadsSection />
           <section aria-labelledby="boat-fittings">
             <h2 id="boat-fittings">Fittings</h2>
             <ul>

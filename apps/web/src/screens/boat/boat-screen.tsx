@@ -9,6 +9,7 @@ const OutletPage = onDemand(() => import('./circuits/outlet-page.tsx'));
 const BatteryPage = onDemand(() => import('./battery/battery-page.tsx'));
 const CardPage = onDemand(() => import('./battery/card-page.tsx'));
 const ReadingsPage = onDemand(() => import('./readings/readings-page.tsx'));
+const LoadsScreen = onDemand(() => import('./loads/loads-screen.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
@@ -33,5 +34,11 @@ export default function BoatScreen() {
     );
   if (page === 'circuits')
     return <Suspense fallback={null}>{id === 'outlet' ? <OutletPage /> : <CircuitsPage />}</Suspense>;
+  if (page === 'loads')
+    return (
+      <Suspense fallback={null}>
+        <LoadsScreen part={id} id={part} />
+      </Suspense>
+    );
   return <BoatPage />;
 }

@@ -1,4 +1,5 @@
 /** The wire and fuse for an outlet that is not there yet: asked, worked out, and put in the book with one tap. */
+
 import { useEffect, useRef, useState } from 'react';
 import type { Id } from '#boat-book';
 import { circuitsTold, type Finding, newOutletTold, type OutletTold, outletJob, outletStores } from '#reckoning';
@@ -7,6 +8,7 @@ import { RefusalLine } from '../../../parts/form.tsx';
 import type { Faults } from '../../../parts/read-form.ts';
 import { useDraft } from '../../../parts/use-draft.ts';
 import { useRun } from '../../../parts/use-run.ts';
+import { WorkingParts } from '../../../parts/working-parts.tsx';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import './circuits.css';
@@ -14,7 +16,6 @@ import { Findings } from './findings.tsx';
 import { type OutletDraft, type OutletFault, outletDraft, readOutlet, readUses } from './outlet-draft.ts';
 import { OutletFields } from './outlet-fields.tsx';
 import { UsesFields } from './uses-fields.tsx';
-import { WorkingParts } from './working-parts.tsx';
 
 export default function OutletPage() {
   const book = useOpenBook();

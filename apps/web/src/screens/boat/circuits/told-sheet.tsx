@@ -1,10 +1,11 @@
 /** One circuit: its figures, what is wrong with it and what would be right, how it is worked out, and the way to change it. */
+
 import { useEffect, useState } from 'react';
 import type { Book } from '#boat-book';
 import { type CircuitTold, circuitDrawTold, type WorkingTold } from '#reckoning';
 import { Sheet } from '../../../parts/sheet.tsx';
+import { WorkingParts } from '../../../parts/working-parts.tsx';
 import { Findings } from './findings.tsx';
-import { WorkingParts } from './working-parts.tsx';
 
 export default function ToldSheet({
   book,

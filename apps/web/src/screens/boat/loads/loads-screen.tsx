@@ -1,0 +1,28 @@
+/** The page of one part of the loads: `#/boat/loads/<part>`, and where there are several of a kind `…/<part>/<id>`. */
+import { type ComponentType, Suspense } from 'react';
+import type { Id } from '#boat-book';
+import { address } from '../../../shell/route.ts';
+import './loads.css';
+
+/** by the word in the address, each loaded when it is first shown (`onDemand`) */
+const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {};
+
+export default function LoadsScreen({ part, id }: { readonly part: string | undefined; readonly id: Id | undefined }) {
+  const Page = part === undefined ? undefined : pages[part];
+  return (
+    <div className="boat loads">
+      <p className="boat-back no-print">
+        <a className="button words" href={address('boat')}>
+          ‹ Boat
+        </a>
+      </p>
+      {Page ? (
+        <Suspense fallback={null}>
+          <Page key={id} id={id} />
+        </Suspense>
+      ) : (
+        <h1>No such page</h1>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,20 @@
+/** What pulls on her and what holds it, on the Boat place: a line for each page. */
+import { MarkedLine } from '../../../parts/marked-line.tsx';
+import { address } from '../../../shell/route.ts';
+
+/** The pages in the order of the list; `part` is the word in the address that `loads-screen.tsx` shows the page by. */
+const lines: readonly { readonly part: string; readonly title: string; readonly note: string }[] = [];
+
+export function LoadsSection() {
+  if (lines.length === 0) return null;
+  return (
+    <section aria-labelledby="boat-loads">
+      <h2 id="boat-loads">Loads</h2>
+      <ul>
+        {lines.map(({ part, title, note }) => (
+          <MarkedLine key={part} href={address('boat', 'loads', part)} title={title} note={note} />
+        ))}
+      </ul>
+    </section>
+  );
+}
