@@ -22,6 +22,7 @@ import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './
 import { belowJobs } from './demo/jobs-below.ts';
 import { hullJobs } from './demo/jobs-hull.ts';
 import { rigJobs } from './demo/jobs-rig.ts';
+import { demoLoadPaths } from './demo/loads.ts';
 import {
   demoBatteries,
   demoChargers,
@@ -39,7 +40,7 @@ export function demoBook(today: Day): Book {
   const jobs = [...rigJobs(dates), ...hullJobs(dates), ...belowJobs(dates)];
   return {
     format: 'fettle-boat-book',
-    version: 3,
+    version: 4,
     id: `demo-${today}`,
     boat: demoBoat,
     places: demoPlaces,
@@ -53,6 +54,7 @@ export function demoBook(today: Day): Book {
     panels: demoPanels,
     chargers: demoChargers,
     circuits: demoCircuits,
+    loadPaths: demoLoadPaths(dates),
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>

@@ -14,6 +14,7 @@ type Kind =
   | 'panels'
   | 'chargers'
   | 'circuits'
+  | 'loadPaths'
   | 'loadTests'
   | 'places'
   | 'zones'

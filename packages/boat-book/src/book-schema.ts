@@ -17,6 +17,7 @@ const {
   panels,
   chargers,
   circuits,
+  loadPaths,
   jobs,
   steps,
   juryRigs,
@@ -33,7 +34,7 @@ const {
 } = recordSchemas;
 
 export const bookFormat = 'fettle-boat-book';
-export const bookVersion = 3;
+export const bookVersion = 4;
 
 export const bookSchema = z.strictObject({
   format: z.literal(bookFormat),
@@ -51,6 +52,7 @@ export const bookSchema = z.strictObject({
   panels: z.record(id, panels),
   chargers: z.record(id, chargers),
   circuits: z.record(id, circuits),
+  loadPaths: z.record(id, loadPaths),
   jobs: z.record(id, jobs),
   steps: z.record(id, steps),
   juryRigs: z.record(id, juryRigs),

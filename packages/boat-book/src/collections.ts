@@ -26,6 +26,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   panels: { part: 'boat', kept: 'keyed', word: 'panel' },
   chargers: { part: 'boat', kept: 'keyed', word: 'charger' },
   circuits: { part: 'boat', kept: 'keyed', word: 'circuit' },
+  loadPaths: { part: 'boat', kept: 'keyed', word: 'load path' },
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },

@@ -8,7 +8,7 @@ export const assumedWeights: Weights = { danger: 100, unlawful: 30, 'stops-saili
 export function emptyBook(id: Id, boat: Boat): Book {
   return {
     format: 'fettle-boat-book',
-    version: 3,
+    version: 4,
     id,
     boat,
     places: {},
@@ -22,6 +22,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     panels: {},
     chargers: {},
     circuits: {},
+    loadPaths: {},
     jobs: {},
     steps: {},
     juryRigs: {},

@@ -4,7 +4,7 @@ import { readBoatFile, writeBoatFile } from './boat-file.ts';
 import { bookVersion } from './book-schema.ts';
 import { checkBook } from './check-book.ts';
 import { openBook } from './open-book.ts';
-import { battery, done, reading, surroundings } from './testing/devices.ts';
+import { battery, done, loadPath, reading, surroundings } from './testing/devices.ts';
 
 /**
  * A file as version 1 wrote it: the invented demo boat, with a job held to a day, a step ticked, a plan kept and a note
@@ -50,6 +50,28 @@ test('a file of version 2 opens with its past, and takes a battery and readings'
   expect(here.questions()).toHaveLength(1);
   const id = done(here.run('addBattery', battery));
   done(here.run('enterReadings', { readings: [{ ...reading, battery: id }] }));
+  const { view, states } = here;
+  expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
+});
+
+/** A file as version 3 wrote it, in the same way. */
+const version3 = new Uint8Array(readFileSync(new URL('./testing/kept-files/version-3.fettle', import.meta.url)));
+
+test('a file of version 3 opens with its past and its power, and takes a load path', () => {
+  const read = readBoatFile(version3);
+  if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');
+  expect(read.notes[0]).toMatch(/^Brought from version 3 to 4: /);
+  expect(read.born).toBe('birth-of-version-3');
+  const { book } = read;
+  // counted in the file by hand: 19 jobs, 5 circuits, 21 readings
+  expect([book.jobs, book.circuits, book.readings].map((each) => Object.keys(each).length)).toEqual([19, 5, 21]);
+  expect(book.circuits['anchor-light']?.watts).toBe(3);
+  expect(book.loadPaths).toEqual({});
+  const here = openBook([read.states], surroundings('a'));
+  expect(here.view()).toEqual(book);
+  expect(here.questions()).toHaveLength(1);
+  const id = done(here.run('addLoadPath', loadPath));
+  expect(here.view().loadPaths[id]).toEqual(loadPath);
   const { view, states } = here;
   expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
 });

@@ -25,6 +25,8 @@ const emptyOfVersion3 = {
   nightsAhead: {},
 };
 
+const emptyOfVersion4 = { loadPaths: {} };
+
 /** Version 1 is the first; there is nothing earlier to bring up. */
 export const migrations: readonly Migration[] = [
   {
@@ -36,6 +38,11 @@ export const migrations: readonly Migration[] = [
     from: 2,
     does: 'batteries, panels, chargers, circuits and their readings have a place in the book. None is in it yet.',
     change: (book) => ({ ...emptyOfVersion3, ...book }),
+  },
+  {
+    from: 3,
+    does: 'load paths have a place in the book. None is in it yet.',
+    change: (book) => ({ ...emptyOfVersion4, ...book }),
   },
 ];
 

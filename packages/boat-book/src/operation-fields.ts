@@ -4,6 +4,7 @@
  * No quantity is ever filled in: minutes, hands, sizes, wind and dates that the work depends on must be given. Only
  * what is truly empty when nothing is said (a note, a list, "no date") may be left out.
  */
+import type { LoadPathRecord } from './load-records.ts';
 import type {
   BatteryRecord,
   ChargerRecord,
@@ -88,6 +89,9 @@ export interface OperationFieldsByName {
   readonly addCircuit: New<CircuitRecord>;
   readonly changeCircuit: Changed<CircuitRecord>;
   readonly removeCircuit: One;
+  readonly addLoadPath: New<LoadPathRecord>;
+  readonly changeLoadPath: Changed<LoadPathRecord>;
+  readonly removeLoadPath: One;
   readonly addLoadTest: New<LoadTest>;
   readonly changeLoadTest: Changed<LoadTest>;
   readonly removeLoadTest: One;
@@ -184,6 +188,7 @@ export type CollectionName =
   | 'panels'
   | 'chargers'
   | 'circuits'
+  | 'loadPaths'
   | 'jobs'
   | 'steps'
   | 'juryRigs'

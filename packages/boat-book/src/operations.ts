@@ -2,7 +2,14 @@
 import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
 import { jobOperations } from './job-operations.ts';
+import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
 import { powerOperations } from './power-operations.ts';
 
-export const operations: Operations = { ...boatOperations, ...jobOperations, ...dayOperations, ...powerOperations };
+export const operations: Operations = {
+  ...boatOperations,
+  ...jobOperations,
+  ...dayOperations,
+  ...powerOperations,
+  ...loadOperations,
+};

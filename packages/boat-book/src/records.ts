@@ -10,6 +10,7 @@
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
+import type { LoadPathRecord } from './load-records.ts';
 import type {
   BatteryRecord,
   ChargerRecord,
@@ -28,7 +29,7 @@ export type At = string;
 
 export interface Book {
   readonly format: 'fettle-boat-book';
-  readonly version: 3;
+  readonly version: 4;
   readonly id: Id;
   // the document `boat`: the keeper writes
   readonly boat: Boat;
@@ -43,6 +44,7 @@ export interface Book {
   readonly panels: Readonly<Record<Id, PanelRecord>>;
   readonly chargers: Readonly<Record<Id, ChargerRecord>>;
   readonly circuits: Readonly<Record<Id, CircuitRecord>>;
+  readonly loadPaths: Readonly<Record<Id, LoadPathRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;

@@ -32,6 +32,12 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
   panels: (panel) => one('battery', 'batteries', panel.battery),
   chargers: (charger) => one('battery', 'batteries', charger.battery),
   circuits: (circuit) => [...one('battery', 'batteries', circuit.battery), ...one('zone', 'zones', circuit.zone)],
+  loadPaths: (path) => [
+    ...one('zone', 'zones', path.zone),
+    ...path.parts.flatMap(({ juryRig }, i) =>
+      juryRig === null ? [] : [{ path: ['parts', i, 'juryRig'], collection: 'juryRigs' as const, id: juryRig }],
+    ),
+  ],
   loadTests: (test) => [
     ...one('battery', 'batteries', test.battery),
     ...many('readings', 'readings', test.readings),

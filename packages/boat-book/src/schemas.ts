@@ -3,6 +3,8 @@ import { z } from 'zod/mini';
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
+import type { LoadPathRecord } from './load-records.ts';
+import { loadPathSchema } from './load-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
 import type {
   BatteryRecord,
@@ -326,6 +328,7 @@ export const recordSchemas = {
   panels: panelSchema,
   chargers: chargerSchema,
   circuits: circuitSchema,
+  loadPaths: loadPathSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -379,6 +382,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof panelSchema, PanelRecord>,
     Holds<typeof chargerSchema, ChargerRecord>,
     Holds<typeof circuitSchema, CircuitRecord>,
+    Holds<typeof loadPathSchema, LoadPathRecord>,
     Holds<typeof readingSchema, ReadingRecord>,
     Holds<typeof readingBlockSchema, ReadingBlock>,
     Holds<typeof loadTestSchema, LoadTest>,

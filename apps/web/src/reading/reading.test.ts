@@ -39,7 +39,7 @@ const rig = (part: Partial<JuryRig>): JuryRig => ({
 const outing: Outing = { title: 'first sail', date: '2027-05-20', from: '09:00', nights: 0, place: '', wind_kn: 15 };
 const book = (part: Partial<Book>): Book => ({
   format: 'fettle-boat-book',
-  version: 3,
+  version: 4,
   id: 'b',
   boat: {
     name: 'Bramble',
@@ -67,6 +67,7 @@ const book = (part: Partial<Book>): Book => ({
   panels: {},
   chargers: {},
   circuits: {},
+  loadPaths: {},
   jobs: {},
   steps: {},
   juryRigs: {},

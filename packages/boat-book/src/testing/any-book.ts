@@ -207,7 +207,43 @@ export const anyBook: fc.Arbitrary<Book> = fc
       needs: fc.constantFrom('critical' as const, 'other' as const),
       zone: oneOf(zoneIds),
     });
+    const ofAnyPart = {
+      id,
+      name: text,
+      since: nullable(day),
+      juryRig: fc.constant(null),
+      marked: nullable(fc.record({ force_kN: number(0.1, 100), as: fc.constant('breaking load' as const), by: text })),
+      signs: nullable(fc.subarray(['chafed' as const, 'rust' as const])),
+    };
+    const loadPath = fc.record({
+      name: title,
+      use: fc.constantFrom('ground-tackle' as const, 'hoist' as const),
+      zone: oneOf(zoneIds),
+      parts: fc.uniqueArray(
+        fc.oneof(
+          fc.record({
+            kind: fc.constant('rope' as const),
+            fibre: fc.constant('nylon' as const),
+            size_mm: number(1, 40),
+            ...ofAnyPart,
+          }),
+          fc.record({
+            kind: fc.constant('shackle' as const),
+            make: fc.constantFrom('stainless' as const, 'galvanised' as const),
+            size_mm: number(1, 40),
+            pin_mm: nullable(number(1, 40)),
+            jaw_mm: nullable(number(1, 80)),
+            moused: nullable(fc.boolean()),
+            ...ofAnyPart,
+          }),
+        ),
+        { maxLength: 3, selector: (part) => part.id },
+      ),
+      cases: fc.constant([]),
+      note: text,
+    });
     return fc.record({
+      loadPaths: keyed(loadPath, 2),
       circuits: batteryIds.length === 0 ? fc.constant({}) : keyed(circuit),
       name: fc.constant(name),
       base: fc.constant(base),

@@ -1,6 +1,7 @@
 /** Books on several devices, for tests: ids and clocks that are the same on every run. */
 import { expect } from 'vitest';
 import { emptyBook } from '../empty-book.ts';
+import type { LoadPathRecord } from '../load-records.ts';
 import { type BookSurroundings, beginBook, type OpenBook, openBook } from '../open-book.ts';
 import type { OperationOutcome } from '../operation-fields.ts';
 import type { BatteryRecord, ReadingRecord } from '../power-records.ts';
@@ -53,6 +54,40 @@ export const battery: BatteryRecord = {
   made: '2024-03-01',
   floor_pct: 50,
   meter: 'the hand-held meter',
+  note: '',
+};
+export const loadPath: LoadPathRecord = {
+  name: 'Anchor rode',
+  use: 'ground-tackle',
+  zone: null,
+  parts: [
+    {
+      id: 'line',
+      kind: 'rope',
+      fibre: 'nylon',
+      size_mm: 10,
+      name: '',
+      since: '2024-04-20',
+      juryRig: null,
+      marked: null,
+      signs: ['chafed'],
+    },
+    {
+      id: 'shackle',
+      kind: 'shackle',
+      make: 'stainless',
+      size_mm: 8,
+      pin_mm: 8,
+      jaw_mm: null,
+      moused: false,
+      name: 'Anchor shackle',
+      since: null,
+      juryRig: null,
+      marked: { force_kN: 20, as: 'breaking load', by: 'stamped on it' },
+      signs: null,
+    },
+  ],
+  cases: [{ id: 'gale', name: 'At anchor', force_N: 1200, wind_kn: 30, from: 'worked out' }],
   note: '',
 };
 export const reading: ReadingRecord = {

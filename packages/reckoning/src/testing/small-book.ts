@@ -4,7 +4,7 @@ import type { Book, Job, JobDay, Step, WaitRecord, WeatherEntry } from '#boat-bo
 export function smallBook(parts: Partial<Book> = {}): Book {
   return {
     format: 'fettle-boat-book',
-    version: 3,
+    version: 4,
     id: 'book',
     boat: {
       name: 'Test boat',
@@ -41,6 +41,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     panels: {},
     chargers: {},
     circuits: {},
+    loadPaths: {},
     jobs: {},
     steps: {},
     juryRigs: {},
