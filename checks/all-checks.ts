@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { questions } from '../apps/cli/src/questions.ts';
 import { otherHoist } from './loads/other-hoist.ts';
+import { otherRig } from './loads/other-rig.ts';
 import { otherIntegration } from './materials/other-integration.ts';
 import type { OtherCheck } from './other-check.ts';
 import { otherAcid } from './power/other-acid.ts';
@@ -51,6 +52,7 @@ export function runOthers(): OtherCheck[] {
     ...otherSun(2026, 120),
     ...otherWire(),
     ...otherHoist(),
+    ...otherRig(),
   ];
 }
 

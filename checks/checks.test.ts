@@ -26,7 +26,7 @@ describe('rows from outside the project', () => {
       materials: 32,
       power: 183,
       wiring: 254,
-      loads: 219,
+      loads: 240,
     });
   });
 
@@ -75,6 +75,16 @@ describe('rows from outside the project', () => {
       'wiring.at-device',
       // its wire is held to the energy of a small turn below; tackles, winches and plates have rows
       'loads.board-hoist',
+      // a pitch and a stiffness, both held to hand-worked figures beside them
+      'loads.stay-by-turns',
+      // held to its stretched parts in balance below
+      'loads.stay-by-pull',
+      // held to its stretch and to a hand-worked sway beside it
+      'loads.stay-slack',
+      // lengths between two places, hand-worked beside it
+      'loads.mast-sideways',
+      // held to the work of the leech below
+      'loads.vang',
     ]);
   });
 });

@@ -1,6 +1,7 @@
 import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
 import { hoistMappings } from './hoist-mapping.ts';
+import { rigMappings, rigUnasked } from './rig-mapping.ts';
 
 type Inputs = Readonly<Record<string, unknown>>;
 const part = (row: OutsideRow, i: number) => row.id.split('.')[i] ?? '';
@@ -239,10 +240,12 @@ export const loadsMappings: readonly FamilyMapping[] = [
   ...pathMappings,
   // one part a line
   ...hoistMappings,
+  ...rigMappings,
 ];
 
 export const loadsUnasked: readonly UnaskedFamily[] = [
   { family: 'loads', because: 'no question asks about it yet' },
   { family: 'loads.df.overhead', because: 'a caution in words; ours stand at every question about a load' },
+  ...rigUnasked,
   { family: 'loads.cfr.wire', because: 'wire rope with a fibre core, which a boat does not have' },
 ];

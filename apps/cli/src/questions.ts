@@ -7,7 +7,7 @@ import {
   lampQuestions,
   restQuestions,
 } from '#battery';
-import { endingQuestions, hoistQuestions, strengthQuestions, unmarkedQuestions } from '#loads';
+import { endingQuestions, hoistQuestions, rigQuestions, strengthQuestions, unmarkedQuestions } from '#loads';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
@@ -47,5 +47,6 @@ export function questions(): readonly Question[] {
     ...endingQuestions(),
     ...unmarkedQuestions(),
     ...hoistQuestions(),
+    ...rigQuestions(),
   ];
 }
