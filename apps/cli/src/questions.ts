@@ -7,7 +7,14 @@ import {
   lampQuestions,
   restQuestions,
 } from '#battery';
-import { endingQuestions, hoistQuestions, rigQuestions, strengthQuestions, unmarkedQuestions } from '#loads';
+import {
+  endingQuestions,
+  groundQuestions,
+  hoistQuestions,
+  rigQuestions,
+  strengthQuestions,
+  unmarkedQuestions,
+} from '#loads';
 import { coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
@@ -48,5 +55,6 @@ export function questions(): readonly Question[] {
     ...unmarkedQuestions(),
     ...hoistQuestions(),
     ...rigQuestions(),
+    ...groundQuestions(),
   ];
 }

@@ -1,3 +1,4 @@
+export { groundQuestions } from './ground/ground-questions.ts';
 export { hoistQuestions } from './hoist/hoist-questions.ts';
 export { endingQuestions } from './path/ending-questions.ts';
 export type { Use as PathUse } from './path/factor.ts';
