@@ -32,6 +32,7 @@ import {
   demoPanels,
   demoReadings,
 } from './demo/power.ts';
+import { demoMasts, demoStayReadings, demoStays } from './demo/rig.ts';
 import type { DemoDates } from './demo/writing.ts';
 
 /** The demo book as it stands on a day: everything in it is dated from that day. */
@@ -55,6 +56,8 @@ export function demoBook(today: Day): Book {
     chargers: demoChargers,
     circuits: demoCircuits,
     loadPaths: demoLoadPaths(dates),
+    stays: demoStays(dates),
+    masts: demoMasts,
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>
@@ -70,6 +73,7 @@ export function demoBook(today: Day): Book {
     readingBlocks: {},
     loadTests: demoLoadTests(dates),
     nightsAhead: demoNightsAhead(dates),
+    stayReadings: demoStayReadings(dates),
     plans: {},
     log: byContent(demoLog(dates)),
   };

@@ -15,6 +15,8 @@ type Kind =
   | 'chargers'
   | 'circuits'
   | 'loadPaths'
+  | 'stays'
+  | 'masts'
   | 'loadTests'
   | 'places'
   | 'zones'

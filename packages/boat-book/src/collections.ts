@@ -27,6 +27,8 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   chargers: { part: 'boat', kept: 'keyed', word: 'charger' },
   circuits: { part: 'boat', kept: 'keyed', word: 'circuit' },
   loadPaths: { part: 'boat', kept: 'keyed', word: 'load path' },
+  stays: { part: 'boat', kept: 'keyed', word: 'stay' },
+  masts: { part: 'boat', kept: 'keyed', word: 'mast' },
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },
@@ -38,6 +40,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   readingBlocks: { part: 'work', kept: 'fixed', word: 'block of readings' },
   loadTests: { part: 'work', kept: 'keyed', word: 'load test' },
   nightsAhead: { part: 'work', kept: 'fixed', word: 'night ahead' },
+  stayReadings: { part: 'work', kept: 'fixed', word: 'reading of a stay' },
   plans: { part: 'work', kept: 'fixed', word: 'kept plan' },
   log: { part: 'work', kept: 'fixed', word: 'log entry' },
 };

@@ -23,6 +23,8 @@ export function emptyBook(id: Id, boat: Boat): Book {
     chargers: {},
     circuits: {},
     loadPaths: {},
+    stays: {},
+    masts: {},
     jobs: {},
     steps: {},
     juryRigs: {},
@@ -34,6 +36,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     readingBlocks: {},
     loadTests: {},
     nightsAhead: {},
+    stayReadings: {},
     plans: {},
     log: {},
   };

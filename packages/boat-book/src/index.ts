@@ -66,5 +66,6 @@ export type {
   Weights,
   Zone,
 } from './records.ts';
+export type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 export { sha256 } from './sha256.ts';
 export type { RecordPatch } from './shown-book.ts';

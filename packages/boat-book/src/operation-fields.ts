@@ -38,6 +38,7 @@ import type {
   WeatherEntry,
   Zone,
 } from './records.ts';
+import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 
 /** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
 type New<T> = T & { readonly id?: Id };
@@ -92,6 +93,14 @@ export interface OperationFieldsByName {
   readonly addLoadPath: New<LoadPathRecord>;
   readonly changeLoadPath: Changed<LoadPathRecord>;
   readonly removeLoadPath: One;
+  readonly addStay: New<StayRecord>;
+  readonly changeStay: Changed<StayRecord>;
+  readonly removeStay: One;
+  readonly addMast: New<MastRecord>;
+  readonly changeMast: Changed<MastRecord>;
+  readonly removeMast: One;
+  readonly enterStayReading: Omit<StayReading, 'order'>;
+  readonly removeStayReading: One;
   readonly addLoadTest: New<LoadTest>;
   readonly changeLoadTest: Changed<LoadTest>;
   readonly removeLoadTest: One;
@@ -189,6 +198,8 @@ export type CollectionName =
   | 'chargers'
   | 'circuits'
   | 'loadPaths'
+  | 'stays'
+  | 'masts'
   | 'jobs'
   | 'steps'
   | 'juryRigs'
@@ -200,6 +211,7 @@ export type CollectionName =
   | 'readingBlocks'
   | 'loadTests'
   | 'nightsAhead'
+  | 'stayReadings'
   | 'plans'
   | 'log';
 

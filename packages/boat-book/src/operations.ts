@@ -5,6 +5,7 @@ import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
 import { powerOperations } from './power-operations.ts';
+import { rigOperations } from './rig-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
@@ -12,4 +13,5 @@ export const operations: Operations = {
   ...dayOperations,
   ...powerOperations,
   ...loadOperations,
+  ...rigOperations,
 };

@@ -21,6 +21,7 @@ import type {
   ReadingBlock,
   ReadingRecord,
 } from './power-records.ts';
+import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 
 export type Id = string;
 export type Day = string;
@@ -45,6 +46,8 @@ export interface Book {
   readonly chargers: Readonly<Record<Id, ChargerRecord>>;
   readonly circuits: Readonly<Record<Id, CircuitRecord>>;
   readonly loadPaths: Readonly<Record<Id, LoadPathRecord>>;
+  readonly stays: Readonly<Record<Id, StayRecord>>;
+  readonly masts: Readonly<Record<Id, MastRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;
@@ -57,6 +60,7 @@ export interface Book {
   readonly readingBlocks: Readonly<Record<Id, ReadingBlock>>;
   readonly loadTests: Readonly<Record<Id, LoadTest>>;
   readonly nightsAhead: Readonly<Record<Id, NightAheadRecord>>;
+  readonly stayReadings: Readonly<Record<Id, StayReading>>;
   readonly plans: Readonly<Record<Id, KeptPlan>>;
   readonly log: Readonly<Record<Id, LogEntry>>;
 }

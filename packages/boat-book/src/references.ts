@@ -43,6 +43,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...many('readings', 'readings', test.readings),
     ...one('circuit', 'circuits', test.circuit),
   ],
+  stays: (stay) => one('zone', 'zones', stay.zone),
   jobs: (job) => [
     ...one('zone', 'zones', job.zone),
     ...one('fitting', 'fittings', job.fitting),

@@ -47,6 +47,8 @@ import type {
   Weights,
   Zone,
 } from './records.ts';
+import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
+import { mastSchema, stayReadingSchema, staySchema } from './rig-schemas.ts';
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
 
@@ -329,6 +331,8 @@ export const recordSchemas = {
   chargers: chargerSchema,
   circuits: circuitSchema,
   loadPaths: loadPathSchema,
+  stays: staySchema,
+  masts: mastSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -340,6 +344,7 @@ export const recordSchemas = {
   readingBlocks: readingBlockSchema,
   loadTests: loadTestSchema,
   nightsAhead: nightAheadSchema,
+  stayReadings: stayReadingSchema,
   plans: keptPlanSchema,
   log: logSchema,
 };
@@ -383,6 +388,9 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof chargerSchema, ChargerRecord>,
     Holds<typeof circuitSchema, CircuitRecord>,
     Holds<typeof loadPathSchema, LoadPathRecord>,
+    Holds<typeof staySchema, StayRecord>,
+    Holds<typeof stayReadingSchema, StayReading>,
+    Holds<typeof mastSchema, MastRecord>,
     Holds<typeof readingSchema, ReadingRecord>,
     Holds<typeof readingBlockSchema, ReadingBlock>,
     Holds<typeof loadTestSchema, LoadTest>,

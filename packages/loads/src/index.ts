@@ -6,3 +6,5 @@ export type { PartOfPath, PartState } from './path/part.ts';
 export { strengthQuestions } from './path/strength-questions.ts';
 export { unmarkedQuestions } from './path/unmarked-questions.ts';
 export { rigQuestions } from './rig/rig-questions.ts';
+export type { RiggingScrew } from './rig/rigging-screw.ts';
+export type { Laid } from './rig/wire-stretch.ts';

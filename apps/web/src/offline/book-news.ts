@@ -21,7 +21,15 @@ export interface BookNews extends BookState {
 }
 
 const orderOf = (record: unknown): number => (record as { readonly order?: number }).order ?? 0;
-const fixed: readonly CollectionName[] = ['weather', 'readings', 'readingBlocks', 'nightsAhead', 'plans', 'log'];
+const fixed: readonly CollectionName[] = [
+  'weather',
+  'readings',
+  'readingBlocks',
+  'nightsAhead',
+  'stayReadings',
+  'plans',
+  'log',
+];
 
 /** The book after some records changed. Collections without a change stay the same objects. */
 export function patchedBook(book: Book, patches: readonly RecordPatch[]): Book {

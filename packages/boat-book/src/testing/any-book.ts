@@ -207,6 +207,30 @@ export const anyBook: fc.Arbitrary<Book> = fc
       needs: fc.constantFrom('critical' as const, 'other' as const),
       zone: oneOf(zoneIds),
     });
+    const stay = fc.record({
+      name: title,
+      zone: oneOf(zoneIds),
+      laid: fc.constantFrom('1x19' as const, '7x7' as const),
+      size_mm: number(2, 8),
+      length_m: number(1, 12),
+      screw: nullable(
+        fc.record({ thread: fc.constant('m6' as const), ends: fc.constantFrom('both' as const, 'one' as const) }),
+      ),
+      aim_pct: nullable(number(5, 20)),
+      made: nullable(day),
+      note: text,
+    });
+    const stayReading = fc.record({
+      stay: id,
+      on: day,
+      moment: fc.constantFrom('as set' as const, 'after towing' as const),
+      told: fc.oneof(
+        fc.record({ kind: fc.constant('sway' as const), sway_mm: number(0, 200) }),
+        fc.record({ kind: fc.constant('stretch' as const), stretch_mm: number(0, 10), measured_m: fc.constant(2) }),
+      ),
+      turns: fc.constant(0),
+      note: text,
+    });
     const ofAnyPart = {
       id,
       name: text,
@@ -244,6 +268,9 @@ export const anyBook: fc.Arbitrary<Book> = fc
     });
     return fc.record({
       loadPaths: keyed(loadPath, 2),
+      stays: keyed(stay, 2),
+      masts: fc.constant({}),
+      stayReadings: fixed(stayReading),
       circuits: batteryIds.length === 0 ? fc.constant({}) : keyed(circuit),
       name: fc.constant(name),
       base: fc.constant(base),

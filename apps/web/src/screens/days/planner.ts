@@ -67,7 +67,8 @@ function tellAll(next: PlanInHand): void {
 /** Everything of the book that a plan hangs on, as one text; what is only remembered (log, kept plans) is left out. */
 function matterOf(book: Book): string {
   const { plans: _plans, log: _log, juryRigs: _rigs, fittings: _fittings, ...rest } = book;
-  const { readings: _read, readingBlocks: _blocks, loadTests: _tests, nightsAhead: _nights, ...matter } = rest;
+  const { readings: _read, readingBlocks: _blocks, loadTests: _tests, nightsAhead: _nights, ...others } = rest;
+  const { loadPaths: _paths, stays: _stays, masts: _masts, stayReadings: _taut, ...matter } = others;
   return JSON.stringify(matter);
 }
 
