@@ -33,6 +33,7 @@ import {
   demoReadings,
 } from './demo/power.ts';
 import { demoMasts, demoStayReadings, demoStays } from './demo/rig.ts';
+import { demoRodes } from './demo/rodes.ts';
 import type { DemoDates } from './demo/writing.ts';
 
 /** The demo book as it stands on a day: everything in it is dated from that day. */
@@ -58,6 +59,7 @@ export function demoBook(today: Day): Book {
     loadPaths: demoLoadPaths(dates),
     stays: demoStays(dates),
     masts: demoMasts,
+    rodes: demoRodes,
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>

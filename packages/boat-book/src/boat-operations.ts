@@ -17,6 +17,7 @@ type Kind =
   | 'loadPaths'
   | 'stays'
   | 'masts'
+  | 'rodes'
   | 'loadTests'
   | 'places'
   | 'zones'

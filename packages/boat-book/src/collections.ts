@@ -29,6 +29,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   loadPaths: { part: 'boat', kept: 'keyed', word: 'load path' },
   stays: { part: 'boat', kept: 'keyed', word: 'stay' },
   masts: { part: 'boat', kept: 'keyed', word: 'mast' },
+  rodes: { part: 'boat', kept: 'keyed', word: 'rode' },
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },

@@ -25,6 +25,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     loadPaths: {},
     stays: {},
     masts: {},
+    rodes: {},
     jobs: {},
     steps: {},
     juryRigs: {},

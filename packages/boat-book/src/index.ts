@@ -67,5 +67,6 @@ export type {
   Zone,
 } from './records.ts';
 export type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
+export type { AnchorageRecord, RodeRecord } from './rode-records.ts';
 export { sha256 } from './sha256.ts';
 export type { RecordPatch } from './shown-book.ts';

@@ -39,6 +39,7 @@ import type {
   Zone,
 } from './records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
+import type { RodeRecord } from './rode-records.ts';
 
 /** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
 type New<T> = T & { readonly id?: Id };
@@ -101,6 +102,9 @@ export interface OperationFieldsByName {
   readonly removeMast: One;
   readonly enterStayReading: Omit<StayReading, 'order'>;
   readonly removeStayReading: One;
+  readonly addRode: New<RodeRecord>;
+  readonly changeRode: Changed<RodeRecord>;
+  readonly removeRode: One;
   readonly addLoadTest: New<LoadTest>;
   readonly changeLoadTest: Changed<LoadTest>;
   readonly removeLoadTest: One;
@@ -200,6 +204,7 @@ export type CollectionName =
   | 'loadPaths'
   | 'stays'
   | 'masts'
+  | 'rodes'
   | 'jobs'
   | 'steps'
   | 'juryRigs'

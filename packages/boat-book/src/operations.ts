@@ -6,6 +6,7 @@ import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
 import { powerOperations } from './power-operations.ts';
 import { rigOperations } from './rig-operations.ts';
+import { rodeOperations } from './rode-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
@@ -14,4 +15,5 @@ export const operations: Operations = {
   ...powerOperations,
   ...loadOperations,
   ...rigOperations,
+  ...rodeOperations,
 };

@@ -22,6 +22,7 @@ import type {
   ReadingRecord,
 } from './power-records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
+import type { RodeRecord } from './rode-records.ts';
 
 export type Id = string;
 export type Day = string;
@@ -48,6 +49,7 @@ export interface Book {
   readonly loadPaths: Readonly<Record<Id, LoadPathRecord>>;
   readonly stays: Readonly<Record<Id, StayRecord>>;
   readonly masts: Readonly<Record<Id, MastRecord>>;
+  readonly rodes: Readonly<Record<Id, RodeRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;

@@ -38,6 +38,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
       juryRig === null ? [] : [{ path: ['parts', i, 'juryRig'], collection: 'juryRigs' as const, id: juryRig }],
     ),
   ],
+  rodes: (rode) => [...one('zone', 'zones', rode.zone), ...one('path', 'loadPaths', rode.path)],
   loadTests: (test) => [
     ...one('battery', 'batteries', test.battery),
     ...many('readings', 'readings', test.readings),

@@ -49,6 +49,8 @@ import type {
 } from './records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import { mastSchema, stayReadingSchema, staySchema } from './rig-schemas.ts';
+import type { RodeRecord } from './rode-records.ts';
+import { rodeSchema } from './rode-schemas.ts';
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
 
@@ -333,6 +335,7 @@ export const recordSchemas = {
   loadPaths: loadPathSchema,
   stays: staySchema,
   masts: mastSchema,
+  rodes: rodeSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -391,6 +394,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof staySchema, StayRecord>,
     Holds<typeof stayReadingSchema, StayReading>,
     Holds<typeof mastSchema, MastRecord>,
+    Holds<typeof rodeSchema, RodeRecord>,
     Holds<typeof readingSchema, ReadingRecord>,
     Holds<typeof readingBlockSchema, ReadingBlock>,
     Holds<typeof loadTestSchema, LoadTest>,

@@ -1,4 +1,5 @@
 export { groundQuestions } from './ground/ground-questions.ts';
+export type { ChainSize, RodeFibre, RopeSize } from './ground/rode-gear.ts';
 export { hoistQuestions } from './hoist/hoist-questions.ts';
 export { endingQuestions } from './path/ending-questions.ts';
 export type { Use as PathUse } from './path/factor.ts';

@@ -70,6 +70,7 @@ const book = (part: Partial<Book>): Book => ({
   loadPaths: {},
   stays: {},
   masts: {},
+  rodes: {},
   jobs: {},
   steps: {},
   juryRigs: {},

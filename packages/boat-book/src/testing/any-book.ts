@@ -266,11 +266,39 @@ export const anyBook: fc.Arbitrary<Book> = fc
       cases: fc.constant([]),
       note: text,
     });
+    const rode = fc.record({
+      name: title,
+      zone: oneOf(zoneIds),
+      chain: fc.record({ size_mm: fc.constantFrom(6 as const, 8 as const), length_m: number(0.1, 50) }),
+      rope: nullable(
+        fc.record({
+          fibre: fc.constantFrom('nylon' as const, 'polyester' as const),
+          size_mm: fc.constantFrom(10 as const, 12 as const),
+          length_m: number(0.1, 50),
+        }),
+      ),
+      bow_m: number(0, 2),
+      windage_m2: number(0.1, 10),
+      below_m2: number(0, 1),
+      limit_deg: number(0, 20),
+      anchorage: nullable(
+        fc.record({
+          depth_m: number(1, 20),
+          rise_m: number(0, 5),
+          fall_m: number(0, 0.9),
+          wind_kn: number(1, 60),
+          current_kn: number(0, 4),
+        }),
+      ),
+      path: fc.constant(null),
+      note: text,
+    });
     return fc.record({
       loadPaths: keyed(loadPath, 2),
       stays: keyed(stay, 2),
       masts: fc.constant({}),
       stayReadings: fixed(stayReading),
+      rodes: keyed(rode, 2),
       circuits: batteryIds.length === 0 ? fc.constant({}) : keyed(circuit),
       name: fc.constant(name),
       base: fc.constant(base),

@@ -44,6 +44,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     loadPaths: {},
     stays: {},
     masts: {},
+    rodes: {},
     jobs: {},
     steps: {},
     juryRigs: {},
