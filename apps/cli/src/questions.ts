@@ -9,6 +9,7 @@ import {
 } from '#battery';
 import {
   endingQuestions,
+  fasteningQuestions,
   groundQuestions,
   hoistQuestions,
   rigQuestions,
@@ -54,6 +55,7 @@ export function questions(): readonly Question[] {
     ...endingQuestions(),
     ...unmarkedQuestions(),
     ...hoistQuestions(),
+    ...fasteningQuestions(),
     ...rigQuestions(),
     ...groundQuestions(),
   ];

@@ -142,6 +142,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.locator('.boat-zone h1').waitFor();
     },
   ],
+  ['the gauge card', '#/boat/loads/gauge-card'],
   ['stores', '#/stores'],
   ['a store', '#/stores', open('Add a thing')],
   ['the plan', '#/days', plan],

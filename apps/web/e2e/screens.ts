@@ -208,6 +208,7 @@ const shots: readonly Shot[] = [
       await page.locator('.circuits-answer').waitFor();
     },
   },
+  { name: 'gauge-card', at: '#/boat/loads/gauge-card' },
   { name: 'stores', at: '#/stores' },
   {
     name: 'store',

@@ -1,3 +1,12 @@
+export { fasteningQuestions } from './fastenings/fastening-questions.ts';
+export {
+  type CardScale,
+  cardScale,
+  checkLines,
+  type GaugeCard,
+  type GaugeThread,
+  gaugeCard,
+} from './fastenings/gauge-card.ts';
 export { groundQuestions } from './ground/ground-questions.ts';
 export type { ChainSize, RodeFibre, RopeSize } from './ground/rode-gear.ts';
 export { hoistQuestions } from './hoist/hoist-questions.ts';

@@ -1,11 +1,15 @@
 /** The page of one part of the loads: `#/boat/loads/<part>`, and where there are several of a kind `…/<part>/<id>`. */
 import { type ComponentType, Suspense } from 'react';
 import type { Id } from '#boat-book';
+import { onDemand } from '../../../parts/on-demand.ts';
 import { address } from '../../../shell/route.ts';
 import './loads.css';
 
 /** by the word in the address, each loaded when it is first shown (`onDemand`) */
-const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {};
+const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {
+  // one page a line
+  'gauge-card': onDemand(() => import('./gauge-card/gauge-card-page.tsx')),
+};
 
 export default function LoadsScreen({ part, id }: { readonly part: string | undefined; readonly id: Id | undefined }) {
   const Page = part === undefined ? undefined : pages[part];

@@ -3,7 +3,10 @@ import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { address } from '../../../shell/route.ts';
 
 /** The pages in the order of the list; `part` is the word in the address that `loads-screen.tsx` shows the page by. */
-const lines: readonly { readonly part: string; readonly title: string; readonly note: string }[] = [];
+const lines: readonly { readonly part: string; readonly title: string; readonly note: string }[] = [
+  // one page a line
+  { part: 'gauge-card', title: 'Gauge card', note: 'a page to print: sizes to lay pins, wire, threads and grooves on' },
+];
 
 export function LoadsSection() {
   if (lines.length === 0) return null;
