@@ -1,0 +1,218 @@
+/** Short forms to write recipes in, so that what stands in each file is what differs between kinds of job. */
+import type {
+  AmountInput,
+  AmountRule,
+  Recipe,
+  RecipeAsk,
+  RecipeProof,
+  RecipeStep,
+  RecipeStore,
+  RecipeWait,
+} from '../src/recipe.ts';
+
+type Minutes = readonly [low: number, likely: number, high: number];
+const minutesOf = ([low, likely, high]: Minutes) => ({ low, likely, high });
+
+/** A step by one pair of hands; what is not said is not needed. Minutes are common practice. */
+export function step(title: string, minutes: Minutes, parts: Partial<RecipeStep> = {}): RecipeStep {
+  return {
+    title,
+    minutes: minutesOf(minutes),
+    hands: 1,
+    notAlone: false,
+    needs: {},
+    features: [],
+    tools: [],
+    setUps: [],
+    stores: [],
+    dusty: false,
+    wet: false,
+    waits: [],
+    window: null,
+    cautions: [],
+    ...parts,
+  };
+}
+
+export const proof = (
+  kind: RecipeProof['kind'],
+  title: string,
+  minutes: Minutes,
+  parts: Partial<RecipeStep> = {},
+): RecipeProof => ({ kind, step: step(title, minutes, parts) });
+
+/** A wait by the law of a family of products. */
+export const cures = (title: string, product: string, parts: Partial<RecipeWait> = {}): RecipeWait => ({
+  title,
+  law: { kind: 'product', product },
+  needs: {},
+  setUps: [],
+  still: [],
+  wet: false,
+  ...parts,
+});
+
+/** A wait of a set length: a soak, a rest, a drip. */
+export const lasts = (
+  title: string,
+  minutes: number,
+  because: string,
+  parts: Partial<RecipeWait> = {},
+): RecipeWait => ({
+  title,
+  law: { kind: 'set time', minutes, because },
+  needs: {},
+  setUps: [],
+  still: [],
+  wet: false,
+  ...parts,
+});
+
+export const followUp = (title: string, minutes: Minutes, because: string) => ({
+  title,
+  because,
+  minutes: minutesOf(minutes),
+});
+
+/** A size to be measured. */
+export const size = (id: string, words: string, unit: RecipeAsk['unit'], low: number, high: number): RecipeAsk => ({
+  id,
+  words,
+  unit,
+  low,
+  high,
+  whole: false,
+});
+/** A number of things to be counted. */
+export const number = (id: string, words: string, low: number, high: number): RecipeAsk => ({
+  id,
+  words,
+  unit: '',
+  low,
+  high,
+  whole: true,
+});
+
+/** A store and how much of it; it is known in the stores by the words given. */
+export const store = (
+  name: string,
+  words: string,
+  amount: AmountRule,
+  pack: RecipeStore['pack'] = null,
+): RecipeStore => ({ name, words: words.split(' '), amount, pack });
+export const tube = { holds: 290, word: 'tube' };
+export const tin = (litres: number) => ({ holds: litres, word: 'tin' });
+export const each = (of: string, times = 1, spare = 0, unit = ''): AmountRule => ({
+  kind: 'each',
+  of,
+  times,
+  spare,
+  unit,
+});
+export const always = (amount: number, unit: string, because: string): AmountRule => ({
+  kind: 'set',
+  amount,
+  unit,
+  because,
+});
+
+const asked = (ask: string): AmountInput => ({ from: 'asked', ask });
+const given = (value: number | string): AmountInput => ({ from: 'set', value });
+const input = (of: string | number): AmountInput => (typeof of === 'string' ? asked(of) : given(of));
+
+/** Paint or varnish: the litres for an area asked, so many coats. `spread` m² a litre and coat. */
+export const coats = (area: string, count: number, spread: number): AmountRule => ({
+  kind: 'question',
+  question: 'materials.coats',
+  inputs: { area: asked(area), coats: given(count), spread: given(spread) },
+  figure: 'V',
+  waste_pct: 15,
+  unit: 'l',
+});
+/** Paint for the bottom, by the boat's own sizes. */
+export const bottomCoats = (count: number, spread: number): AmountRule => ({
+  kind: 'question',
+  question: 'materials.bottom-coats',
+  inputs: {
+    length: { from: 'boat', size: 'length_m' },
+    beam: { from: 'boat', size: 'beam_m' },
+    draft: { from: 'boat', size: 'draft_m' },
+    coats: given(count),
+    spread: given(spread),
+  },
+  figure: 'V',
+  waste_pct: 15,
+  unit: 'l',
+});
+/** Sealant under plates: lengths and widths asked, a layer in mm, so many plates. */
+export const bedding = (length: string | number, width: string | number, layer_mm: number, count: string | number) =>
+  ({
+    kind: 'question',
+    question: 'materials.bedding',
+    inputs: { length: input(length), width: input(width), layer: given(layer_mm), count: input(count) },
+    figure: 'V',
+    waste_pct: 50,
+    unit: 'ml',
+  }) satisfies AmountRule;
+/** A bead of sealant: a length asked, round or a fillet, so thick. */
+export const bead = (length: string, shape: 'round' | 'fillet', mm: number): AmountRule => ({
+  kind: 'question',
+  question: 'materials.bead',
+  inputs: { length: asked(length), shape: given(shape), size: given(mm) },
+  figure: 'V',
+  waste_pct: 25,
+  unit: 'ml',
+});
+/** Thick resin for holes drilled out and filled: how many, how wide and deep. */
+export const plugs = (count: string, diameter: string | number, depth: string | number): AmountRule => ({
+  kind: 'question',
+  question: 'materials.plugs',
+  inputs: { count: asked(count), diameter: input(diameter), depth: input(depth) },
+  figure: 'V',
+  waste_pct: 50,
+  unit: 'ml',
+});
+/** Resin for cloth: an area asked, its weight, so many layers, resin to cloth by weight. */
+export const wetOut = (area: string, weight_g_m2: number, layers: number, ratio: number): AmountRule => ({
+  kind: 'question',
+  question: 'materials.cloth-resin',
+  inputs: { area: asked(area), weight: given(weight_g_m2), layers: given(layers), ratio: given(ratio) },
+  figure: 'resin',
+  waste_pct: 20,
+  unit: 'kg',
+});
+
+export const mast = (state: 'up' | 'down') => ({ setUp: 'mast', state });
+export const coverOff = { setUp: 'cover', state: 'off' };
+export const coverOn = { setUp: 'cover', state: 'on' };
+export const propped = { setUp: 'boat', state: 'propped' };
+export const onTrailer = { setUp: 'boat', state: 'on the trailer' };
+export const boardLowered = { setUp: 'board', state: 'lowered' };
+
+/** Cautions that many steps share; each stands at the step it belongs to. */
+export const care = {
+  resin:
+    'Gloves and goggles: skin that takes to epoxy never leaves it. Do not leave a full pot standing; it heats itself until it smokes.',
+  blush: 'Wash the waxy blush off with water before sanding or coating: sanding only rubs it in.',
+  polyester:
+    'Styrene: air through or an organic-vapour mask. Peroxide catalyst blinds: goggles, and never near cobalt accelerator.',
+  dust: 'Sanding dust: mask and goggles.',
+  drill: 'Drill dust and glass fibre: goggles, mask, and mark the drill for depth.',
+  solvent: 'Solvent vapour: air through, no flame, no motor that sparks.',
+  isocyanate: 'The hardener holds isocyanates: brush or roll only, with air through; spraying needs supplied air.',
+  rags: 'Lay oily rags out flat outdoors or under water: in a heap they catch fire by themselves.',
+  props: 'Nobody under her until the stands are in on both sides and she does not move when pushed.',
+  board: 'No hand or foot under the board while it can fall: block it before the load comes off the wire.',
+  jack: 'Chock the other wheel, hitch on; an axle stand before a hand goes under. Never on the jack alone.',
+  dead: 'Loads off, isolator off, negative lead off first and on last. Rings and watch off; tape the spanner’s handle.',
+  hydrogen: 'A charging battery gives off hydrogen: air through, no spark, no flame.',
+  petrol:
+    'Petrol vapour is heavy and lies in bilges: outdoors, no flame, nothing that sparks, an extinguisher to hand.',
+  running:
+    'Hands, hair and cord clear of the propeller; kill-cord on the one who starts it; exhaust gas kills indoors.',
+  strands: 'Broken strands cut to the bone: leather gloves, and never run a hand along wire.',
+  mains: 'Mains outdoors only through a residual-current device, and never in the wet.',
+  aloft: 'Look up for power lines first, and keep out from under the mast.',
+} as const;
+
+export const recipesOf = <const Id extends string>(recipes: Readonly<Record<Id, Recipe>>) => recipes;
