@@ -32,7 +32,9 @@ const hazards: readonly Hazard[] = [
   { name: 'isocyanates', there: curesBy(/two-pot$/), said: /isocyanate/i },
   {
     name: 'oily rags',
-    there: (step) => curesBy(/one-pot$/)(step) || titled(/\b(oil|oiling) (the|it)\b/i)(step),
+    there: (step) =>
+      curesBy(/one-pot$/)(step) ||
+      titled(/\boil (the|it|bare) ?(wood|teak|tiller|board)?\b.*\bwood|\bteak oil\b/i)(step),
     said: /rags/i,
   },
   { name: 'dust', there: ({ dusty }) => dusty, said: /mask|goggles/i },
@@ -41,7 +43,7 @@ const hazards: readonly Hazard[] = [
   { name: 'a board that can fall', there: stands('board', 'lowered'), said: /under the board|block/i },
   {
     name: 'a battery’s current',
-    there: titled(/\bbatter(y|ies)\b|\bisolator\b|\bfuse\b/i),
+    there: titled(/\bbatter(y|ies)\b|\bisolator\b|\b(the|its|a|new) fuse\b/i),
     said: /negative|spanner|spark|dead|acid/i,
   },
   { name: 'petrol', there: titled(/\b(petrol|fuel|carburettor|tank)\b/i), said: /flame|vapour/i },
@@ -53,7 +55,11 @@ const hazards: readonly Hazard[] = [
   { name: 'a wheel off the ground', there: titled(/\bjack\b|\bwheels? off\b/i), said: /chock|stand/i },
   { name: 'gas', there: titled(/\b(gas|stove|regulator valve)\b/i), said: /lies low|licensed|soapy/i },
   { name: 'mains outdoors', there: ({ features }) => features.includes('mains'), said: /residual-current/i },
-  { name: 'broken strands', there: titled(/\b(wire|strands?|shrouds?|stays?|forestay)\b/i), said: /gloves|strand/i },
+  {
+    name: 'broken strands',
+    there: titled(/\b(shrouds?|forestay|backstay|(old|new) stay|(every|old|new|control) wire)\b/i),
+    said: /gloves|strand/i,
+  },
   { name: 'a cylinder of gas under pressure', there: titled(/\bcylinder\b/i), said: /pressure|face|hand/i },
   { name: 'pyrotechnics', there: titled(/\bflares?\b/i), said: /fire|burn|never/i },
   { name: 'a mast overhead', there: stands('mast', 'up'), said: /power line|mast/i },

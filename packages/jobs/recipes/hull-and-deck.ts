@@ -1,0 +1,328 @@
+/** Hull and deck. Minutes are common practice. */
+import {
+  bedding,
+  care,
+  coats,
+  coverOff,
+  cures,
+  each,
+  followUp,
+  lasts,
+  number,
+  plugs,
+  proof,
+  recipesOf,
+  size,
+  step,
+  store,
+  tin,
+  wetOut,
+} from './writing.ts';
+
+export const hullAndDeck = recipesOf({
+  'gelcoat-chip': {
+    title: 'Fill chips in the gelcoat',
+    group: 'hull and deck',
+    words: ['gelcoat chip', 'ding', 'scratch', 'star crack', 'chipped hull'],
+    when: 'Glass shows through, or a crack opens under a thumbnail.',
+    consequence: 'worsens',
+    zones: ['topsides', 'hull'],
+    asks: [number('chips', 'chips to fill', 1, 60), size('wide', 'width of the worst', 'mm', 2, 100)],
+    steps: [
+      step('Vee each crack with a scraper point to sound edges and wipe with styrene-free cleaner', [15, 30, 50], {
+        tools: ['scraper'],
+        dusty: true,
+        cautions: [care.dust],
+      }),
+      step('Stir colour into gelcoat on a white tile, let a dab go off, and hold it to the hull', [15, 30, 60], {
+        needs: { air_min_C: 13 },
+        stores: [store('Gelcoat and pigments', 'gelcoat', plugs('chips', 'wide', 3), { holds: 250, word: 'tin' })],
+        cautions: [care.polyester],
+      }),
+      step('Fill the chips proud with gelcoat at 2 % catalyst and tape film over to shut out the air', [15, 25, 45], {
+        needs: { dry: true, air_min_C: 13 },
+        stores: [store('Peroxide catalyst', 'catalyst', each('chips', 0.5, 2, 'ml'), { holds: 50, word: 'bottle' })],
+        waits: [cures('Gelcoat sets under film', 'gelcoat', { needs: { dry: true } })],
+        cautions: [care.polyester],
+      }),
+      step('Block it down wet, 400 to 1,200, and bring the gloss back with cutting paste', [25, 40, 70], {
+        features: ['water'],
+        stores: [store('Wet paper and cutting paste', 'cutting paste', each('chips', 2, 10, 'ml'))],
+      }),
+    ],
+    proof: proof(
+      'look',
+      'Draw a fingernail across in two directions and look along the hull at dusk: no edge, no hollow',
+      [5, 5, 10],
+    ),
+    followUps: [],
+    writeDown: ['colour recipe by drops', 'what struck her there'],
+  },
+  'soft-deck': {
+    title: 'Open and recore a soft patch of deck',
+    group: 'hull and deck',
+    words: ['soft deck', 'spongy', 'wet core', 'delaminated deck', 'dull sound'],
+    when: 'The deck gives underfoot, sounds dull under a mallet, or weeps brown at a screw.',
+    consequence: 'worsens',
+    zones: ['foredeck', 'side deck'],
+    asks: [size('area', 'area of the soft patch', 'm²', 0.02, 3)],
+    steps: [
+      step('Sound the deck with a mallet, chalk the dull edge, and go a hand’s breadth past it', [10, 20, 35], {
+        setUps: [coverOff],
+      }),
+      step('Cut the skin along the chalk with the saw set to its thickness and lift it in one piece', [30, 60, 110], {
+        needs: { dry: true },
+        setUps: [coverOff],
+        features: ['mains'],
+        tools: ['saw'],
+        dusty: true,
+        cautions: [care.dust, care.mains],
+      }),
+      step('Rake out black core, vacuum, and tent the hole', [30, 60, 120], {
+        needs: { dry: true },
+        waits: [
+          lasts(
+            'Tented core dries',
+            10_080,
+            'a week with a gentle heater is little; common practice. Go by a moisture meter',
+            { needs: { dry: true } },
+          ),
+        ],
+        dusty: true,
+        cautions: [care.dust],
+      }),
+      step('Bed new core in thickened epoxy, weighted down on a film', [40, 60, 100], {
+        needs: { dry: true, air_min_C: 10 },
+        setUps: [coverOff],
+        stores: [
+          store('Epoxy, slow hardener', 'epoxy', wetOut('area', 2000, 1, 1), { holds: 1, word: 'kit' }),
+          store('Core to the old thickness', 'core', each('area', 1.1, 0, 'm²')),
+        ],
+        waits: [cures('Core bond cures', 'epoxy-slow', { needs: { dry: true } })],
+        cautions: [care.resin],
+      }),
+      step('Glass the skin back with a twelve-to-one scarf and two layers over the joint', [45, 75, 120], {
+        needs: { dry: true, air_min_C: 10 },
+        setUps: [coverOff],
+        stores: [
+          store('Epoxy for the joint', 'epoxy', wetOut('area', 600, 2, 1), { holds: 1, word: 'kit' }),
+          store('Biaxial glass, 300 g/m²', 'biaxial', each('area', 1, 0.5, 'm²')),
+        ],
+        waits: [cures('Scarf cures', 'epoxy-slow', { needs: { dry: true } })],
+        cautions: [care.resin, care.blush],
+      }),
+    ],
+    proof: proof(
+      'load',
+      'Bounce on one heel across the patch and tap it all over: as hard and bright as the deck beside it',
+      [5, 10, 15],
+    ),
+    followUps: [
+      followUp('Paint the mended deck', [40, 60, 90], 'Epoxy chalks in the sun within a season if it is left bare.'),
+    ],
+    writeDown: ['where the water came in', 'core and its thickness', 'layers put back'],
+  },
+  'grip-paint': {
+    title: 'Put grip on a slippery deck',
+    group: 'hull and deck',
+    words: ['non-slip', 'slippery deck', 'deck paint', 'grit', 'worn tread'],
+    when: 'Wet boots slide where you stand to reef or to moor.',
+    consequence: 'danger',
+    zones: ['foredeck', 'side deck', 'cockpit'],
+    asks: [size('area', 'area to paint', 'm²', 0.1, 15)],
+    steps: [
+      step(
+        'Degrease with detergent, rinse, then key it with 120 and mask round corners to a coin’s curve',
+        [30, 50, 90],
+        {
+          needs: { dry: true },
+          setUps: [coverOff],
+          features: ['water'],
+          dusty: true,
+          cautions: [care.dust],
+        },
+      ),
+      step('Roll the first coat and sift grit on until no wet shows', [20, 35, 60], {
+        needs: { dry: true, air_min_C: 8, humidity_max_pct: 85, dewMargin_min_C: 3 },
+        setUps: [coverOff],
+        stores: [
+          store('Deck paint, one pot', 'deck paint', coats('area', 2, 9), tin(0.75)),
+          store('Deck grit', 'grit', each('area', 0.5, 0, 'kg')),
+        ],
+        wet: true,
+        waits: [cures('Gritted coat dries', 'paint-one-pot', { needs: { dry: true }, wet: true })],
+        cautions: [care.solvent, care.rags],
+      }),
+      step('Sweep loose grit off and lock the rest in under a second coat', [20, 30, 50], {
+        needs: { dry: true, air_min_C: 8, humidity_max_pct: 85, dewMargin_min_C: 3 },
+        setUps: [coverOff],
+        wet: true,
+        waits: [cures('Top coat dries before it is trodden', 'paint-one-pot', { needs: { dry: true }, wet: true })],
+        cautions: [care.solvent, care.rags],
+      }),
+    ],
+    proof: proof(
+      'pull',
+      'Wet it, lean forty-five degrees in deck shoes against a harness: the soles hold',
+      [5, 5, 10],
+      {
+        features: ['water'],
+        cautions: ['Harness on a strong point, low over grass: the test is for slipping.'],
+      },
+    ),
+    followUps: [],
+    writeDown: ['paint, grit and colour', 'litres it took'],
+  },
+  'polish-hull': {
+    title: 'Cut, polish and wax the topsides',
+    group: 'hull and deck',
+    words: ['polish', 'wax', 'chalky', 'dull hull', 'oxidised'],
+    when: 'Every 12 months, or when a hand drawn along it comes away white.',
+    consequence: 'comfort',
+    zones: ['topsides', 'hull'],
+    asks: [size('area', 'area of the topsides', 'm²', 2, 60)],
+    steps: [
+      step('Wash salt and green off from the rail down and let it dry in shade', [25, 40, 60], {
+        features: ['water'],
+        tools: ['hose'],
+      }),
+      step('Cut a square metre at a time with a slow wool pad until the cloth comes off clean', [60, 110, 180], {
+        needs: { dry: true },
+        features: ['mains'],
+        tools: ['polisher'],
+        stores: [store('Cutting compound', 'compound', each('area', 25, 0, 'ml'), { holds: 500, word: 'bottle' })],
+        dusty: true,
+        cautions: [
+          care.mains,
+          'A spinning pad catches hair, cords and cleats: sleeves tight, mask and goggles against flung paste.',
+        ],
+      }),
+      step('Wax by hand in small circles, haze, and buff', [45, 70, 110], {
+        needs: { dry: true, air_min_C: 10 },
+        stores: [store('Hull wax', 'wax', each('area', 12, 0, 'ml'), { holds: 250, word: 'tin' })],
+        waits: [lasts('Wax hazes', 20, 'a quarter to half an hour is common practice')],
+      }),
+    ],
+    proof: proof(
+      'hose',
+      'Mist the topsides with a fine spray: beads from stem to transom and no patch that sheets',
+      [5, 5, 10],
+      { features: ['water'], tools: ['hose'] },
+    ),
+    followUps: [],
+    writeDown: ['grades of paste used', 'places where gelcoat is thin'],
+  },
+  'rebed-deck-fitting': {
+    title: 'Rebed a deck fitting on butyl',
+    group: 'hull and deck',
+    words: ['stanchion', 'fairlead', 'deck fitting', 'drips on the bunk', 'leaking screw'],
+    when: 'A drip forms under it after rain, or its bedding is past eight to fifteen years.',
+    consequence: 'worsens',
+    zones: ['foredeck', 'cockpit', 'side deck'],
+    asks: [
+      number('fittings', 'fittings alike', 1, 12),
+      size('length', 'length of a foot', 'mm', 10, 300),
+      size('width', 'width of a foot', 'mm', 10, 200),
+    ],
+    steps: [
+      step(
+        'Draw the screws, lift it, and roll off every crumb of what it was on with a thumb and alcohol',
+        [15, 25, 45],
+        { setUps: [coverOff], cautions: ['Alcohol burns unseen in sun: no flame, no smoking near.'] },
+      ),
+      step('Countersink the screw holes a pencil’s width to make room for a ring of butyl', [5, 10, 20], {
+        setUps: [coverOff],
+        tools: ['cordless drill'],
+        dusty: true,
+        cautions: [care.drill],
+      }),
+      step(
+        'Lay kneaded butyl on the foot with a cone round each screw, press on, wind down a turn at a time',
+        [15, 25, 40],
+        {
+          needs: { dry: true, air_min_C: 8 },
+          setUps: [coverOff],
+          tools: ['screwdriver'],
+          stores: [
+            store('Butyl tape', 'butyl', bedding('length', 'width', 3, 'fittings'), { holds: 250, word: 'roll' }),
+          ],
+          waits: [cures('Nothing to wait for: butyl never cures', 'butyl-tape')],
+          cautions: ['Turn slowly: squeezed too fast butyl tears, and the tear is the next leak.'],
+        },
+      ),
+    ],
+    proof: proof(
+      'hose',
+      'Dam the fitting with putty, flood it for half an hour, and look for a drop on a tissue below',
+      [10, 15, 20],
+      {
+        features: ['water'],
+        waits: [lasts('Flooded dam stands', 30, 'half an hour; common practice')],
+      },
+    ),
+    followUps: [
+      followUp(
+        'Nip the butyl-bedded screws up',
+        [5, 10, 15],
+        'It squeezes for weeks: once after a warm day, once a month on.',
+      ),
+    ],
+    writeDown: ['bedding', 'screw sizes', 'colour of the wood or core at the hole'],
+  },
+  'rub-rail': {
+    title: 'Refasten a loose rubbing strake',
+    group: 'hull and deck',
+    words: ['rub rail', 'rubbing strake', 'gunwale', 'loose moulding'],
+    when: 'It springs away when pushed, or rain gets behind it into the lockers.',
+    consequence: 'worsens',
+    zones: ['topsides', 'side deck'],
+    asks: [size('length', 'length to refasten', 'm', 0.3, 16), number('screws', 'screws in that length', 2, 150)],
+    steps: [
+      step('Ease the strake off from its after end, tag it, and chase the joint clean with a hook', [25, 40, 70], {
+        tools: ['screwdriver', 'scraper'],
+        notAlone: true,
+        cautions: ['A long strake whips as the last screw lets go: one holds each end.'],
+      }),
+      step('Fill spent screw holes with thick epoxy on matchsticks', [15, 25, 40], {
+        needs: { air_min_C: 10 },
+        stores: [store('Epoxy, fast hardener', 'epoxy', plugs('screws', 5, 20), { holds: 500, word: 'kit' })],
+        waits: [cures('Screw holes set', 'epoxy-fast')],
+        cautions: [care.resin],
+      }),
+      step('Run two beads of polyurethane, spring the strake on from the middle and drive every screw', [30, 45, 80], {
+        notAlone: true,
+        needs: { dry: true, air_min_C: 5 },
+        tools: ['sealant gun', 'cordless drill'],
+        stores: [
+          store(
+            'Polyurethane sealant',
+            'polyurethane sealant',
+            {
+              kind: 'question',
+              question: 'materials.bead',
+              inputs: {
+                length: { from: 'asked', ask: 'length', times: 2 },
+                shape: { from: 'set', value: 'round' },
+                size: { from: 'set', value: 5 },
+              },
+              figure: 'V',
+              waste_pct: 25,
+              unit: 'ml',
+            },
+            { holds: 290, word: 'tube' },
+          ),
+          store('Screws for the strake, A4', 'screws', each('screws', 1, 4)),
+        ],
+        waits: [cures('Beads behind the strake cure', 'polyurethane-sealant')],
+        cautions: ['Uncured polyurethane is on everything by evening: gloves, and spirit on the rag not on skin.'],
+      }),
+    ],
+    proof: proof('hose', 'Play the hose upward along the joint while a helper feels the shelf inside', [10, 15, 20], {
+      features: ['water'],
+      tools: ['hose'],
+      notAlone: true,
+    }),
+    followUps: [],
+    writeDown: ['sealant behind it', 'screws and spacing'],
+  },
+});
