@@ -133,7 +133,7 @@ export const demoLoadPaths = (dates: DemoDates): Book['loadPaths'] => ({
     use: 'standing-rigging',
     zone: 'side-deck',
     parts: shroud(dates),
-    cases: [{ id: 'beating', name: 'Beating under full sail', force_N: 1330, wind_kn: 15, from: 'the keeper’s guess' }],
+    cases: [{ id: 'beating', name: 'Beating under full sail', force_N: 1325, wind_kn: 15, from: 'the keeper’s guess' }],
     note: '',
   },
 });

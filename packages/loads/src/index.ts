@@ -1,3 +1,4 @@
+export { cautions as loadCautions } from './cautions.ts';
 export { fasteningQuestions } from './fastenings/fastening-questions.ts';
 export {
   type CardScale,
@@ -11,10 +12,16 @@ export { groundQuestions } from './ground/ground-questions.ts';
 export type { ChainSize, RodeFibre, RopeSize } from './ground/rode-gear.ts';
 export { hoistQuestions } from './hoist/hoist-questions.ts';
 export { endingQuestions } from './path/ending-questions.ts';
-export type { Use as PathUse } from './path/factor.ts';
+export { type Use as PathUse, uses as pathUses } from './path/factor.ts';
+export type { Misfit } from './path/fit.ts';
+export { type CaseBorne, caseBorne, type PathBears, pathBears, placesUnknown } from './path/load-path.ts';
 export type { PartOfPath, PartState } from './path/part.ts';
+export { partInWords } from './path/part-in-words.ts';
+export type { LoadPart, PartStrength } from './path/part-strength.ts';
+export { stepped } from './path/step-size.ts';
 export { strengthQuestions } from './path/strength-questions.ts';
 export { unmarkedQuestions } from './path/unmarked-questions.ts';
+export { signsFor } from './path/wear.ts';
 export { rigQuestions } from './rig/rig-questions.ts';
 export type { RiggingScrew } from './rig/rigging-screw.ts';
 export type { Laid } from './rig/wire-stretch.ts';

@@ -10,6 +10,13 @@ export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 export { type CostOfHoldWords, costOfHoldInWords, holdInWords } from './hold-cost-in-words.ts';
 export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';
+export {
+  type LoadPathTold,
+  loadPathsTold,
+  type PathCaseTold,
+  type PathFinding,
+  type PathPartTold,
+} from './load-path-told.ts';
 export type { LoadTestResult, LoadTestTrend } from './load-test-trend.ts';
 export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
 export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';

@@ -1,0 +1,38 @@
+/** A size that a maker’s or standard’s sheet gives by the size a part is called by, mm. Source: strengths.source.md. */
+export interface SizeColumn {
+  readonly source: string;
+  readonly read: Readonly<Record<number, number>>;
+  readonly recalled: Readonly<Record<number, number>>;
+}
+
+const lifting = 'RR-C-271 and EN 13889, forged lifting shackles';
+const stainless = 'plain 316 D shackles as they are sold: pin as the body, jaw twice it';
+const din766 = 'DIN 766, outside width of a link less two of its wires';
+const din6899 = 'DIN 6899, thimbles of form B';
+
+/** Pin and clear jaw of shackles by body, mm. */
+// biome-ignore format: one printed column, one place here
+export const shackleSizes = {
+  lifting: {
+    pin_mm: { source: lifting, read: { 5: 6, 9: 11, 11: 13, 13: 16, 16: 19 }, recalled: { 6: 8, 8: 10 } },
+    jaw_mm: { source: lifting, read: {}, recalled: { 5: 9.5, 6: 12, 8: 13.5, 9: 16.5, 11: 19, 13: 20.5, 16: 27 } },
+  },
+  stainless: {
+    pin_mm: { source: stainless, read: {}, recalled: { 4: 4, 5: 5, 6: 6, 8: 8, 10: 10, 12: 12, 14: 14, 16: 16 } },
+    jaw_mm: { source: stainless, read: {}, recalled: { 4: 8, 5: 10, 6: 12, 8: 16, 10: 20, 12: 24, 14: 28, 16: 32 } },
+  },
+} as const satisfies Readonly<Record<string, { readonly pin_mm: SizeColumn; readonly jaw_mm: SizeColumn }>>;
+
+/** Clear width inside a link of short-link chain by its wire, mm: what a pin may go through. */
+// biome-ignore format: one printed column, one place here
+export const chainInside_mm = { source: din766, read: {}, recalled: { 5: 7, 6: 8, 7: 9, 8: 10, 10: 14 } } as const satisfies SizeColumn;
+
+/** Thimbles by the rope or wire they are for, mm: clear width of the opening, and over all across the groove. */
+// biome-ignore format: one printed column, one place here
+export const thimbleSizes = {
+  opening_mm: { source: din6899, read: {}, recalled: { 2: 8, 3: 10, 4: 12, 5: 14, 6: 16, 8: 20, 10: 24, 12: 28, 14: 32, 16: 36 } },
+  width_mm: { source: din6899, read: {}, recalled: { 2: 4.5, 3: 6, 4: 7, 5: 8, 6: 9.5, 8: 12, 10: 15, 12: 18, 14: 21, 16: 24 } },
+} as const satisfies Readonly<Record<string, SizeColumn>>;
+
+/** The eye of a shackle’s body that its pin goes through, over all, times the pin: what must go through where its body goes. */
+export const earOverPin = { times: 2, source: 'plain shackles as they are sold, about twice the pin' } as const;
