@@ -209,6 +209,54 @@ const shots: readonly Shot[] = [
     },
   },
   { name: 'gauge-card', at: '#/boat/loads/gauge-card' },
+  { name: 'stays', at: '#/boat/loads/stays' },
+  { name: 'stay', at: '#/boat/loads/stays/cap-starboard' },
+  {
+    name: 'stay-reading',
+    at: '#/boat/loads/stays/forestay',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Enter a reading', exact: true }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'stay-reading-told',
+    at: '#/boat/loads/stays/cap-starboard',
+    after: async (page) => {
+      await page
+        .getByRole('button', { name: /^How it is worked out/ })
+        .first()
+        .click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'stay-change',
+    at: '#/boat/loads/stays/forestay',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change the stay' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  { name: 'mast', at: '#/boat/loads/mast' },
+  {
+    name: 'mast-higher',
+    at: '#/boat/loads/mast',
+    after: async (page) => {
+      const slider = page.getByRole('slider');
+      await slider.focus();
+      await slider.press('End');
+      await page.locator('.loads details').first().locator('summary').click();
+    },
+  },
+  {
+    name: 'mast-change',
+    at: '#/boat/loads/mast',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change the mast' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
   { name: 'stores', at: '#/stores' },
   {
     name: 'store',

@@ -18,7 +18,7 @@ const mast: MastRecord = {
   mass_kg: 19,
   massAt_m: 3,
   lineAt_m: 6,
-  led: { by: 'pole', length_m: 1.4, heelAhead_m: 0, heelUp_m: 0, lean_deg: 0, spread_m: 1 },
+  led: { by: 'pole', length_m: 1.4, heelAhead_m: 0, heelUp_m: 0, lean_deg: 0, spread_m: null },
   bowAhead_m: 1.9,
   bowUp_m: -0.1,
   from_deg: 5,
@@ -71,6 +71,11 @@ test('a mast that would end below where it starts is refused', () => {
   expect(book.run('addMast', { ...mast, from_deg: 60, to_deg: 50 })).toMatchObject({
     kind: 'refused',
     where: 'from_deg',
+  });
+  const { led } = mast;
+  expect(book.run('addMast', { ...mast, led: led && { ...led, by: 'A-frame' } })).toMatchObject({
+    kind: 'refused',
+    where: 'led › spread_m',
   });
   const id = done(book.run('addMast', mast));
   expect(book.view().masts[id]).toEqual(mast);

@@ -10,9 +10,15 @@ import { stayReadingSchema } from './rig-schemas.ts';
 
 const [addStay, changeStay, removeStay] = plainThree<'addStay', 'changeStay', 'removeStay'>('stays');
 const [addMast, changeMast, removeMast] = plainThree<'addMast', 'changeMast', 'removeMast'>('masts', (record) => {
-  const { from_deg, to_deg } = record as MastRecord;
+  const { from_deg, to_deg, led } = record as MastRecord;
   if (from_deg >= to_deg)
     refuse('from_deg', `it starts at ${from_deg}° and ends at ${to_deg}°`, `a start below ${to_deg}°`);
+  if (led !== null && (led.by === 'A-frame') !== (led.spread_m !== null))
+    refuse(
+      'led › spread_m',
+      led.by === 'pole' ? 'a pole has one heel' : 'how far apart its heels are is not said',
+      led.by === 'pole' ? 'null' : 'metres',
+    );
 });
 
 export const rigOperations = {

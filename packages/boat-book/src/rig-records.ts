@@ -49,17 +49,18 @@ export interface MastRecord {
   readonly massAt_m: number;
   /** from the hinge to where the forestay or halyard takes hold */
   readonly lineAt_m: number;
+  /** what leads the pull; null: nothing, it goes straight to the bow */
   readonly led: {
-    readonly by: 'pole' | 'A-frame' | 'none';
+    readonly by: 'pole' | 'A-frame';
     /** of the pole, or a leg */
     readonly length_m: number;
     readonly heelAhead_m: number;
     readonly heelUp_m: number;
     /** ahead of upright, with the mast at the start */
     readonly lean_deg: number;
-    /** A-frame: between its heels */
-    readonly spread_m: number;
-  };
+    /** A-frame: between its heels; null of a pole */
+    readonly spread_m: number | null;
+  } | null;
   readonly bowAhead_m: number;
   readonly bowUp_m: number;
   /** above level, aft: in its crutch, and where the forestay is pinned */

@@ -22,6 +22,18 @@ export { stepped } from './path/step-size.ts';
 export { strengthQuestions } from './path/strength-questions.ts';
 export { unmarkedQuestions } from './path/unmarked-questions.ts';
 export { signsFor } from './path/wear.ts';
+export { type MastRaising, mastRaising, type RaisingPoint } from './rig/mast-raising.ts';
+export { type ShroudPoint, shroudSlack } from './rig/mast-sideways.ts';
+export { rigCautions } from './rig/rig-fields.ts';
 export { rigQuestions } from './rig/rig-questions.ts';
-export type { RiggingScrew } from './rig/rigging-screw.ts';
-export type { Laid } from './rig/wire-stretch.ts';
+export { type RiggingScrew, type ScrewThread, screwThreadTitles, takenUpByTurn_mm } from './rig/rigging-screw.ts';
+export { slackBySway_m, stayLoadByPull } from './rig/stay-sideways.ts';
+export { type Vang, type VangForces, vangForces } from './rig/vang.ts';
+export {
+  type Laid,
+  type StayLoad,
+  shareSays,
+  stayLoadByStretch,
+  stayLoadByTension,
+  stiffness_N,
+} from './rig/wire-stretch.ts';

@@ -18,6 +18,14 @@ export {
   type PathPartTold,
 } from './load-path-told.ts';
 export type { LoadTestResult, LoadTestTrend } from './load-test-trend.ts';
+export {
+  type RaisingTold,
+  type RigPartTold,
+  raisingTold,
+  type SidewaysTold,
+  sidewaysTold,
+  vangTold,
+} from './mast-told.ts';
 export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
 export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
@@ -41,6 +49,9 @@ export {
   standingWindow,
   type WindowAsk,
 } from './standing-window.ts';
+export { foundInWords, sinceInWords, stayInWords, turnsInWords } from './stay-in-words.ts';
+export { stayJob } from './stay-job.ts';
+export { aim_N, type StayOfBook, type StayReadingTold, staysOfBook } from './stay-told.ts';
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';

@@ -108,9 +108,10 @@ export const usualShares = {
 export function shareSays(share_pct: number): string {
   const { caps, lightMasthead, most } = usualShares;
   if (share_pct < 2) return 'slack';
-  if (share_pct < lightMasthead.low) return `less than cap shrouds are usually set to`;
-  if (share_pct <= caps.high) return `within what cap shrouds are usually set to`;
+  if (share_pct < lightMasthead.low)
+    return `less than the ${lightMasthead.low} to ${caps.high} % that cap shrouds are set to`;
+  if (share_pct <= caps.high) return `within the ${lightMasthead.low} to ${caps.high} % that cap shrouds are set to`;
   return share_pct <= most
-    ? 'more than cap shrouds are usually set to'
+    ? `more than the ${lightMasthead.low} to ${caps.high} % that cap shrouds are set to`
     : `more than ${most} % of breaking: ease it, terminals and hull tire`;
 }

@@ -5,6 +5,12 @@ import { address } from '../../../shell/route.ts';
 /** The pages in the order of the list; `part` is the word in the address that `loads-screen.tsx` shows the page by. */
 const lines: readonly { readonly part: string; readonly title: string; readonly note: string }[] = [
   // one page a line
+  { part: 'stays', title: 'Stays', note: 'how taut each is, before and after towing, and what slackens by itself' },
+  {
+    part: 'mast',
+    title: 'Mast up and down',
+    note: 'every force on its way, the worst place, the tackle needed; the vang',
+  },
   { part: 'gauge-card', title: 'Gauge card', note: 'a page to print: sizes to lay pins, wire, threads and grooves on' },
 ];
 

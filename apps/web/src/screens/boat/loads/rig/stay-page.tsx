@@ -1,0 +1,142 @@
+/** One stay: how taut it was last found, what is to be done, its trend, and every reading with its working. */
+import { Suspense, useState } from 'react';
+import type { Book, Id } from '#boat-book';
+import { aim_N, foundInWords, type StayOfBook, sinceInWords, stayInWords, stayJob } from '#reckoning';
+import { RefusalLine } from '../../../../parts/form.tsx';
+import { capital, dayInWords } from '../../../../parts/in-words.ts';
+import { Mark } from '../../../../parts/mark.tsx';
+import { MarkedLine } from '../../../../parts/marked-line.tsx';
+import { onDemand } from '../../../../parts/on-demand.ts';
+import { useRun } from '../../../../parts/use-run.ts';
+import { todayAt } from '../../../../reading/today.ts';
+import { address } from '../../../../shell/route.ts';
+import { StayTrendDrawing } from './stay-trend-drawing.tsx';
+
+const StaySheet = onDemand(() => import('./stay-sheet.tsx'));
+const StayReadingSheet = onDemand(() => import('./stay-reading-sheet.tsx'));
+const ReadingToldSheet = onDemand(() => import('./reading-told-sheet.tsx'));
+
+type Open = { readonly sheet: 'stay' | 'reading' } | { readonly sheet: 'told'; readonly id: Id };
+
+export function StayPage({ book, stay }: { readonly book: Book; readonly stay: StayOfBook | undefined }) {
+  const [open, setOpen] = useState<Open | null>(null);
+  const today = todayAt(book);
+  const close = () => setOpen(null);
+  if (stay === undefined)
+    return (
+      <>
+        <Back />
+        <h1>No such stay</h1>
+        <p>It is not in the book any more.</p>
+      </>
+    );
+  const { id, record, readings } = stay;
+  const words = stayInWords(stay);
+  const shown = open?.sheet === 'told' ? readings.find((reading) => reading.id === open.id) : undefined;
+  return (
+    <>
+      <Back />
+      <h1>{record.name}</h1>
+      <p className="soft">
+        {words.label}
+        {record.note && `. ${record.note}`}
+      </p>
+      <div className="loads-beside">
+        <div>
+          <p className="loads-verdict">{words.now}</p>
+          <ul className="rig-next">
+            {words.next.map(({ gravity, words: line }) => (
+              <li key={line}>
+                {gravity === 'worsens' && <Mark of="worsens" said="gets worse" />}
+                <div>
+                  <p>{line}</p>
+                  {gravity === 'worsens' && <MakeJob book={book} stay={stay} why={line} />}
+                </div>
+              </li>
+            ))}
+          </ul>
+          <div className="boat-acts">
+            <button type="button" className="main" onClick={() => setOpen({ sheet: 'reading' })}>
+              Enter a reading
+            </button>
+            <button type="button" className="words" onClick={() => setOpen({ sheet: 'stay' })}>
+              Change the stay
+            </button>
+          </div>
+        </div>
+        {readings.length > 1 && <StayTrendDrawing readings={readings} aim_N={aim_N(record)} today={today} />}
+      </div>
+      <section aria-labelledby="stay-readings">
+        <h2 id="stay-readings">Readings</h2>
+        {readings.length === 0 && (
+          <p className="soft">
+            None yet. A spring balance drawn square to it, or a folding rule taped to the wire while the screw is
+            turned.
+          </p>
+        )}
+        <ul>
+          {[...readings].reverse().map((reading) => (
+            <MarkedLine
+              key={reading.id}
+              title={`${dayInWords(reading.reading.on, today)}, ${reading.reading.moment}`}
+              note={[capital(foundInWords(reading)), sinceInWords(reading), reading.reading.note]
+                .filter(Boolean)
+                .join(' ')}
+              figure={
+                <button
+                  type="button"
+                  className="words"
+                  aria-label={`How it is worked out: ${dayInWords(reading.reading.on, today)}, ${reading.reading.moment}`}
+                  onClick={() => setOpen({ sheet: 'told', id: reading.id })}
+                >
+                  How
+                </button>
+              }
+            />
+          ))}
+        </ul>
+      </section>
+      <section aria-labelledby="stay-care">
+        <h2 id="stay-care">Take care</h2>
+        <p>
+          A stay under tension is a spring: ease its screw, never knock a pin out of it, and pin the screw afterwards.
+          The mast is held by another stay or a halyard before this one comes off.
+        </p>
+      </section>
+      <Suspense fallback={null}>
+        {open?.sheet === 'stay' && <StaySheet book={book} id={id} onClose={close} />}
+        {open?.sheet === 'reading' && <StayReadingSheet book={book} id={id} last={readings.at(-1)} onClose={close} />}
+        {shown !== undefined && <ReadingToldSheet reading={shown} today={today} onClose={close} />}
+      </Suspense>
+    </>
+  );
+}
+
+const Back = () => (
+  <p className="boat-back no-print">
+    <a className="button words" href={address('boat', 'loads', 'stays')}>
+      ‹ Stays
+    </a>
+  </p>
+);
+
+/** Makes a job of a stay that slackens; where there is one already, leads to it. */
+function MakeJob({ book, stay, why }: { readonly book: Book; readonly stay: StayOfBook; readonly why: string }) {
+  const { run, refusal } = useRun();
+  const job = stayJob(stay.record, why);
+  const open = Object.entries(book.jobs).find(([, { title, state }]) => title === job.title && state === 'open');
+  return (
+    <>
+      {open ? (
+        <a className="button words" href={address('work', 'job', open[0])}>
+          Job: {job.title.toLowerCase()}
+        </a>
+      ) : (
+        <button type="button" className="words" onClick={() => void run('addJob', job)}>
+          Make a job of it
+        </button>
+      )}
+      <RefusalLine refusal={refusal} />
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+/** The boat's stays, each with how taut it was last found; and the page of one. */
+import { Suspense, useMemo, useState } from 'react';
+import type { Id } from '#boat-book';
+import { stayInWords, staysOfBook } from '#reckoning';
+import { MarkedLine } from '../../../../parts/marked-line.tsx';
+import { onDemand } from '../../../../parts/on-demand.ts';
+import { useOpenBook } from '../../../../reading/use-open-book.ts';
+import { address } from '../../../../shell/route.ts';
+import './rig.css';
+import { StayPage } from './stay-page.tsx';
+
+const StaySheet = onDemand(() => import('./stay-sheet.tsx'));
+
+export default function StaysPage({ id }: { readonly id: Id | undefined }) {
+  const book = useOpenBook();
+  const [adding, setAdding] = useState(false);
+  const stays = useMemo(
+    () => staysOfBook({ stays: book.stays, stayReadings: book.stayReadings }),
+    [book.stays, book.stayReadings],
+  );
+  if (id !== undefined) return <StayPage book={book} stay={stays.find((stay) => stay.id === id)} />;
+  const told = stays.map((stay) => ({ id: stay.id, name: stay.record.name, words: stayInWords(stay) }));
+  const slackening = told.filter(({ words }) => words.next.some(({ gravity }) => gravity === 'worsens'));
+  return (
+    <>
+      <h1>Stays</h1>
+      <p className="loads-verdict">
+        {told.length === 0
+          ? 'No stay is in the book yet.'
+          : slackening.length === 0
+            ? 'No stay is seen to slacken.'
+            : `${slackening.map(({ name }) => name).join(', ')}: slackening.`}
+      </p>
+      {told.length === 0 && (
+        <p>
+          Put one in with its wire and length. Read it when it is set, before the mast comes down and when it is up
+          again: what goes slack by itself shows.
+        </p>
+      )}
+      <section aria-label="Stays">
+        <ul>
+          {told.map(({ id: stay, name, words }) => (
+            <MarkedLine
+              key={stay}
+              mark={words.next.some(({ gravity }) => gravity === 'worsens') ? 'worsens' : null}
+              said="gets worse"
+              href={address('boat', 'loads', 'stays', stay)}
+              title={name}
+              note={words.now}
+            />
+          ))}
+        </ul>
+        <div className="boat-acts">
+          <button type="button" onClick={() => setAdding(true)}>
+            Add a stay
+          </button>
+        </div>
+      </section>
+      <Suspense fallback={null}>
+        {adding && <StaySheet book={book} id={null} onClose={() => setAdding(false)} />}
+      </Suspense>
+    </>
+  );
+}
