@@ -323,12 +323,12 @@ test('a file from a newer version is shown, refuses changes, and goes out as it 
   const { tab } = device();
   const one = await tab();
   await one.books.startBook('demo');
-  const newer = { ...one.book()!, version: 4, sails: { s1: { name: 'Jib' } } };
+  const newer = { ...one.book()!, version: 5, sails: { s1: { name: 'Jib' } } };
   const bytes = new TextEncoder().encode(JSON.stringify(newer));
   expect(await one.books.openFile(bytes, false)).toMatchObject({ kind: 'opened', readOnly: true });
   for (const here of [one, await tab()]) {
     expect(here.book()?.boat.name).toBe('Dabchick');
-    expect(here.news.at(-1)?.readOnly).toMatch(/newer version \(4\)/);
+    expect(here.news.at(-1)?.readOnly).toMatch(/newer version \(5\)/);
     expect(await addJob(here, 'Varnish')).toMatchObject({
       kind: 'refused',
       wrong: expect.stringMatching(/newer version/),
