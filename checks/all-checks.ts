@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { questions } from '../apps/cli/src/questions.ts';
+import { otherFastenings } from './loads/other-fastenings.ts';
 import { otherGround } from './loads/other-ground.ts';
 import { otherHoist } from './loads/other-hoist.ts';
 import { otherRig } from './loads/other-rig.ts';
@@ -53,6 +54,7 @@ export function runOthers(): OtherCheck[] {
     ...otherSun(2026, 120),
     ...otherWire(),
     ...otherHoist(),
+    ...otherFastenings(),
     ...otherRig(),
     ...otherGround(),
   ];

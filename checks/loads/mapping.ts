@@ -1,5 +1,6 @@
 import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
+import { screwMappings } from './fastening-mapping.ts';
 import { groundMappings } from './ground-mapping.ts';
 import { hoistMappings } from './hoist-mapping.ts';
 import { rigMappings, rigUnasked } from './rig-mapping.ts';
@@ -241,6 +242,7 @@ export const loadsMappings: readonly FamilyMapping[] = [
   ...pathMappings,
   // one part a line
   ...hoistMappings,
+  ...screwMappings,
   ...rigMappings,
   ...groundMappings,
 ];

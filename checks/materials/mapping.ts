@@ -1,3 +1,4 @@
+import { threadMappings, timberUnasked } from '../loads/fastening-mapping.ts';
 import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
 
@@ -111,6 +112,7 @@ export const materialsMappings: readonly FamilyMapping[] = [
       pick: 'most humidity',
     }),
   },
+  ...threadMappings,
 ];
 
 const none = (what: string) => `no question asks ${what} yet`;
@@ -125,14 +127,11 @@ export const materialsUnasked: readonly UnaskedFamily[] = [
     because: none('how much resin, cloth or filler it takes'),
   })),
   { family: 'materials.mekp', because: none('how much catalyst to add') },
-  ...['clear', 'tap', 'tap50', 'pitch', 'torque', 'preload'].map((family) => ({
-    family: `materials.${family}`,
-    because: none('about holes, threads and torque'),
-  })),
   ...['spread', 'coats', 'cover', 'bead', 'joint'].map((family) => ({
     family: `materials.${family}`,
     because: none('how far a tin or a tube goes'),
   })),
-  ...['timber', 'wood'].map((family) => ({ family: `materials.${family}`, because: none('about timber') })),
+  { family: 'materials.wood', because: none('how wet timber is') },
+  ...timberUnasked,
   { family: 'materials.sun', because: none('when to stop before the dew') },
 ];
