@@ -5,7 +5,7 @@ import { errorsOf, type OtherCheck, seeded } from '../other-check.ts';
 const cases = 1000;
 
 /**
- * Fastenings by another way: a bolt’s side pull in wood from the pin’s own balance, searched for in small steps, instead of by the
+ * Fastenings by another way: a bolt’s side pull in wood from the pin’s own balance, searched for by halving, instead of by the
  * solved formula.
  */
 export function otherFastenings(): OtherCheck[] {
@@ -18,7 +18,7 @@ export function otherFastenings(): OtherCheck[] {
         against: 'the pin in balance, searched along its depth',
         unit: '',
         allowed: 1e-3,
-        why: 'steps of a finite length',
+        why: 'none should remain',
       },
       sidePulls(),
     ),
