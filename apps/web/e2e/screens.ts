@@ -208,6 +208,26 @@ const shots: readonly Shot[] = [
       await page.locator('.circuits-answer').waitFor();
     },
   },
+  { name: 'load-paths', at: '#/boat/loads/path' },
+  { name: 'load-path', at: '#/boat/loads/path/rode' },
+  { name: 'load-path-shroud', at: '#/boat/loads/path/shroud' },
+  {
+    name: 'load-path-part',
+    at: '#/boat/loads/path/rode',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Chain, 10 m/ }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'load-path-part-change',
+    at: '#/boat/loads/path/rode',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Anchor shackle/ }).click();
+      await page.getByRole('button', { name: 'Change the part' }).click();
+      await page.getByRole('textbox', { name: /^Body/ }).waitFor();
+    },
+  },
   { name: 'gauge-card', at: '#/boat/loads/gauge-card' },
   { name: 'stays', at: '#/boat/loads/stays' },
   { name: 'stay', at: '#/boat/loads/stays/cap-starboard' },

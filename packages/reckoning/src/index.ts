@@ -10,9 +10,11 @@ export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 export { type CostOfHoldWords, costOfHoldInWords, holdInWords } from './hold-cost-in-words.ts';
 export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';
+export { caseInWind, type PathMending, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
 export {
   type LoadPathTold,
   loadPathsTold,
+  loadPathTold,
   type PathCaseTold,
   type PathFinding,
   type PathPartTold,

@@ -78,13 +78,13 @@ export interface LoadPathTold {
 
 const year_days = 365.25;
 
-/** A part of the book as the reckoning takes it, on a day. */
-const partOn =
-  (today: Day) =>
-  (part: PathPartRecord): LoadPart => ({
+/** The parts of a path as the reckoning takes them, on a day. */
+export function partsOfPath({ parts }: LoadPathRecord, today: Day): readonly LoadPart[] {
+  return parts.map((part) => ({
     ...part,
     years: part.since === null ? null : Math.max(0, daysBetween(part.since, today)) / year_days,
-  });
+  }));
+}
 
 /** Every load path of the book, told as it stands on a day. */
 export function loadPathsTold(book: Book, today: Day): readonly LoadPathTold[] {
@@ -93,7 +93,7 @@ export function loadPathsTold(book: Book, today: Day): readonly LoadPathTold[] {
 
 /** A load path told as it stands on a day, also one that is not in the book yet. */
 export function loadPathTold(id: Id, record: LoadPathRecord, today: Day): LoadPathTold {
-  const parts = record.parts.map(partOn(today));
+  const parts = partsOfPath(record, today);
   const path = pathBears(parts, record.use);
   const nameOf = (i: number): string => record.parts[i]!.name.trim() || partInWords(record.parts[i]!);
   const cases = record.cases.map((each) => caseTold(path, each, nameOf));

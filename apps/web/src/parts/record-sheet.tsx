@@ -11,7 +11,7 @@ export function RecordSheet<Field extends string, Fields>({
   unsaved,
   read,
   onKeep,
-  onRemove = null,
+  onRemove,
   onClose,
   children,
 }: {
@@ -24,8 +24,8 @@ export function RecordSheet<Field extends string, Fields>({
   readonly read: (form: FormReading<Field>) => Fields;
   /** puts the fields into the book; called only where none was refused */
   readonly onKeep: (fields: Fields, run: Run) => ReturnType<Run>;
-  /** takes the record out; null: there is nothing to take out */
-  readonly onRemove?: ((run: Run) => ReturnType<Run>) | null;
+  /** takes the record out; left out, or null: there is nothing to take out */
+  readonly onRemove?: ((run: Run) => ReturnType<Run>) | null | undefined;
   readonly onClose: () => void;
   /** the fields, with what was refused in them */
   readonly children: (faults: Faults<Field>) => ReactNode;

@@ -51,10 +51,10 @@ const wearing = (kind: PartOfPath['kind']): Wearing =>
   kind === 'rope' || kind === 'lashing' ? 'fibre' : kind === 'wire' ? 'wire' : 'metal';
 
 /** The signs a look at a part of this kind can show, for the form that asks. */
-export function signsFor(part: PartOfPath): readonly Sign[] {
-  if (part.kind === 'hand') return [];
-  if (part.kind === 'ending') return ['chafed', 'rust', 'cracked', 'cut strand', 'broken wires', 'worn'];
-  return Object.keys(signsOf[wearing(part.kind)]) as Sign[];
+export function signsFor(kind: PartOfPath['kind']): readonly Sign[] {
+  if (kind === 'hand') return [];
+  if (kind === 'ending') return ['chafed', 'rust', 'cracked', 'cut strand', 'broken wires', 'worn'];
+  return Object.keys(signsOf[wearing(kind)]) as Sign[];
 }
 
 /** Of a knot, splice or terminal: it is of fibre or of metal, whichever shows the sign. */

@@ -39,6 +39,7 @@ export default function ZonePage({ id }: { readonly id: Id }) {
   const rigs = standingRigs(book, today).filter(({ rig }) => rig.zone === id);
   const jobs = openJobs(book).filter(({ job }) => job.zone === id);
   const fittings = Object.entries(book.fittings).filter(([, fitting]) => fitting.zone === id);
+  const loadPaths = Object.entries(book.loadPaths).filter(([, path]) => path.zone === id);
   return (
     <div className="boat boat-zone">
       {back}
@@ -99,6 +100,16 @@ export default function ZonePage({ id }: { readonly id: Id }) {
         ))}
       </ul>
       {fittings.length === 0 && <p className="soft">No fitting is written down here.</p>}
+      {loadPaths.length > 0 && (
+        <>
+          <h2>Load paths here</h2>
+          <ul>
+            {loadPaths.map(([path, { name }]) => (
+              <MarkedLine key={path} href={address('boat', 'loads', 'path', path)} title={name} />
+            ))}
+          </ul>
+        </>
+      )}
       <div className="boat-acts">
         <button type="button" onClick={() => setOpen({ sheet: 'fitting', id: null })}>
           Add a fitting

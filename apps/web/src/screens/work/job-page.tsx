@@ -6,6 +6,7 @@ import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWord
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
+import { loadPathsOfJob } from '../../reading/load-paths-of-job.ts';
 import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -45,6 +46,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
   const fitting = job.fitting === null ? undefined : book.fittings[job.fitting];
   const outing = job.outing === null ? undefined : book.outings[job.outing];
   const held = job.heldTo === null ? undefined : book.jobDays[job.heldTo];
+  const loadPaths = loadPathsOfJob(book, job);
   const spent = Object.values(book.log)
     .filter((entry) => entry.job === id && entry.spent_min !== null)
     .reduce((sum, entry) => sum + (entry.spent_min ?? 0), 0);
@@ -99,6 +101,15 @@ export default function JobPage({ id }: { readonly id: Id }) {
                 expected === null ? `${name}, not in stores` : `${name}, expected ${dateInWords(expected, today)}`,
               )
               .join('; ')}
+          </Fact>
+        )}
+        {loadPaths.length > 0 && (
+          <Fact name="loads">
+            {loadPaths.map((path) => (
+              <a key={path.id} className="button words" href={address('boat', 'loads', 'path', path.id)}>
+                {path.name}
+              </a>
+            ))}
           </Fact>
         )}
         <Fact name="put in">

@@ -8,6 +8,7 @@ import './loads.css';
 /** by the word in the address, each loaded when it is first shown (`onDemand`) */
 const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {
   // one page a line
+  path: onDemand(() => import('./path/path-page.tsx')),
   stays: onDemand(() => import('./rig/stays-page.tsx')),
   mast: onDemand(() => import('./rig/mast-page.tsx')),
   'gauge-card': onDemand(() => import('./gauge-card/gauge-card-page.tsx')),

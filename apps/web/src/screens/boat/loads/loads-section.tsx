@@ -5,6 +5,7 @@ import { address } from '../../../shell/route.ts';
 /** The pages in the order of the list; `part` is the word in the address that `loads-screen.tsx` shows the page by. */
 const lines: readonly { readonly part: string; readonly title: string; readonly note: string }[] = [
   // one page a line
+  { part: 'path', title: 'Load paths', note: 'every part’s strength, the weakest, what does not fit' },
   { part: 'stays', title: 'Stays', note: 'how taut each is, before and after towing, and what slackens by itself' },
   {
     part: 'mast',

@@ -1,0 +1,149 @@
+/** Where a load path runs on the boat: along its line a dot for each part, the weakest and what fails named. */
+import type { Book, LoadPathRecord } from '#boat-book';
+import type { LoadPathTold, PathMending } from '#reckoning';
+import { capital } from '../../../../parts/in-words.ts';
+import '../../boat-picture.css';
+import { boatProfile, mastFoot, type Point, placeOf, sheer } from '../../boat-profile.ts';
+import { stanceOf } from '../../stance.ts';
+import { litOf } from './chain-drawing.tsx';
+
+interface Bead {
+  readonly part: LoadPathTold['parts'][number];
+  readonly lit: ReturnType<typeof litOf>;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** of the drawing, in its own units: a phone's width less its margins, so that text is never smaller than it says */
+const width = 340;
+
+export function PathPicture({
+  book,
+  record,
+  told,
+  shares,
+  mendings,
+}: {
+  readonly book: Book;
+  readonly record: LoadPathRecord;
+  readonly told: LoadPathTold;
+  /** load over working load of each part; null: no load is looked at */
+  readonly shares: readonly (number | null)[] | null;
+  readonly mendings: readonly PathMending[];
+}) {
+  const { boat } = book;
+  const anchored = record.use === 'ground-tackle';
+  const rigged = record.use === 'standing-rigging' || record.use === 'running-rigging';
+  const stance = { mastUp: rigged, boardDown: stanceOf(book).boardDown ?? false };
+  const profile = boatProfile(boat, stance);
+  const [from, to] = runOf(book, record);
+  const [left, right] = [Math.min(profile.left, to.x, from.x), Math.max(profile.right, to.x, from.x)];
+  const [top, bottom] = [
+    Math.max(profile.top, from.y) + (record.use === 'hoist' ? 0.25 * boat.length_m : 0.3),
+    Math.min(profile.bottom, to.y) - 0.3,
+  ];
+  const scale = Math.min((width - 16) / (right - left), 340 / (top - bottom));
+  const margin = (width - (right - left) * scale) / 2;
+  // the bow looks to the right, as on the Boat place
+  const across = (x: number) => width - margin - (x - left) * scale;
+  const down = (y: number) => (top - y) * scale;
+  const height = (top - bottom) * scale;
+  const beads = told.parts.map((part, i) => {
+    const share = told.parts.length === 1 ? 0.5 : i / (told.parts.length - 1);
+    return {
+      part,
+      lit: litOf(part, shares?.[i] ?? null, mendings),
+      x: across(from.x + (to.x - from.x) * share),
+      y: down(from.y + (to.y - from.y) * share),
+    };
+  });
+  // what fails is drawn over the others
+  const named: readonly Bead[] = beads.filter(({ lit }) => lit === 'fails' || lit === 'weakest');
+  return (
+    <figure className="path-picture picture">
+      <svg
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={`${boat.name} in profile with ${record.name} on her${named.length > 0 ? `: ${named.map(({ part, lit }) => `${part.name}, ${lit === 'fails' ? 'does not hold' : 'the weakest'}`).join('; ')}` : ''}`}
+      >
+        <line className="picture-water" x1="0" x2={width} y1={down(0)} y2={down(0)} />
+        <g transform={`matrix(${-scale} 0 0 ${-scale} ${across(0)} ${down(0)})`}>
+          {profile.lines.map((line) => (
+            <path key={line.part} d={line.d} className={`picture-${line.weight}`} data-filled={line.filled} />
+          ))}
+        </g>
+        {anchored && <line className="path-bottom" x1="0" x2={width} y1={down(to.y) + 7} y2={down(to.y) + 7} />}
+        <line className="path-run" x1={across(from.x)} y1={down(from.y)} x2={across(to.x)} y2={down(to.y)} />
+        {beads.map(({ part, lit, x, y }) => (
+          <circle
+            key={part.id}
+            cx={x}
+            cy={y}
+            r={lit === 'fails' || lit === 'weakest' ? 6 : 3.5}
+            className="path-bead"
+            data-lit={lit}
+          />
+        ))}
+        <Names named={named} top={anchored ? height - 14 - (named.length - 1) * nameLine : 16} />
+      </svg>
+      <figcaption className="soft small">
+        Where it runs on her, drawn to scale; its parts are set evenly along it
+        {anchored && ', and the depth is only a sign for it'}.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** between the lines of names, and the width of a letter of theirs, about. [px] */
+const nameLine = 22;
+const letter = 6.3;
+
+/** Names of the parts that stand out, one under the other, each with a leader to its dot. */
+function Names({
+  named,
+  top,
+}: {
+  readonly named: readonly Bead[];
+  /** of the first name */
+  readonly top: number;
+}) {
+  const words = named.map(({ part, lit }) => `${lit === 'fails' ? '▲ ' : ''}${capital(part.name)}`);
+  // leaders leave from beyond the longest name, so that none crosses another's
+  const clear = 12 + Math.max(0, ...words.map(({ length }) => length)) * letter;
+  return named.map(({ part, lit, x, y }, i) => {
+    const at = top + i * nameLine;
+    return (
+      <g key={part.id}>
+        <path
+          className="path-leader"
+          data-lit={lit}
+          d={`M${12 + words[i]!.length * letter} ${at - 5}H${clear}L${x} ${y}`}
+        />
+        <text x="6" y={at} className="picture-text path-name" data-lit={lit}>
+          {words[i]}
+        </text>
+      </g>
+    );
+  });
+}
+
+/** From where to where a path runs, by what it is for and where it is. The seabed is drawn a little over half her length down. [m] */
+function runOf({ boat, zones }: Book, { use, zone }: LoadPathRecord): readonly [Point, Point] {
+  const bow = { x: 0, y: sheer(boat, 0) };
+  const there = zone === null ? undefined : zones[zone];
+  const at = there && placeOf(boat, there, { mastUp: true, boardDown: false });
+  const head = (share: number) => ({ x: boat.mastFromBow_m, y: mastFoot(boat) + boat.mastHeight_m * share });
+  switch (use) {
+    case 'ground-tackle':
+      return [bow, { x: -0.6 * boat.length_m, y: -0.6 * boat.length_m }];
+    case 'standing-rigging':
+      return [head(0.88), at ?? bow];
+    case 'running-rigging':
+      return [head(1), at ?? { x: boat.mastFromBow_m, y: mastFoot(boat) }];
+    case 'hoist':
+      return [
+        { x: boat.length_m * 0.55, y: -boat.draft_m * 0.6 },
+        at ?? { x: boat.length_m * 0.5, y: boat.freeboard_m },
+      ];
+  }
+}

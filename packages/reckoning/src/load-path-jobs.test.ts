@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import type { LoadPathRecord, PathPartRecord } from '#boat-book';
+import { caseInWind, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
+import { loadPathTold } from './load-path-told.ts';
+
+const today = '2026-05-09';
+const plain = { name: '', since: today, juryRig: null, marked: null, signs: [] } as const;
+
+/** 10 mm nylon with an eye splice round a thimble, a shackle, and 6 mm chain with the end link that DIN 766 gives it. */
+const rode = (shackle: Partial<Extract<PathPartRecord, { kind: 'shackle' }>>, force_N = 400): LoadPathRecord => ({
+  name: 'Anchor rode',
+  use: 'ground-tackle',
+  zone: 'bow',
+  note: '',
+  cases: [{ id: 'lunch', name: 'Lunch', force_N, wind_kn: 15, from: 'a guess' }],
+  parts: [
+    { ...plain, id: 'line', kind: 'rope', fibre: 'nylon', size_mm: 10 },
+    { ...plain, id: 'splice', kind: 'ending', ending: 'eye-splice' },
+    { ...plain, id: 'thimble', kind: 'thimble', size_mm: 10, metal: 'stainless', opening_mm: 15 },
+    {
+      ...plain,
+      id: 'shackle',
+      name: 'Middle shackle',
+      kind: 'shackle',
+      make: 'stainless',
+      size_mm: 6,
+      pin_mm: 6,
+      jaw_mm: 12,
+      moused: true,
+      ...shackle,
+    },
+    { ...plain, id: 'chain', kind: 'chain', grade: '30', size_mm: 6, metal: 'galvanised', inside_mm: 8 },
+  ],
+});
+
+const found = (record: LoadPathRecord) => {
+  const told = loadPathTold('rode', record, today);
+  return pathMendings(record, told, told.cases[0] ?? null, today);
+};
+
+describe('what there is to mend in a load path', () => {
+  it('is nothing that fails where every part fits and bears its load', () => {
+    expect(found(rode({})).filter(({ gravity }) => gravity === 'fails')).toEqual([]);
+  });
+
+  it('is the shackle whose pin does not go through: changed, with what does to get', () => {
+    // a 10 mm pin and body through a link that is open 8 mm
+    const record = rode({ size_mm: 10, pin_mm: 10 });
+    const [first] = found(record);
+    expect(first).toMatchObject({ part: 'shackle', gravity: 'fails', mend: 'Change the middle shackle' });
+    expect(first?.toGet).toMatch(/^Shackle: a jaw of 15 mm or more; at most 7\.7 mm through it/);
+    const store = pathStore(record, first!);
+    expect(store).toMatchObject({ onHand: false, expected: null });
+    const job = pathJob(record, first!, 'store');
+    expect(job).toMatchObject({ title: 'Change the middle shackle: Anchor rode', consequence: 'danger', zone: 'bow' });
+    expect(job.steps?.[0]).toMatchObject({ stores: ['store'] });
+    expect(job.steps?.[0]?.cautions?.join(' ')).toMatch(/lies to something else/);
+  });
+
+  it('is a shackle that is worn and does not fit once, with the size that would fit', () => {
+    const both = found(rode({ size_mm: 10, pin_mm: 10, signs: ['worn'] })).filter(({ part }) => part === 'shackle');
+    expect(both).toHaveLength(1);
+    expect(both[0]).toMatchObject({ mend: 'Replace the middle shackle' });
+    expect(both[0]?.toGet).toMatch(/7\.7 mm/);
+  });
+
+  it('is to mouse a shackle that is not, and that alone is no danger yet', () => {
+    const record = rode({ moused: false });
+    const mouse = found(record).find(({ mend }) => mend === 'Mouse the middle shackle');
+    expect(mouse).toMatchObject({ gravity: 'look', toGet: null });
+    expect(pathStore(record, mouse!)).toBeNull();
+    expect(pathJob(record, mouse!, null)).toMatchObject({ consequence: 'worsens' });
+  });
+
+  it('is the line, not its splice, where the splice is over what it may work at; the size to get bears both', () => {
+    // 10 mm wet nylon: 14.86 kN × 0.8 × 0.9 of a splice / 5 = 2.14 kN; 12 mm: 25.58 × 0.72 / 5 = 3.68 kN
+    const weak = found(rode({}, 2300)).filter(({ mend }) => mend.startsWith('Fit a stronger'));
+    expect(weak.map(({ part, toGet }) => ({ part, toGet }))).toEqual([{ part: 'line', toGet: 'Nylon rope, 12 mm' }]);
+  });
+
+  it('is a part with a mark on it where no table has a size that bears it', () => {
+    const weak = found(rode({}, 90_000)).find(({ part }) => part === 'line');
+    expect(weak?.toGet).toMatch(/^Rope: one marked for 90\.0 kN/);
+  });
+});
+
+describe('a load in another wind', () => {
+  it('grows with the square of the wind, and not where it is not the wind’s', () => {
+    const [lunch] = rode({}).cases;
+    expect(caseInWind(lunch!, 30)).toMatchObject({ wind_kn: 30, force_N: 1600 });
+    expect(caseInWind({ ...lunch!, wind_kn: null }, 30).force_N).toBe(400);
+  });
+});
