@@ -73,8 +73,12 @@ describe('rows from outside the project', () => {
       'power.sizing',
       // worked out step by step below
       'wiring.at-device',
+      // followed sheave by sheave through both tackles below
+      'loads.cascade',
       // its wire is held to the energy of a small turn below; tackles, winches and plates have rows
       'loads.board-hoist',
+      // its plate is weighed slice by slice and its tackle and winch followed turn by turn below
+      'loads.vertical-board',
       // shares of a shank; held to hand-worked joints, to a pin searched for along its depth below, and to the balance of a plate
       'loads.pilot-hole',
       'loads.fastening',

@@ -19,6 +19,7 @@ import {
   demoZones,
 } from './demo/boat.ts';
 import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './demo/days.ts';
+import { demoBoardHoists, demoHoistForces } from './demo/hoist.ts';
 import { belowJobs } from './demo/jobs-below.ts';
 import { hullJobs } from './demo/jobs-hull.ts';
 import { rigJobs } from './demo/jobs-rig.ts';
@@ -60,6 +61,7 @@ export function demoBook(today: Day): Book {
     stays: demoStays(dates),
     masts: demoMasts,
     rodes: demoRodes,
+    boardHoists: demoBoardHoists,
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>
@@ -76,6 +78,7 @@ export function demoBook(today: Day): Book {
     loadTests: demoLoadTests(dates),
     nightsAhead: demoNightsAhead(dates),
     stayReadings: demoStayReadings(dates),
+    hoistForces: demoHoistForces(dates),
     plans: {},
     log: byContent(demoLog(dates)),
   };

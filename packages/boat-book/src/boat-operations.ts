@@ -19,6 +19,7 @@ type Kind =
   | 'masts'
   | 'rodes'
   | 'loadTests'
+  | 'boardHoists'
   | 'places'
   | 'zones'
   | 'fittings'

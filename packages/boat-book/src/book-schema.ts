@@ -22,6 +22,7 @@ const {
   stayReadings,
   masts,
   rodes,
+  boardHoists,
   jobs,
   steps,
   juryRigs,
@@ -33,6 +34,7 @@ const {
   readingBlocks,
   loadTests,
   nightsAhead,
+  hoistForces,
   plans,
   log,
 } = recordSchemas;
@@ -60,6 +62,7 @@ export const bookSchema = z.strictObject({
   stays: z.record(id, stays),
   masts: z.record(id, masts),
   rodes: z.record(id, rodes),
+  boardHoists: z.record(id, boardHoists),
   jobs: z.record(id, jobs),
   steps: z.record(id, steps),
   juryRigs: z.record(id, juryRigs),
@@ -72,6 +75,7 @@ export const bookSchema = z.strictObject({
   loadTests: z.record(id, loadTests),
   nightsAhead: z.record(id, nightsAhead),
   stayReadings: z.record(id, stayReadings),
+  hoistForces: z.record(id, hoistForces),
   plans: z.record(id, plans),
   log: z.record(id, log),
 }) satisfies z.ZodMiniType<Book>;

@@ -30,6 +30,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   stays: { part: 'boat', kept: 'keyed', word: 'stay' },
   masts: { part: 'boat', kept: 'keyed', word: 'mast' },
   rodes: { part: 'boat', kept: 'keyed', word: 'rode' },
+  boardHoists: { part: 'boat', kept: 'keyed', word: 'board hoist' },
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },
@@ -42,6 +43,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   loadTests: { part: 'work', kept: 'keyed', word: 'load test' },
   nightsAhead: { part: 'work', kept: 'fixed', word: 'night ahead' },
   stayReadings: { part: 'work', kept: 'fixed', word: 'reading of a stay' },
+  hoistForces: { part: 'work', kept: 'fixed', word: 'pull at the hoist' },
   plans: { part: 'work', kept: 'fixed', word: 'kept plan' },
   log: { part: 'work', kept: 'fixed', word: 'log entry' },
 };

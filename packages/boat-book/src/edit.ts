@@ -47,7 +47,15 @@ export function refuse(where: string, wrong: string, right: string): never {
 }
 
 /** Collections of records that never change. */
-type FixedName = 'weather' | 'readings' | 'readingBlocks' | 'nightsAhead' | 'stayReadings' | 'plans' | 'log';
+type FixedName =
+  | 'weather'
+  | 'readings'
+  | 'readingBlocks'
+  | 'nightsAhead'
+  | 'hoistForces'
+  | 'stayReadings'
+  | 'plans'
+  | 'log';
 
 export interface EditClock {
   newId(): Id;

@@ -26,6 +26,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     stays: {},
     masts: {},
     rodes: {},
+    boardHoists: {},
     jobs: {},
     steps: {},
     juryRigs: {},
@@ -38,6 +39,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     loadTests: {},
     nightsAhead: {},
     stayReadings: {},
+    hoistForces: {},
     plans: {},
     log: {},
   };

@@ -4,6 +4,14 @@ export { type BookFault, checkBook } from './check-book.ts';
 export type { RecordOf } from './collections.ts';
 export type { BookStates, KeyChange } from './documents.ts';
 export { assumedWeights, emptyBook } from './empty-book.ts';
+export type {
+  BoardHoistRecord,
+  HoistForceRecord,
+  LineRecord,
+  PlateRecord,
+  TackleRecord,
+  WinchRecord,
+} from './hoist-records.ts';
 export type { LoadCaseRecord, LoadPathRecord, PathPartRecord } from './load-records.ts';
 export {
   type BookSurroundings,

@@ -66,7 +66,7 @@ test('a file of version 3 opens with its past and its power, and takes a load pa
   // counted in the file by hand: 19 jobs, 5 circuits, 21 readings
   expect([book.jobs, book.circuits, book.readings].map((each) => Object.keys(each).length)).toEqual([19, 5, 21]);
   expect(book.circuits['anchor-light']?.watts).toBe(3);
-  expect([book.loadPaths, book.stays, book.masts, book.stayReadings]).toEqual([{}, {}, {}, {}]);
+  expect([book.loadPaths, book.stays, book.masts, book.stayReadings, book.boardHoists]).toEqual([{}, {}, {}, {}, {}]);
   const here = openBook([read.states], surroundings('a'));
   expect(here.view()).toEqual(book);
   expect(here.questions()).toHaveLength(1);

@@ -25,7 +25,15 @@ const emptyOfVersion3 = {
   nightsAhead: {},
 };
 
-const emptyOfVersion4 = { loadPaths: {}, stays: {}, masts: {}, stayReadings: {}, rodes: {} };
+const emptyOfVersion4 = {
+  loadPaths: {},
+  stays: {},
+  masts: {},
+  stayReadings: {},
+  rodes: {},
+  boardHoists: {},
+  hoistForces: {},
+};
 
 /** Version 1 is the first; there is nothing earlier to bring up. */
 export const migrations: readonly Migration[] = [
@@ -41,7 +49,7 @@ export const migrations: readonly Migration[] = [
   },
   {
     from: 3,
-    does: 'load paths, stays with their readings, masts and rodes have a place in the book. None is in it yet.',
+    does: 'load paths, the board’s hoist, stays with their readings, masts and rodes have a place in the book. None is in it yet.',
     change: (book) => ({ ...emptyOfVersion4, ...book }),
   },
 ];

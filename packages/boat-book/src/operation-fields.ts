@@ -4,6 +4,7 @@
  * No quantity is ever filled in: minutes, hands, sizes, wind and dates that the work depends on must be given. Only
  * what is truly empty when nothing is said (a note, a list, "no date") may be left out.
  */
+import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type {
   BatteryRecord,
@@ -115,6 +116,11 @@ export interface OperationFieldsByName {
   readonly keepReadingBlock: Omit<ReadingBlock, 'order'>;
   readonly removeReadingBlock: One;
   readonly keepNightAhead: Omit<NightAheadRecord, 'made' | 'order'>;
+  readonly addBoardHoist: New<BoardHoistRecord>;
+  readonly changeBoardHoist: Changed<BoardHoistRecord>;
+  readonly removeBoardHoist: One;
+  readonly enterHoistForce: Omit<HoistForceRecord, 'order'>;
+  readonly removeHoistForce: One;
 
   readonly addJob: NewJob;
   readonly changeJob: Changed<Omit<Job, 'state' | 'closed'>>;
@@ -205,6 +211,7 @@ export type CollectionName =
   | 'stays'
   | 'masts'
   | 'rodes'
+  | 'boardHoists'
   | 'jobs'
   | 'steps'
   | 'juryRigs'
@@ -217,6 +224,7 @@ export type CollectionName =
   | 'loadTests'
   | 'nightsAhead'
   | 'stayReadings'
+  | 'hoistForces'
   | 'plans'
   | 'log';
 

@@ -1,6 +1,7 @@
 /** All that can be done to a boat book: one list, which buttons, keys and commands share. */
 import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
+import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
@@ -16,4 +17,5 @@ export const operations: Operations = {
   ...loadOperations,
   ...rigOperations,
   ...rodeOperations,
+  ...hoistOperations,
 };

@@ -10,6 +10,7 @@
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
+import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type {
   BatteryRecord,
@@ -50,6 +51,7 @@ export interface Book {
   readonly stays: Readonly<Record<Id, StayRecord>>;
   readonly masts: Readonly<Record<Id, MastRecord>>;
   readonly rodes: Readonly<Record<Id, RodeRecord>>;
+  readonly boardHoists: Readonly<Record<Id, BoardHoistRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;
@@ -63,6 +65,7 @@ export interface Book {
   readonly loadTests: Readonly<Record<Id, LoadTest>>;
   readonly nightsAhead: Readonly<Record<Id, NightAheadRecord>>;
   readonly stayReadings: Readonly<Record<Id, StayReading>>;
+  readonly hoistForces: Readonly<Record<Id, HoistForceRecord>>;
   readonly plans: Readonly<Record<Id, KeptPlan>>;
   readonly log: Readonly<Record<Id, LogEntry>>;
 }

@@ -45,6 +45,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...one('circuit', 'circuits', test.circuit),
   ],
   stays: (stay) => one('zone', 'zones', stay.zone),
+  boardHoists: (hoist) => one('zone', 'zones', hoist.zone),
   jobs: (job) => [
     ...one('zone', 'zones', job.zone),
     ...one('fitting', 'fittings', job.fitting),

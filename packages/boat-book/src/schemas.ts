@@ -3,6 +3,8 @@ import { z } from 'zod/mini';
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
+import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
+import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
@@ -336,6 +338,7 @@ export const recordSchemas = {
   stays: staySchema,
   masts: mastSchema,
   rodes: rodeSchema,
+  boardHoists: boardHoistSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -348,6 +351,7 @@ export const recordSchemas = {
   loadTests: loadTestSchema,
   nightsAhead: nightAheadSchema,
   stayReadings: stayReadingSchema,
+  hoistForces: hoistForceSchema,
   plans: keptPlanSchema,
   log: logSchema,
 };
@@ -399,5 +403,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof readingBlockSchema, ReadingBlock>,
     Holds<typeof loadTestSchema, LoadTest>,
     Holds<typeof nightAheadSchema, NightAheadRecord>,
+    Holds<typeof boardHoistSchema, BoardHoistRecord>,
+    Holds<typeof hoistForceSchema, HoistForceRecord>,
   ]
 >;

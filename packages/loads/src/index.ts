@@ -10,7 +10,37 @@ export {
 } from './fastenings/gauge-card.ts';
 export { groundQuestions } from './ground/ground-questions.ts';
 export type { ChainSize, RodeFibre, RopeSize } from './ground/rode-gear.ts';
+export { type HoistPoint, handLimit_N } from './hoist/board-hoist.ts';
+export {
+  type BoardLine,
+  endingsOf,
+  isWire,
+  type LineEnding,
+  lineSizes_mm,
+} from './hoist/board-line.ts';
+export { feltSheaveFactor, pullAtHand_N } from './hoist/felt-sheaves.ts';
+export {
+  type HoistChange,
+  type HoistThatDoes,
+  hoistChanges,
+  hoistThatDoes,
+  newCord,
+  reevingOf,
+} from './hoist/hoist-changes.ts';
 export { hoistQuestions } from './hoist/hoist-questions.ts';
+export { placeAt, plateMass_kg, seaWater_kg_m3 } from './hoist/plate.ts';
+export { assumedCaseFriction } from './hoist/sliding-board.ts';
+export { slip } from './hoist/slip.ts';
+export { type Bearing as SheaveBearing, bearings, type Handling, type Reeving, rove } from './hoist/tackle.ts';
+export {
+  type CannotHoist,
+  gripLimit_N,
+  type HoistFigures,
+  hoistFigures,
+  type LineUnderLoad,
+  lastLine,
+  type WholeHoist,
+} from './hoist/whole-hoist.ts';
 export { endingQuestions } from './path/ending-questions.ts';
 export { type Use as PathUse, uses as pathUses } from './path/factor.ts';
 export type { Misfit } from './path/fit.ts';

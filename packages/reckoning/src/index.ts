@@ -7,6 +7,19 @@ export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
 export { bothSizesInWords, type Finding } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
+export {
+  bearingSaid,
+  endingNames,
+  forceSaid,
+  handlingNames,
+  lineNames,
+  lineSaid,
+  sentenceOf,
+} from './hoist-in-words.ts';
+export { type HoistNeedsTold, hoistJob, hoistNeedsTold } from './hoist-needs.ts';
+export { type HoistedIn, massOf_kg } from './hoist-of-book.ts';
+export { foretoldPull_N, type PullsTold, pullsTold, stiffHoistJob } from './hoist-pulls.ts';
+export { type HoistChangeTold, type HoistFigureTold, type HoistTold, hoistTold } from './hoist-told.ts';
 export { type CostOfHoldWords, costOfHoldInWords, holdInWords } from './hold-cost-in-words.ts';
 export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';

@@ -26,6 +26,7 @@ const fixed: readonly CollectionName[] = [
   'readings',
   'readingBlocks',
   'nightsAhead',
+  'hoistForces',
   'stayReadings',
   'plans',
   'log',

@@ -293,12 +293,43 @@ export const anyBook: fc.Arbitrary<Book> = fc
       path: fc.constant(null),
       note: text,
     });
+    const hoist = fc.record({
+      name: title,
+      zone: oneOf(zoneIds),
+      plate: fc.record({
+        length_m: number(0.1, 4),
+        breadth_m: number(0.02, 2),
+        density_kg_m3: number(300, 12_000),
+        mass: fc.oneof(
+          fc.record({ kind: fc.constant('weighed' as const), mass_kg: number(0.5, 500) }),
+          fc.record({ kind: fc.constant('by its sizes' as const), thickness_mm: number(1, 200) }),
+        ),
+      }),
+      moves: fc.record({
+        kind: fc.constant('slides' as const),
+        travel_m: number(0.05, 3),
+        topAboveWater_m: number(-3, 3),
+        offMiddle_m: number(-1, 1),
+        held_m: number(0.05, 3),
+      }),
+      wire: fc.record({ of: fc.constant('7x19' as const), size_mm: number(0.5, 24), ending: fc.constant(null) }),
+      leads: fc.record({
+        count: fc.integer({ min: 0, max: 6 }),
+        bearing: fc.constantFrom('ball' as const, 'plain' as const),
+        sheave_mm: nullable(number(5, 300)),
+      }),
+      tackles: fc.constant([]),
+      cord: fc.constant(null),
+      winch: fc.constant(null),
+      note: text,
+    });
     return fc.record({
       loadPaths: keyed(loadPath, 2),
       stays: keyed(stay, 2),
       masts: fc.constant({}),
       stayReadings: fixed(stayReading),
       rodes: keyed(rode, 2),
+      boardHoists: keyed(hoist, 2),
       circuits: batteryIds.length === 0 ? fc.constant({}) : keyed(circuit),
       name: fc.constant(name),
       base: fc.constant(base),
@@ -344,6 +375,19 @@ export const anyBook: fc.Arbitrary<Book> = fc
                 by: fc.constant('hand' as const),
               }),
             ),
+      hoistForces: fixed(
+        fc.record({
+          hoist: id,
+          at,
+          handling: fc.constantFrom('hoisting' as const, 'lowering' as const),
+          hauled_pct: nullable(number(0, 100)),
+          in: fc.constantFrom('air' as const, 'sea' as const),
+          hand_N: number(0, 2000),
+          foretold_N: number(0, 2000),
+          with: text,
+          note: text,
+        }),
+      ),
       log: fixed(
         fc.record({
           at,

@@ -1,6 +1,7 @@
 /** Books on several devices, for tests: ids and clocks that are the same on every run. */
 import { expect } from 'vitest';
 import { emptyBook } from '../empty-book.ts';
+import type { BoardHoistRecord } from '../hoist-records.ts';
 import type { LoadPathRecord } from '../load-records.ts';
 import { type BookSurroundings, beginBook, type OpenBook, openBook } from '../open-book.ts';
 import type { OperationOutcome } from '../operation-fields.ts';
@@ -100,6 +101,29 @@ export const reading: ReadingRecord = {
   on: [],
   panelDark: true,
   by: 'hand',
+};
+
+export const boardHoist: BoardHoistRecord = {
+  name: 'The plate',
+  zone: null,
+  plate: { length_m: 1.1, breadth_m: 0.4, density_kg_m3: 7850, mass: { kind: 'by its sizes', thickness_mm: 10 } },
+  moves: {
+    kind: 'turns',
+    massAlong_m: 0.55,
+    massSquare_m: 0,
+    attachedAlong_m: 0.9,
+    attachedSquare_m: 0.1,
+    leadAft_m: 0.7,
+    leadUp_m: 0.6,
+    down_deg: 65,
+    up_deg: 0,
+  },
+  wire: { of: '7x19', size_mm: 4, ending: 'ferrule' },
+  leads: { count: 1, bearing: 'plain', sheave_mm: 40 },
+  tackles: [{ movingSheaves: 1, fixedSheaves: 1, endAt: 'fixed', bearing: 'plain' }],
+  cord: { of: 'polyester-braid', size_mm: 8, ending: null },
+  winch: null,
+  note: '',
 };
 
 let sessions = 0;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { type BoardHoist, boardHoist, type HoistTravel, worst } from './board-hoist.ts';
+import { type BoardHoist, boardHoist, type HoistTravel } from './board-hoist.ts';
 import { type HingedPlate, hangingWeight_N, plateMass_kg, platePull } from './plate.ts';
+import { type SlidingPlate, slidingPull } from './sliding-board.ts';
 import { fallForce_N, type Handling, rove } from './tackle.ts';
 import { tailForce_N, turnsToHold } from './turns-round-a-post.ts';
 import { layerDiameter_mm, type Winch, wound } from './winch.ts';
@@ -97,8 +98,17 @@ const ironPlate: HingedPlate = {
 const hoist: BoardHoist = {
   board: { kind: 'pivoting', plate: ironPlate, downTo_deg: 70, upTo_deg: 0 },
   leads: { count: 2, factor: 1.09 },
-  gear: { kind: 'winch', winch, onDrumWhenDown_m: 0.3 },
+  gear: { tackles: [], drum: { winch, woundWhenDown_m: 0.3 } },
   water_kg_m3: null,
+};
+const dagger: SlidingPlate = {
+  mass_kg: 30,
+  density_kg_m3: 7850,
+  length_m: 1.2,
+  topAboveWater_m: 0.1,
+  offMiddle_m: 0,
+  held_m: 0.5,
+  friction: 0.3,
 };
 const travelOf = (asked: BoardHoist): HoistTravel => {
   const travel = boardHoist(asked);
@@ -124,14 +134,15 @@ describe('a board', () => {
     expect(hangingWeight_N(100, 8200, 1025) / hangingWeight_N(100, 8200, null)).toBeCloseTo(7 / 8, 12);
     const [air, sea] = [travelOf(hoist), travelOf({ ...hoist, water_kg_m3: 1025 })];
     for (const [n, point] of sea.points.entries())
-      expect(point.wire_N / air.points[n]!.wire_N).toBeCloseTo(1 - 1025 / 7200, 9);
+      expect(point.wire_N.holding / air.points[n]!.wire_N.holding).toBeCloseTo(1 - 1025 / 7200, 9);
   });
 
   it('gains no more work than the hand gives, and the wire hauled in is what the hand pulled or wound', () => {
-    for (const gear of [hoist.gear, { kind: 'tackle', parts: 4, sheaves: 4, factor: 1.09 } as const]) {
+    const tackle = { parts: 4, sheaves: 4, factor: 1.09 };
+    for (const gear of [hoist.gear, { tackles: [tackle], drum: null }, { ...hoist.gear, tackles: [tackle] }]) {
       const travel = travelOf({ ...hoist, gear });
       expect(travel.work_J.given).toBeGreaterThan(travel.work_J.gained);
-      if (travel.toPull.kind === 'fall') expect(travel.toPull.cord_m).toBeCloseTo(4 * travel.wire_m, 9);
+      if (gear.tackles.length > 0) expect(travel.toPull.line_m).toBeCloseTo(4 * travel.wire_m, 9);
       // lifting the plate's centre of mass is all the work there is, to what sixty trapezes lose
       const rise_m = 0.6 * Math.sin((70 * Math.PI) / 180) + 0.05 * (1 - Math.cos((70 * Math.PI) / 180));
       expect(travel.work_J.gained / (60 * 9.80665 * rise_m)).toBeCloseTo(1, 3);
@@ -148,14 +159,59 @@ describe('a board', () => {
       expect(point.hand_N.hoisting).toBeCloseTo(1.5 * before.points[n]!.hand_N.hoisting, 6);
     const sliding = travelOf({
       ...hoist,
-      board: { kind: 'sliding', mass_kg: 30, density_kg_m3: 7850, travel_m: 0.8 },
-      gear: { kind: 'tackle', parts: 2, sheaves: 2, factor: 1.04 },
+      board: { kind: 'sliding', plate: dagger, travel_m: 0.8 },
+      gear: { tackles: [{ parts: 2, sheaves: 2, factor: 1.04 }], drum: null },
     });
-    expect(worst(sliding, ({ wire_N }) => wire_N).wire_N).toBeCloseTo(30 * 9.80665, 9);
+    for (const { wire_N } of sliding.points) expect(wire_N.hoisting).toBeCloseTo(30 * 9.80665, 9);
     expect(sliding.wire_m).toBeCloseTo(0.8, 12);
   });
 
   it('has the mass of its sides', () => {
     expect(plateMass_kg(1, 0.5, 0.01, 7850)).toBeCloseTo(39.25, 12);
+  });
+});
+
+describe('a board that slides in its case', () => {
+  it('comes out of the water as it is hoisted, and weighs more', () => {
+    // 0.1 m of 1.2 stands out, all the way down; 0.9 m after 0.8 m of hoist: 30 kg displace 30·1025/7850 kg under water
+    const lost_N = (30 * 9.80665 * 1025) / 7850;
+    const travel = travelOf({ ...hoist, board: { kind: 'sliding', plate: dagger, travel_m: 0.8 }, water_kg_m3: 1025 });
+    expect(travel.points[0]!.wire_N.holding).toBeCloseTo(30 * 9.80665 - (lost_N * 1.1) / 1.2, 9);
+    expect(travel.points.at(-1)!.wire_N.holding).toBeCloseTo(30 * 9.80665 - (lost_N * 0.3) / 1.2, 9);
+  });
+
+  it('rubs where the wire pulls off its middle, and jams like a drawer where it pulls too far off', () => {
+    // e/h = 0.1/0.5, µ 0.3: 2·µ·e/h = 0.12
+    const pull = slidingPull({ ...dagger, offMiddle_m: 0.1 }, 0, null);
+    if (pull.kind !== 'pull') throw new Error(pull.wrong);
+    expect(pull.wire_N.hoisting).toBeCloseTo((30 * 9.80665) / 0.88, 9);
+    expect(pull.wire_N.lowering).toBeCloseTo((30 * 9.80665) / 1.12, 9);
+    expect(pull.wire_N.holding).toBeCloseTo(30 * 9.80665, 9);
+    expect(slidingPull({ ...dagger, offMiddle_m: 0.7 }, 0, null)).toMatchObject({
+      kind: 'no pull',
+      at: 'attachment',
+      wrong: expect.stringContaining('jams like a drawer'),
+      right: 'attach it within 666 mm of the middle',
+    });
+  });
+
+  test('less friction never asks more of a hoist, nor less of holding and lowering; what floats pulls at nothing', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 0.3, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 0.6, noNaN: true }),
+        fc.double({ min: 300, max: 9000, noNaN: true }),
+        (friction, less, offMiddle_m, density_kg_m3) => {
+          const at = (µ: number) => slidingPull({ ...dagger, offMiddle_m, density_kg_m3, friction: µ }, 0.2, 1025);
+          const [rough, smooth] = [at(friction), at(friction * less)];
+          if (rough.kind !== 'pull' || smooth.kind !== 'pull') throw new Error('it jams');
+          expect(smooth.wire_N.hoisting).toBeLessThanOrEqual(rough.wire_N.hoisting + 1e-9);
+          for (const handling of ['holding', 'lowering'] as const)
+            expect(smooth.wire_N[handling]).toBeGreaterThanOrEqual(rough.wire_N[handling] - 1e-9);
+          expect(smooth.wire_N.lowering).toBeGreaterThanOrEqual(0);
+        },
+      ),
+    );
   });
 });

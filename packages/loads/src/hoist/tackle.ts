@@ -19,6 +19,16 @@ export interface Reeving {
   readonly endAt: 'moving' | 'fixed';
 }
 
+/** A tackle as it works on what its moving block carries. */
+export interface Tackle {
+  /** parts of rope at the moving block. ≥ 1 */
+  readonly parts: number;
+  /** sheaves the rope runs over, those that only turn the fall among them. ≥ parts − 1 */
+  readonly sheaves: number;
+  /** of one sheave. ≥ 1 */
+  readonly factor: number;
+}
+
 /** A reeving as it works, or what is wrong with it. */
 export type Rove =
   | {

@@ -68,7 +68,8 @@ function tellAll(next: PlanInHand): void {
 function matterOf(book: Book): string {
   const { plans: _plans, log: _log, juryRigs: _rigs, fittings: _fittings, ...rest } = book;
   const { readings: _read, readingBlocks: _blocks, loadTests: _tests, nightsAhead: _nights, ...others } = rest;
-  const { loadPaths: _paths, stays: _stays, masts: _masts, stayReadings: _taut, ...matter } = others;
+  const { loadPaths: _paths, stays: _stays, masts: _masts, stayReadings: _taut, ...loaded } = others;
+  const { boardHoists: _hoists, hoistForces: _forces, ...matter } = loaded;
   return JSON.stringify(matter);
 }
 

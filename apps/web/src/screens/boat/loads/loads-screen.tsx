@@ -7,6 +7,7 @@ import './loads.css';
 
 /** by the word in the address, each loaded when it is first shown (`onDemand`) */
 const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {
+  hoist: onDemand(() => import('./hoist/hoist-page.tsx')),
   // one page a line
   path: onDemand(() => import('./path/path-page.tsx')),
   stays: onDemand(() => import('./rig/stays-page.tsx')),

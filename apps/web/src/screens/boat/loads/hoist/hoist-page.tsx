@@ -1,0 +1,161 @@
+/** The board's hoist: what it asks of hand, wire and cord, drawn as it goes up, and what would change it. */
+import { Suspense, useMemo, useState } from 'react';
+import type { BoardHoistRecord, Book, Id } from '#boat-book';
+import { type HoistedIn, type HoistFigureTold, hoistTold } from '#reckoning';
+import { PickField } from '../../../../parts/choice-fields.tsx';
+import { Mark } from '../../../../parts/mark.tsx';
+import { MarkedLine } from '../../../../parts/marked-line.tsx';
+import { onDemand } from '../../../../parts/on-demand.ts';
+import { useOpenBook } from '../../../../reading/use-open-book.ts';
+import { address } from '../../../../shell/route.ts';
+import './hoist.css';
+import { ChangesPart } from './changes-part.tsx';
+import { HeavierPart } from './heavier-part.tsx';
+import { HoistTravelPart } from './hoist-travel.tsx';
+import { PullsPart } from './pulls-part.tsx';
+
+const HoistSheet = onDemand(() => import('./hoist-sheet.tsx'));
+const FigureSheet = onDemand(() => import('./figure-sheet.tsx'));
+
+type Open = { readonly sheet: 'change' } | { readonly sheet: 'figure'; readonly figure: HoistFigureTold };
+
+export default function HoistPage({ id }: { readonly id: Id | undefined }) {
+  const book = useOpenBook();
+  const [adding, setAdding] = useState(false);
+  const ids = Object.keys(book.boardHoists);
+  const shown = id ?? (ids.length === 1 ? ids[0] : undefined);
+  const record = shown === undefined ? undefined : book.boardHoists[shown];
+  if (shown !== undefined && record) return <Hoist key={shown} book={book} id={shown} record={record} />;
+  return (
+    <>
+      <h1>The board’s hoist</h1>
+      {id !== undefined && <p>That one is not in the book any more.</p>}
+      <ul>
+        {ids.map((each) => (
+          <MarkedLine
+            key={each}
+            href={address('boat', 'loads', 'hoist', each)}
+            title={book.boardHoists[each]!.name}
+            note="what it asks of hand, wire and cord"
+          />
+        ))}
+      </ul>
+      {ids.length === 0 && (
+        <p>
+          What it takes to lift the board, in the wire and at the hand, over its whole travel: put in her plate, where
+          its wire pulls, and what the wire runs through.
+        </p>
+      )}
+      <p>
+        <button type="button" className="main" onClick={() => setAdding(true)}>
+          Put in a board’s hoist
+        </button>
+      </p>
+      <Suspense fallback={null}>
+        {adding && <HoistSheet book={book} id={null} onClose={() => setAdding(false)} />}
+      </Suspense>
+    </>
+  );
+}
+
+function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; readonly record: BoardHoistRecord }) {
+  const [hoistedIn, setHoistedIn] = useState<HoistedIn>('air');
+  const told = useMemo(() => hoistTold(record, hoistedIn), [record, hoistedIn]);
+  const [open, setOpen] = useState<Open | null>(null);
+  return (
+    <div className="hoist">
+      <h1>{record.name}</h1>
+      {told.kind === 'cannot' ? (
+        <p className="loads-verdict">
+          <Mark of="danger" /> It cannot be hoisted so. {told.wrong} {told.right}
+        </p>
+      ) : (
+        <p className="loads-verdict">
+          {told.short.length > 0 && <Mark of="danger" />} {told.verdict}
+        </p>
+      )}
+      <PickField
+        label="She lies"
+        value={hoistedIn}
+        onChange={setHoistedIn}
+        options={[
+          { value: 'air', name: 'on the trailer' },
+          { value: 'sea', name: 'afloat' },
+        ]}
+      />
+      <div className="hoist-sides">
+        <div>
+          {told.kind === 'told' && <HoistTravelPart key={hoistedIn} record={record} told={told} />}
+          {told.kind === 'told' && (
+            <section aria-labelledby="hoist-changes">
+              <h2 id="hoist-changes">What each change would do</h2>
+              <ChangesPart id={id} changes={told.changes} />
+            </section>
+          )}
+        </div>
+        <div>
+          {told.kind === 'told' && (
+            <section aria-labelledby="hoist-figures">
+              <h2 id="hoist-figures">What it asks</h2>
+              <ul className="hoist-figures">
+                {told.figures.map((figure) => (
+                  <li key={figure.label}>
+                    <button
+                      type="button"
+                      aria-label={`${figure.label}: ${figure.figure}, how it is worked out`}
+                      onClick={() => setOpen({ sheet: 'figure', figure })}
+                    >
+                      <span>{figure.label}</span>
+                      <b>{figure.figure}</b>
+                    </button>
+                    {figure.wrong && (
+                      <p className="hoist-wrong">
+                        <Mark
+                          of={figure.wrong.includes('sheave') || figure.wrong.includes('known') ? 'worsens' : 'danger'}
+                        />{' '}
+                        {figure.wrong}
+                      </p>
+                    )}
+                  </li>
+                ))}
+              </ul>
+              {told.slipped.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+            </section>
+          )}
+          <section aria-labelledby="hoist-made">
+            <h2 id="hoist-made">How it is made</h2>
+            {told.made.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+            {record.note && <p className="soft">{record.note}</p>}
+            <p>
+              <button type="button" onClick={() => setOpen({ sheet: 'change' })}>
+                Change it
+              </button>
+            </p>
+          </section>
+          <section aria-labelledby="hoist-heavier">
+            <h2 id="hoist-heavier">A heavier or lighter board</h2>
+            <HeavierPart book={book} id={id} record={record} />
+          </section>
+          <section aria-labelledby="hoist-pulls">
+            <h2 id="hoist-pulls">What it was seen to pull</h2>
+            <PullsPart book={book} id={id} record={record} />
+          </section>
+          <section aria-labelledby="hoist-care">
+            <h2 id="hoist-care">Take care</h2>
+            {told.cautions.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </section>
+        </div>
+      </div>
+      <Suspense fallback={null}>
+        {open?.sheet === 'change' && <HoistSheet book={book} id={id} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'figure' && <FigureSheet figure={open.figure} onClose={() => setOpen(null)} />}
+      </Suspense>
+    </div>
+  );
+}
