@@ -64,7 +64,7 @@ export {
   standingWindow,
   type WindowAsk,
 } from './standing-window.ts';
-export { foundInWords, sinceInWords, stayInWords, turnsInWords } from './stay-in-words.ts';
+export { foretoldInWords, foundInWords, sinceInWords, stayInWords } from './stay-in-words.ts';
 export { stayJob } from './stay-job.ts';
 export { aim_N, type StayOfBook, type StayReadingTold, staysOfBook } from './stay-told.ts';
 export { stepReasonsInWords } from './step-reasons-in-words.ts';

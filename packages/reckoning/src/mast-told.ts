@@ -22,6 +22,9 @@ export interface RigPartTold {
   readonly cautions: readonly string[];
 }
 
+/** A shroud slack by no more than this is called taut enough to hold. [mm] */
+const assumedHeld_mm = 20;
+
 /** What raising the mast takes, or why it cannot be raised so. */
 export type RaisingTold =
   | { readonly kind: 'refused'; readonly faults: readonly Fault[] }
@@ -103,6 +106,8 @@ function usedOf(asked: Answered, led: MastRecord['led']): Answered {
 
 /** The shrouds over the way of the mast. */
 export interface SidewaysTold extends RigPartTold {
+  /** from here on they hold it sideways; null: they do nowhere before it is upright. Mast above level */
+  readonly holdFrom_deg: number | null;
   readonly points: readonly ShroudPoint[];
 }
 
@@ -132,11 +137,14 @@ export function sidewaysTold(mast: MastRecord): SidewaysTold | null {
     },
     mast.from_deg,
   );
+  const lastLoose = points.findLastIndex(({ slack_m }) => 1000 * slack_m > assumedHeld_mm);
+  const holdFrom_deg = points[lastLoose + 1]?.mast_deg ?? null;
   return {
     points,
+    holdFrom_deg,
     ...partTold(asked, [
-      slack > 20
-        ? `Set up with the mast upright, the shrouds hang slack by up to ${showNumber(slack, 0)} mm on the way, at ${deg(figure(asked, 'at'))}: they do not hold it sideways.`
+      slack > assumedHeld_mm
+        ? `Set up with the mast upright, the shrouds hang slack by up to ${showNumber(slack, 0)} mm on the way, at ${deg(figure(asked, 'at'))}: they do not hold it sideways before ${holdFrom_deg === null ? 'it is upright' : deg(holdFrom_deg)}.`
         : 'The shrouds hold it sideways all the way: their chainplates are abreast of the hinge.',
       ...(short > 5
         ? [`They would be ${showNumber(short, 0)} mm too short on the way: ease them by that before it starts.`]

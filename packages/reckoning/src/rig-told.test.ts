@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MastRecord, StayReading, StayRecord } from '#boat-book';
 import { raisingTold, sidewaysTold, vangTold } from './mast-told.ts';
-import { foundInWords, sinceInWords, stayInWords, turnsInWords } from './stay-in-words.ts';
+import { foretoldInWords, foundInWords, sinceInWords, stayInWords, turnsInWords } from './stay-in-words.ts';
 import { creptSince, staysOfBook, turnsTo } from './stay-told.ts';
 
 const forestay: StayRecord = {
@@ -91,6 +91,16 @@ describe('a stay of the book', () => {
     expect(tightened(22)).toMatch(/more than the wire can take up/);
   });
 
+  it('foretells the next reading: as it was, or between nothing and all that its turns take up', () => {
+    const [last] = stayWith([reading('2026-03-02', 1, {})]).readings;
+    expect(foretoldInWords(forestay, last!, 0)).toMatch(/^Foretold, if nothing has moved: 1\d{3} to 1\d{3} N\.$/);
+    // 2 turns of 2.117 mm on 6.4 m of 1.351 MN bring 894 N
+    expect(foretoldInWords(forestay, last!, 2)).toContain('1430 to 2320 N');
+    // easier than slack there is nothing
+    expect(foretoldInWords(forestay, last!, -10)).toContain('Foretold: 0 to 1430 N');
+    expect(foretoldInWords({ ...forestay, screw: null }, last!, 2)).toBeNull();
+  });
+
   it('without a known thread is told millimetres, not turns', () => {
     const stay = stayWith([reading('2026-05-02', 1, {})], { screw: null });
     expect(stayInWords(stay).next[0]!.words).toMatch(/^0\.\d mm tighter for the 12 %/);
@@ -154,5 +164,9 @@ describe('the mast of the book', () => {
     expect(vangTold(mast)).toBeNull();
     const told = sidewaysTold({ ...mast, shrouds: { at_m: 6.4, ahead_m: 0, up_m: 0, out_m: 1 } });
     expect(told?.lines[0]).toContain('abreast of the hinge');
+    const aft = sidewaysTold({ ...mast, shrouds: { at_m: 6.4, ahead_m: -0.2, up_m: 0, out_m: 1 } })!;
+    // 0.2 m aft: slack 6.4·0.2·cos φ over a shroud of √(6.4² + 0.2² + 1²) = 6.481 m is 20 mm at 84.2°; places are 1.5° apart
+    expect(aft.holdFrom_deg).toBeGreaterThan(84.2);
+    expect(aft.holdFrom_deg).toBeLessThan(85.8);
   });
 });

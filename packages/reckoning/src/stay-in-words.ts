@@ -1,6 +1,7 @@
+import type { StayRecord } from '#boat-book';
 import { shareSays } from '#loads';
 import { showNumber } from '#units';
-import { aim_N, creptSince, type StayOfBook, type StayReadingTold, towed, turnsTo } from './stay-told.ts';
+import { aim_N, creptSince, type StayOfBook, type StayReadingTold, towed, turnsBring_N, turnsTo } from './stay-told.ts';
 import { dayInWords, sentence } from './when-in-words.ts';
 
 /** A stay in whole sentences. */
@@ -41,6 +42,21 @@ export function foundInWords({ load, loose_mm, reading }: StayReadingTold): stri
       ? 'No table of ours has its breaking load'
       : `${showNumber(load.share_pct.value, 0)} % of its breaking load when new: ${shareSays(load.share_pct.value)}`;
   return `about ${newtons(load.tension_N)} N ${band}, ${load.share_pct === null ? `${share.charAt(0).toLowerCase()}${share.slice(1)}` : share}.`;
+}
+
+/**
+ * What is to be read next, before it is read: as it was, or after turns of its screw between nothing and all that the wire
+ * would take up; null: the screw's thread is not known. @param turns since the last reading, tightening
+ */
+export function foretoldInWords(record: StayRecord, { load, loose_mm }: StayReadingTold, turns: number): string | null {
+  if (turns === 0)
+    return loose_mm > 0
+      ? 'Foretold, if nothing has moved: slack, as it was.'
+      : `Foretold, if nothing has moved: ${newtons(load.low_N)} to ${newtons(load.high_N)} N.`;
+  const most_N = turnsBring_N(record, turns);
+  if (most_N === null) return null;
+  const ends = [load.tension_N, Math.max(0, load.tension_N + most_N)].sort((a, b) => a - b);
+  return `Foretold: ${newtons(ends[0]!)} to ${newtons(ends[1]!)} N, by how much mast and hull give.`;
 }
 
 /** What came of turns and what it lost since the reading before; null: nothing to say. */

@@ -68,6 +68,13 @@ export function aim_N(record: StayRecord): number | null {
   return record.aim_pct === null || breaking === null ? null : (record.aim_pct / 100) * breaking.force_N;
 }
 
+/** What turns of the screw bring where nothing but the wire gives; null: its thread is not known. [N] */
+export function turnsBring_N(record: StayRecord, turns: number): number | null {
+  return record.screw === null
+    ? null
+    : (takenUp_mm(record, turns) * stiffness_N(record.laid, record.size_mm)) / (1000 * record.length_m);
+}
+
 /** The last readings before and after towing, where one after the other lie in that order; null: none do. */
 export function towed(
   readings: readonly StayReadingTold[],
@@ -99,6 +106,7 @@ export function creptSince({ record, readings }: StayOfBook): {
 function readingTold(record: StayRecord, id: Id, reading: StayReading, last: StayReadingTold | null): StayReadingTold {
   const { load, loose_mm } = toldBy(record, reading);
   const asked = askedOf(record, reading, last);
+  const foretold_N = turnsBring_N(record, reading.turns);
   const mm = tooLong_mm(record, load.tension_N, loose_mm);
   const lost_mm = last === null ? null : mm - tooLongOf_mm(record, last) + takenUp_mm(record, reading.turns);
   const off_mm =
@@ -112,13 +120,9 @@ function readingTold(record: StayRecord, id: Id, reading: StayReading, last: Sta
     loose_mm,
     lost: lost_mm === null ? null : { mm: lost_mm, low_mm: lost_mm - off_mm, high_mm: lost_mm + off_mm },
     turned:
-      last === null || reading.turns === 0 || record.screw === null
+      last === null || reading.turns === 0 || foretold_N === null
         ? null
-        : {
-            foretold_N:
-              (takenUp_mm(record, reading.turns) * stiffness_N(record.laid, record.size_mm)) / (1000 * record.length_m),
-            came_N: load.tension_N - last.load.tension_N,
-          },
+        : { foretold_N, came_N: load.tension_N - last.load.tension_N },
     working: asked?.kind === 'answered' ? answerTold(asked) : [],
     cautions: asked?.kind === 'answered' ? asked.answer.cautions : [],
   };

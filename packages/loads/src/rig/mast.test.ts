@@ -86,6 +86,16 @@ describe('raising a mast', () => {
     );
   });
 
+  it('over an A-frame has the plane of its legs for a pole, and each leg bears its slanting half', () => {
+    // legs of 1.5 m with heels 1.8 m apart stand 1.2 m high: a pole of 1.2 m, each leg 1.5/1.2 of half its thrust
+    const pole = { kind: 'pole', length_m: 1.2, heel: { ahead_m: 0, up_m: 0 }, lean_deg: 0, spread_m: 0 } as const;
+    const frame = travelOf({ ...mast, pole: { ...pole, kind: 'A-frame', length_m: 1.5, spread_m: 1.8 } }).points;
+    for (const [n, point] of travelOf({ ...mast, pole }).points.entries()) {
+      expect(frame[n]!.tackle_N).toBeCloseTo(point.tackle_N, 6);
+      expect(frame[n]!.leg_N).toBeCloseTo((point.pole_N / 2) * (1.5 / 1.2), 6);
+    }
+  });
+
   it('asks for the fewest parts a person can haul', () => {
     expect(tackleNeeded(150)?.parts).toBe(1);
     const six = tackleNeeded(770)!;

@@ -10,10 +10,13 @@ export function MastDrawing({
   boat,
   told: { raising, points, hardest },
   point,
+  holdFrom_deg,
 }: {
   readonly boat: Boat;
   readonly told: Extract<RaisingTold, { kind: 'told' }>;
   readonly point: RaisingPoint;
+  /** from here on the shrouds hold it sideways; null: not before it is upright, or nothing is said of them */
+  readonly holdFrom_deg: number | null;
 }) {
   const foot = mastFoot(boat);
   const mast_m = Math.max(boat.mastHeight_m, raising.lineAt_m);
@@ -50,6 +53,10 @@ export function MastDrawing({
   const way = (of: readonly RaisingPoint[]) => path(of.map(({ mast_deg }) => head(mast_deg, mast_m)));
   const worst = [0.97, 1.03].map((share) => head(hardest.mast_deg, mast_m * share));
   const words = head(hardest.mast_deg, mast_m * 0.97);
+  const held =
+    holdFrom_deg === null || holdFrom_deg <= raising.from_deg
+      ? null
+      : [0.97, 1.03].map((share) => head(holdFrom_deg, mast_m * share));
   return (
     <figure className="rig-figure">
       <svg
@@ -72,6 +79,14 @@ export function MastDrawing({
         <text className="rig-worst-words" x={px(words.x) - 4} y={py(words.y) + 20} textAnchor="end">
           hardest at {Math.round(hardest.mast_deg)}°
         </text>
+        {held !== null && (
+          <>
+            <path className="rig-held" d={path(held)} />
+            <text className="rig-force" x={px(held[1]!.x) + 8} y={Math.max(13, py(held[1]!.y))}>
+              shrouds hold from {Math.round(holdFrom_deg!)}°
+            </text>
+          </>
+        )}
         <path className="rig-mast" d={path([head(0, 0), now])} />
         {tip === null ? (
           <path className="rig-line" d={path([hold, bow])} />

@@ -42,7 +42,7 @@ export function RaisingPart({
           </details>
         </div>
         <div className="rig-raising-drawing">
-          <MastDrawing boat={boat} told={told} point={point} />
+          <MastDrawing boat={boat} told={told} point={point} holdFrom_deg={sideways?.holdFrom_deg ?? null} />
           <label className="rig-slider">
             <span>
               Mast at <b>{Math.round(point.mast_deg)}°</b> above level

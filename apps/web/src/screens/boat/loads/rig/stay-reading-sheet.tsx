@@ -1,6 +1,6 @@
 /** A reading of a stay put in: when, by what, and the turns its screw was given since the last. */
 import type { Book, Id, OperationFields, StayReading } from '#boat-book';
-import { type StayReadingTold, turnsInWords } from '#reckoning';
+import { foretoldInWords, type StayReadingTold } from '#reckoning';
 import { PickField } from '../../../../parts/choice-fields.tsx';
 import { dayInWords } from '../../../../parts/in-words.ts';
 import type { FormReading } from '../../../../parts/read-form.ts';
@@ -92,7 +92,11 @@ export default function StayReadingSheet({
       note: draft.note.trim(),
     };
   };
-  const turns = Number(draft.turns.replace(',', '.'));
+  const turns = Number(draft.turns.trim().replace('−', '-').replace(',', '.'));
+  const foretold =
+    last === undefined || draft.turns.trim() === '' || Math.abs(turns) > 40 || !Number.isFinite(turns)
+      ? null
+      : foretoldInWords(record, last, turns);
   return (
     <RecordSheet
       title={`${record.name}: a reading`}
@@ -196,9 +200,10 @@ export default function StayReadingSheet({
               label="Turns its screw was given since the last reading"
               unit="turns, tighter; with a minus, easier"
               note={
-                Number.isFinite(turns) && turns !== 0
-                  ? `${turnsInWords(Math.abs(turns))} ${turns > 0 ? 'tighter' : 'easier'}: what was to come of it is told beside what came.`
-                  : 'Taking the screw apart to lower the mast is no turn, if it went back to its mark.'
+                <>
+                  Taking the screw apart to lower the mast is no turn, if it went back to its mark.
+                  {foretold !== null && <span className="rig-foretold"> {foretold}</span>}
+                </>
               }
               value={draft.turns}
               onChange={(text) => set('turns', text)}

@@ -7,6 +7,7 @@ import { onDemand } from '../../../../parts/on-demand.ts';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { address } from '../../../../shell/route.ts';
 import './rig.css';
+import { StayBar } from './stay-bar.tsx';
 import { StayPage } from './stay-page.tsx';
 
 const StaySheet = onDemand(() => import('./stay-sheet.tsx'));
@@ -19,7 +20,13 @@ export default function StaysPage({ id }: { readonly id: Id | undefined }) {
     [book.stays, book.stayReadings],
   );
   if (id !== undefined) return <StayPage book={book} stay={stays.find((stay) => stay.id === id)} />;
-  const told = stays.map((stay) => ({ id: stay.id, name: stay.record.name, words: stayInWords(stay) }));
+  const told = stays.map((stay) => ({
+    id: stay.id,
+    name: stay.record.name,
+    aim_pct: stay.record.aim_pct,
+    last: stay.readings.at(-1),
+    words: stayInWords(stay),
+  }));
   const slackening = told.filter(({ words }) => words.next.some(({ gravity }) => gravity === 'worsens'));
   return (
     <>
@@ -39,7 +46,7 @@ export default function StaysPage({ id }: { readonly id: Id | undefined }) {
       )}
       <section aria-label="Stays">
         <ul>
-          {told.map(({ id: stay, name, words }) => (
+          {told.map(({ id: stay, name, aim_pct, last, words }) => (
             <MarkedLine
               key={stay}
               mark={words.next.some(({ gravity }) => gravity === 'worsens') ? 'worsens' : null}
@@ -47,9 +54,16 @@ export default function StaysPage({ id }: { readonly id: Id | undefined }) {
               href={address('boat', 'loads', 'stays', stay)}
               title={name}
               note={words.now}
-            />
+            >
+              {last !== undefined && <StayBar reading={last} aim_pct={aim_pct} />}
+            </MarkedLine>
           ))}
         </ul>
+        {told.some(({ last }) => last !== undefined) && (
+          <p className="soft small">
+            Lines: percent of breaking load. Shaded: what cap shrouds are set to; dashed: what this one is to be set to.
+          </p>
+        )}
         <div className="boat-acts">
           <button type="button" onClick={() => setAdding(true)}>
             Add a stay
