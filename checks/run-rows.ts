@@ -105,6 +105,9 @@ const sameUnit: Readonly<Record<string, string>> = {
   arcsec: '″',
   'mm/24 h': 'mm',
   days: 'd',
+  'm²/L': 'm²/l',
+  // asked for one square metre
+  'kg/m²': 'kg',
   'same unit as t0': 'min',
   'h (at least)': 'h',
   '% of 25 °C': '%',

@@ -56,7 +56,69 @@ function byLast(table: Readonly<Record<string, string>>, pick: string) {
   };
 }
 
+/** Rows of the amounts: sizes in the row's own words. */
+const amounts: readonly FamilyMapping[] = [
+  {
+    family: 'materials.cover',
+    kind: 'outside answer',
+    asking: (row, inputs) => ({
+      question: 'materials.spread',
+      fields: { solids: numberIn(row, inputs, 'vol_solids_pct'), film: numberIn(row, inputs, 'dft_um') },
+      pick: 's',
+    }),
+  },
+  {
+    family: 'materials.hull.bottom',
+    kind: 'outside answer',
+    asking: (row, inputs) => ({
+      question: 'materials.bottom-coats',
+      fields: {
+        length: numberIn(row, inputs, 'LWL'),
+        beam: numberIn(row, inputs, 'B'),
+        draft: numberIn(row, inputs, 'T'),
+        hull: { 0.5: 'light', 0.75: 'full', 1: 'deep' }[numberIn(row, inputs, 'k')] ?? '',
+        coats: 1,
+        spread: 10,
+      },
+      pick: 'A',
+    }),
+  },
+  ...(['round', 'tri'] as const).map(
+    (shape): FamilyMapping => ({
+      family: `materials.bead.${shape}`,
+      kind: 'outside answer',
+      asking: (row, inputs) => ({
+        question: 'materials.bead',
+        fields: { length: 1, shape: shape === 'tri' ? 'fillet' : shape, size: numberIn(row, inputs, 'mm') },
+        pick: 'per metre',
+      }),
+    }),
+  ),
+  {
+    family: 'materials.bead.bed',
+    kind: 'outside answer',
+    asking: (row, inputs) => {
+      const [length, width, layer] = Array.isArray(inputs.mm) ? inputs.mm.map(Number) : [];
+      if (length === undefined || width === undefined || layer === undefined)
+        return { unmapped: `${row.id}: its input mm is not three numbers` };
+      return { question: 'materials.bedding', fields: { length, width, layer }, pick: 'V' };
+    },
+  },
+  ...(['resin', 'total'] as const).map(
+    (what): FamilyMapping => ({
+      family: `materials.csm.${what}`,
+      kind: 'outside answer',
+      asking: (row, inputs) => ({
+        question: 'materials.cloth-resin',
+        fields: { area: 1, weight: numberIn(row, inputs, 'gsm'), layers: 1, ratio: numberIn(row, inputs, 'ratio') },
+        pick: what === 'resin' ? 'resin' : 'laminate',
+      }),
+    }),
+  ),
+];
+
 export const materialsMappings: readonly FamilyMapping[] = [
+  ...amounts,
   { family: 'materials.cure', kind: 'outside answer', asking: curing },
   {
     family: 'materials.recoat.temp',

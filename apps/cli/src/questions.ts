@@ -16,7 +16,7 @@ import {
   strengthQuestions,
   unmarkedQuestions,
 } from '#loads';
-import { coatingQuestions, cureQuestions } from '#materials';
+import { amountQuestions, coatingQuestions, cureQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
 import { solarQuestions } from '#solar';
@@ -33,6 +33,7 @@ export function questions(): readonly Question[] {
     ...slopeLightQuestions(),
     ...cureQuestions(),
     ...coatingQuestions(),
+    ...amountQuestions(),
     // battery
     ...restQuestions(),
     ...acidQuestions(),

@@ -1,0 +1,268 @@
+import {
+  area,
+  assuming,
+  choice,
+  count,
+  type Figure,
+  length,
+  number,
+  type Question,
+  question,
+  type Source,
+} from '#working';
+import {
+  beadVolume_ml,
+  beddingVolume_ml,
+  bottomArea_m2,
+  bottomFullness,
+  clothResin_kg,
+  coatVolume_l,
+  oversize,
+  plugVolume_ml,
+  theoreticalSpread_m2_l,
+} from './amounts.ts';
+
+/** The questions about how much of a product it takes. A function, so that an app that asks none carries none. */
+export function amountQuestions(): readonly Question[] {
+  return [spread(), coats(), bottomCoats(), bedding(), bead(), plugs(), clothResin()];
+}
+
+const geometry: Source = { title: 'geometry', seen: 'our derivation' };
+const shelf: Source = { title: 'coverage, tins on the shelf', seen: 'common practice' };
+const more = 'Without waste: what stays in pot, roller, brush and mixing cup comes on top.';
+
+const litres = (value: number): Figure => ({ symbol: 'V', meaning: 'volume it takes', value, unit: 'l' });
+const millilitres = (value: number): Figure => ({ symbol: 'V', meaning: 'volume it takes', value, unit: 'ml' });
+const spreadField = () => number('m²/l', 0.5, 50, 'how far a litre goes in one coat: the tin says');
+const coatsField = () => number('coats', 0.1, 20, 'coats; a part coat counts as its part');
+
+function spread() {
+  return question({
+    id: 'materials.spread',
+    title: 'How far does a litre go?',
+    fields: {
+      solids: number('%', 1, 100, 'solids by volume'),
+      film: number('µm', 1, 2000, 'dry film of one coat'),
+    },
+    answer: ({ solids, film }) => {
+      const value = theoreticalSpread_m2_l(solids, film);
+      return {
+        kind: 'found',
+        results: [
+          { symbol: 's', meaning: 'area a litre covers, at best', value, low: 0.7 * value, high: value, unit: 'm²/l' },
+        ],
+        working: [{ symbol: 's', meaning: 'area a litre covers', value, unit: 'm²/l', formula: '10·solids/film' }],
+        sources: [geometry, { title: 'paint arithmetic: 70 to 90 % of it in practice', seen: 'recalled' }],
+        limits: [more],
+        cautions: [],
+      };
+    },
+  });
+}
+
+function coats() {
+  return question({
+    id: 'materials.coats',
+    title: 'How many litres for this area?',
+    fields: { area: area('m²', 0.001, 1000, 'area'), coats: coatsField(), spread: spreadField() },
+    answer: (given) => ({
+      kind: 'found',
+      results: [litres(coatVolume_l(given.area, given.coats, given.spread))],
+      working: [
+        {
+          symbol: 'V1',
+          meaning: 'one coat',
+          value: coatVolume_l(given.area, 1, given.spread),
+          unit: 'l',
+          formula: 'area/spread',
+        },
+      ],
+      sources: [geometry, shelf],
+      limits: [more],
+      cautions: [],
+    }),
+  });
+}
+
+function bottomCoats() {
+  return question({
+    id: 'materials.bottom-coats',
+    title: 'How many litres for the bottom?',
+    fields: {
+      length: length('m', 2, 30, 'length on the waterline; over all it comes out a little high'),
+      beam: length('m', 0.5, 12, 'beam'),
+      draft: length('m', 0, 6, 'draft of the hull, board up'),
+      coats: coatsField(),
+      spread: spreadField(),
+      hull: assuming(
+        choice(
+          [
+            { id: 'light', title: 'light: a dinghy, flat sections' },
+            { id: 'full', title: 'full: a small cruiser with a board' },
+            { id: 'deep', title: 'deep: a long keel' },
+          ],
+          'how full the bottom is',
+        ),
+        'full',
+        'full',
+        'a small cruiser with a board is nearest to it',
+      ),
+    },
+    answer: (given) => {
+      const value = bottomArea_m2(given.length, given.beam, given.draft, bottomFullness[given.hull]);
+      return {
+        kind: 'found',
+        results: [
+          litres(coatVolume_l(value, given.coats, given.spread)),
+          { symbol: 'A', meaning: 'area of the bottom', value, unit: 'm²' },
+        ],
+        working: [
+          {
+            symbol: 'k',
+            meaning: 'how full she is',
+            value: bottomFullness[given.hull],
+            unit: '',
+            formula: '0.5 light, 0.75 full, 1 deep',
+          },
+          { symbol: 'A', meaning: 'area of the bottom', value, unit: 'm²', formula: 'k·length·(beam + draft)' },
+        ],
+        sources: [{ title: 'rule for the area of a bottom, from paint tins', seen: 'recalled' }, shelf],
+        limits: [more, 'A rule of thumb: measure a strange shape. The board and rudder come on top.'],
+        cautions: ['Antifouling is poison: gloves, none in the drain, old coats scraped wet.'],
+      };
+    },
+  });
+}
+
+function bedding() {
+  return question({
+    id: 'materials.bedding',
+    title: 'How much sealant under a fitting?',
+    fields: {
+      length: length('mm', 1, 2000, 'length of its foot'),
+      width: length('mm', 1, 2000, 'width of its foot'),
+      layer: length('mm', 0.5, 10, 'thickness of the layer before it is pulled up'),
+      count: assuming(count(1, 200, 'fittings alike'), 1, '1', 'one fitting'),
+    },
+    answer: (given) => ({
+      kind: 'found',
+      results: [millilitres(beddingVolume_ml(given.length, given.width, given.layer, given.count))],
+      working: [
+        {
+          symbol: 'V1',
+          meaning: 'one fitting',
+          value: beddingVolume_ml(given.length, given.width, given.layer, 1),
+          unit: 'ml',
+          formula: 'length·width·layer',
+        },
+      ],
+      sources: [geometry],
+      limits: ['Before squeeze-out, which is wiped off and lost.', more],
+      cautions: [],
+    }),
+  });
+}
+
+function bead() {
+  return question({
+    id: 'materials.bead',
+    title: 'How much sealant in a bead?',
+    fields: {
+      length: length('m', 0.01, 500, 'length of the bead'),
+      shape: choice(
+        [
+          { id: 'round', title: 'round' },
+          { id: 'fillet', title: 'a fillet in a corner, two equal sides' },
+        ],
+        'its section',
+      ),
+      size: length('mm', 1, 60, 'diameter of a round one, side of a fillet'),
+    },
+    answer: (given) => ({
+      kind: 'found',
+      results: [millilitres(beadVolume_ml(given.length, given.shape, given.size))],
+      working: [
+        {
+          symbol: 'per metre',
+          meaning: 'a metre of it',
+          value: beadVolume_ml(1, given.shape, given.size),
+          unit: 'ml/m',
+          formula: given.shape === 'round' ? 'π·d²/4' : 'a²/2',
+        },
+      ],
+      sources: [geometry],
+      limits: [more],
+      cautions: [],
+    }),
+  });
+}
+
+function plugs() {
+  return question({
+    id: 'materials.plugs',
+    title: 'How much thick resin to fill holes?',
+    fields: {
+      count: count(1, 1000, 'holes'),
+      diameter: length('mm', 1, 300, 'thickness of what went through them'),
+      depth: length('mm', 1, 200, 'depth of a hole'),
+    },
+    answer: (given) => ({
+      kind: 'found',
+      results: [millilitres(plugVolume_ml(given.count, given.diameter, given.depth))],
+      working: [
+        {
+          symbol: 'd',
+          meaning: 'drilled out to',
+          value: 1000 * oversize * given.diameter,
+          unit: 'mm',
+          formula: '1.5·diameter',
+        },
+        {
+          symbol: 'V1',
+          meaning: 'one hole',
+          value: plugVolume_ml(1, given.diameter, given.depth),
+          unit: 'ml',
+          formula: 'π·d²/4·depth',
+        },
+      ],
+      sources: [
+        geometry,
+        { title: 'holes drilled half as wide again before they are filled', seen: 'common practice' },
+      ],
+      limits: ['Core raked out round a hole comes on top.', more],
+      cautions: ['Do not leave a full pot of resin standing: it heats itself until it smokes.'],
+    }),
+  });
+}
+
+function clothResin() {
+  return question({
+    id: 'materials.cloth-resin',
+    title: 'How much resin for cloth?',
+    fields: {
+      area: area('m²', 0.001, 200, 'area'),
+      weight: number('g/m²', 20, 3000, 'weight of the cloth'),
+      layers: count(1, 30, 'layers'),
+      ratio: number('', 0.5, 4, 'resin to cloth by weight: about 1 with epoxy on woven cloth, 2 to 2.5 on chopped mat'),
+    },
+    answer: (given) => {
+      const weight = given.weight / 1000;
+      const resin = clothResin_kg(given.area, weight, given.layers, given.ratio);
+      const cloth = given.area * weight * given.layers;
+      return {
+        kind: 'found',
+        results: [
+          { symbol: 'resin', meaning: 'resin it takes', value: resin, unit: 'kg' },
+          { symbol: 'laminate', meaning: 'what is added to her', value: resin + cloth, unit: 'kg' },
+        ],
+        working: [
+          { symbol: 'cloth', meaning: 'cloth', value: cloth, unit: 'kg', formula: 'area·weight·layers' },
+          { symbol: 'resin', meaning: 'resin', value: resin, unit: 'kg', formula: 'cloth·ratio' },
+        ],
+        sources: [geometry, { title: 'resin to cloth by weight, lay-up practice', seen: 'common practice' }],
+        limits: [more],
+        cautions: ['Do not leave a full pot of resin standing: it heats itself until it smokes.'],
+      };
+    },
+  });
+}

@@ -1,0 +1,26 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { beadVolume_ml, coatVolume_l, plugVolume_ml } from './amounts.ts';
+
+describe('how much it takes', () => {
+  it('is area over spread for paint, coat by coat', () => {
+    // 6 m², two coats, 12 m² a litre: 6 · 2 / 12 = 1 l
+    expect(coatVolume_l(6, 2, 12)).toBeCloseTo(1, 12);
+  });
+  it('is the cylinder of the hole drilled out, for holes to fill', () => {
+    // 4 bolts of 8 mm through 20 mm: 12 mm holes, π/4 · 1.2² · 2 cm³ = 2.262 ml each
+    expect(plugVolume_ml(4, 0.008, 0.02)).toBeCloseTo(9.048, 3);
+  });
+  it('grows in proportion to length, and a round bead is π/2 of the fillet of its size', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 100, noNaN: true }),
+        fc.double({ min: 0.001, max: 0.06, noNaN: true }),
+        (l, a) => {
+          expect(beadVolume_ml(2 * l, 'round', a) / beadVolume_ml(l, 'round', a)).toBeCloseTo(2, 9);
+          expect(beadVolume_ml(l, 'round', a) / beadVolume_ml(l, 'fillet', a)).toBeCloseTo(Math.PI / 2, 9);
+        },
+      ),
+    );
+  });
+});

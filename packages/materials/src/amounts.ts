@@ -1,0 +1,43 @@
+/** How much of a product a piece of work takes, from its sizes. Plain geometry; what stays in the pot comes on top. */
+
+/** Areas and volumes are worked out in metres; 1 m³ = 1,000 l = 1,000,000 ml. */
+const mlInCubicMetre = 1_000_000;
+
+/**
+ * How far a litre goes in one coat: 10 × share of solids by volume in percent ÷ dry film in µm. [m²/l]
+ *
+ * @param solids_pct  share of the paint that stays when it is dry. [%], > 0
+ * @param film_um     dry film of one coat. [µm], > 0
+ *
+ * By geometry: a litre spread d µm thick covers 1,000/d m². From 70 to 90 % of it is had in practice.
+ */
+export const theoreticalSpread_m2_l = (solids_pct: number, film_um: number) => (10 * solids_pct) / film_um;
+
+/** Litres for an area, so many coats, at what a litre covers in one coat. [l] */
+export const coatVolume_l = (area_m2: number, coats: number, spread_m2_l: number) => (area_m2 * coats) / spread_m2_l;
+
+/** How full the bottom is: share of length × (beam + draft). Paint-tin practice, from memory. */
+export const bottomFullness = { light: 0.5, full: 0.75, deep: 1 } as const;
+
+/** Bottom below the waterline: k · waterline length · (beam + draft). [m²]; paint-tin practice, from memory */
+export const bottomArea_m2 = (length_m: number, beam_m: number, draft_m: number, k: number) =>
+  k * length_m * (beam_m + draft_m);
+
+/** Sealant under so many feet, a layer thick all over. [ml] */
+export const beddingVolume_ml = (length_m: number, width_m: number, layer_m: number, count: number) =>
+  length_m * width_m * layer_m * count * mlInCubicMetre;
+
+/** A bead: round with a diameter, or a fillet with two equal sides. [ml] */
+export const beadVolume_ml = (length_m: number, shape: 'round' | 'fillet', size_m: number) =>
+  length_m * (shape === 'round' ? (Math.PI * size_m ** 2) / 4 : size_m ** 2 / 2) * mlInCubicMetre;
+
+/** Holes drilled half as wide again as what went through them, filled through. [ml] */
+export const plugVolume_ml = (count: number, diameter_m: number, depth_m: number) =>
+  count * ((Math.PI * (oversize * diameter_m) ** 2) / 4) * depth_m * mlInCubicMetre;
+
+/** Boatbuilders drill half as wide again before filling; common practice. */
+export const oversize = 1.5;
+
+/** Resin for cloth. [kg] */
+export const clothResin_kg = (area_m2: number, weight_kg_m2: number, layers: number, ratio: number) =>
+  area_m2 * weight_kg_m2 * layers * ratio;
