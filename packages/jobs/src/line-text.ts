@@ -21,9 +21,17 @@ export function lineText(line: string): LineText {
   return { line, plain, claimed: [] };
 }
 
+const made = new Map<string, RegExp>();
+
 /** A pattern between word ends; write it in lower case. A space in it stands for one or more. */
 export function phrase(pattern: string): RegExp {
-  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![\\p{L}\\p{N}])`, 'giu');
+  const before = made.get(pattern);
+  if (before) return before;
+  // names of one boat after another, in a program that runs for long
+  if (made.size > 2000) made.clear();
+  const regexp = new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![\\p{L}\\p{N}])`, 'giu');
+  made.set(pattern, regexp);
+  return regexp;
 }
 
 export interface ClaimRule {
@@ -31,6 +39,8 @@ export interface ClaimRule {
   readonly keep?: boolean;
   /** only where the words are a part of the line by themselves */
   readonly alone?: boolean;
+  /** not where they stand within one of these */
+  readonly except?: readonly { readonly from: number; readonly to: number }[];
 }
 
 /** The first place where a pattern is found among words not yet understood and read to a value; its words are claimed. */
@@ -38,12 +48,13 @@ export function claim<T>(
   text: LineText,
   pattern: RegExp,
   read: (match: RegExpMatchArray) => T | null,
-  { keep = false, alone = false }: ClaimRule = {},
+  { keep = false, alone = false, except = [] }: ClaimRule = {},
 ): Understood<T> | null {
   for (const match of text.plain.matchAll(pattern)) {
     const from = match.index;
     const to = from + match[0].length;
     if (text.claimed.some((span) => from < span.to && span.from < to)) continue;
+    if (except.some((span) => span.from <= from && to <= span.to)) continue;
     const whole = fillsItsPart(text, from, to);
     if (alone && !whole) continue;
     const value = read(match);

@@ -51,9 +51,10 @@ function readState(
     .join('|');
   const saidAlone = boatNames.includes(name);
   const subject = saidAlone
-    ? '(?:(?:boat|she|her|hull) (?:is |must be )?)?'
+    ? '(?:(?:boat|she|her|hull) (?:is |must be |has to be |will have to be |needs to be |wants to be )?)?'
     : `(?:centre|center)?${escaped(name)} (?:is |must be )?`;
-  const asking = '(?:and )?(?:needs?|wants?|with|when|while|once|if|has to have|must have) (?:the |her )?';
+  const asking =
+    '(?:and )?(?:needs?|wants?|with|when|while|once|if|has to have|must have|has to be|must be|needs to be) (?:the |her )?';
   return (
     claim(text, phrase(`(?:${asking}|the |her )?${subject}(?:${words})`), () => value, { alone: true }) ??
     claim(text, phrase(`${asking}${subject}(?:${words})`), () => value) ??

@@ -1,42 +1,105 @@
 import { claim, type LineText, phrase } from './line-text.ts';
 import type { LineConsequence, Understood } from './read-line-parts.ts';
 
-const lead = "(?:(?:it's|it is|that's|this is|is|a|a real) )*";
+const lead = "(?:(?:it's|it is|that's|that is|this is|is|a|an|real|big|pure(?:ly)?|just|only|for|thing|very) )*";
+const people = '(?:someone|somebody|anyone|anybody|people|a person|us|me|you|one of us|the crew|a hand)';
 
 /**
  * Phrases that say nothing else are taken out of the title; words that also describe the trouble ('unsafe ladder')
  * stay in it. The gravest is looked for first.
  */
 const words: readonly (readonly [LineConsequence, RegExp, { readonly keep?: boolean; readonly alone?: boolean }])[] = [
-  ['danger', phrase(`${lead}(?:danger|safety|hazard)(?: to (?:people|us|life|crew))?`), { alone: true }],
-  ['danger', phrase('(?:could|can|will|might) (?:hurt|injure|kill) (?:someone|somebody|us|me|people)'), {}],
-  ['danger', phrase('dangerous|unsafe|not safe'), { keep: true }],
   [
-    'unlawful',
-    phrase(`${lead}(?:unlawful|illegal|not (?:legal|lawful)|against the law|required by law|legal)`),
+    'danger',
+    phrase(
+      `${lead}(?:danger|safety|hazard|peril)(?: (?:thing|issue|matter|item|job|risk))?(?: to (?:people|us|life|crew|limb))?`,
+    ),
     { alone: true },
   ],
-  ['unlawful', phrase('unlawful|illegal|not (?:legal|lawful)|against the law|required by law'), { keep: true }],
+  [
+    'danger',
+    phrase(
+      `(?:${people} )?(?:could|can|will|might|would|may)(?: have| easily| well)? (?:hurt|injure|kill|maim|drown|crush|brain)(?: (?:${people}|itself))?`,
+    ),
+    { keep: true },
+  ],
+  [
+    'danger',
+    phrase(
+      `${people} (?:(?:could|can|will|might|would|may|is going to|'ll)(?: have| easily| well)? )?(?:be |been |get |gets )?(?:hurt|injured|killed|maimed|drowned|crushed|burnt|scalded|thrown|lose[sd]? (?:a|an|his|her|their) (?:finger|hand|thumb|eye|toe)s?|goe?s? (?:over(?:board| the side)|in the water|in)|falls?(?: in| over(?:board)?| off)?|drowns?)`,
+    ),
+    { keep: true },
+  ],
+  [
+    'danger',
+    phrase(
+      'man[- ]overboard|fire (?:risk|hazard|waiting)|(?:lose|take) (?:a|your|his|my) (?:finger|hand|eye|thumb)s? ?(?:off)?',
+    ),
+    { keep: true },
+  ],
+  [
+    'danger',
+    phrase(
+      'do not sail|never sail|(?:could|will|would|might) (?:blow up|explode|catch fire|sink (?:her|us|the boat)|come down on \\w+)',
+    ),
+    { keep: true },
+  ],
+  [
+    'danger',
+    phrase(
+      "dangerous(?:ly)?|unsafe|(?:not|isn't|ain't|never|hardly) (?:really |very |at all )?safe|a (?:real )?(?:danger|hazard|death ?trap)|life[- ]threatening",
+    ),
+    { keep: true },
+  ],
+  [
+    'unlawful',
+    phrase(
+      `${lead}(?:unlawful|illegal|not (?:legal|lawful)|against the law|required by law|legal(?: requirement)?|(?:it's )?the law)`,
+    ),
+    { alone: true },
+  ],
+  [
+    'unlawful',
+    phrase(
+      "unlawful|illegal|against the law|(?:required|needed|demanded) by (?:the )?law|by law|the law (?:wants|says|asks|requires)(?: \\w+)?|legal(?:ly)? (?:requirement|required|must)|(?:can't|cannot|not|isn't|can not|not be|never) (?:be )?(?:legal|lawful)(?:ly)?|(?:get|be|it's|is|or|would be|risk(?:ing)?) (?:a fine|fined)|(?:the )?(?:police|inspector|harbour master)(?: \\w+)? (?:will|would|stop|stops|could|might|'ll)",
+    ),
+    { keep: true },
+  ],
   [
     'stops-sailing',
     phrase(
-      "stops?[- ](?:us |me |her )?(?:from )?sailing|(?:we |i |she )?(?:can't|cannot|can not|couldn't|won't) (?:sail|go|go out|go sailing)(?: without(?: it)?| until(?: it is| it's)? (?:done|fixed|mended))?|no sailing (?:without(?: it)?|until(?: it is| it's)? (?:done|fixed|mended))",
+      "stops?[- ](?:us |me |her |the boat )?(?:from )?(?:sailing|going)|(?:we |i |she |you |the boat )?(?:can't|cannot|can not|couldn't|won't|can't really|mustn't|must not) (?:safely )?(?:sail|go|go out|go sailing|leave|put to sea|launch|use her|take her out)(?: (?:her|at all|anywhere))?(?: without(?: it| that| one)?| until(?: it is| it's| that is| that's)? (?:done|fixed|mended)| (?:like|with) (?:that|this))?|no (?:sailing|going out) (?:without(?: it)?|until(?: it is| it's| that's| that is)? (?:done|fixed|mended))|(?:don't|do not|not) (?:go|going) out (?:un)?till?(?: (?:it|that) ?(?:is|'s))? (?:done|fixed|mended)|show ?stopper|keeps us (?:ashore|in port)",
     ),
     {},
   ],
   [
     'worsens',
     phrase(
-      `${lead}(?:worsens|worsening|gets? worse|getting worse|(?:will|only) gets? worse|worse if left|(?:will )?get worse)(?: if (?:it is |it's )?left)?`,
+      `${lead}(?:worsens|worsening|(?:gets?|getting|going to get|goes?|becom(?:es|ing)|grow(?:s|ing)|will get|only gets?|will only get|'ll only get|'ll get|will go|only going to get)(?: a bit| a little| much)? worse|worse(?: (?:if left|every \\w+|each \\w+|by the \\w+|with (?:every|each) \\w+))?)(?: if (?:it is |it's |we )?le(?:ft|ave it))?`,
     ),
     {},
   ],
   [
+    'worsens',
+    phrase(
+      "(?:(?:it|that|the \\w+|this)(?:'ll| will| is going to| would) )(?:only )?(?:rot|spread|rust|corrode|tear|rip|run|crack|grow|soak|delaminate|go right through)(?: \\w+)?|(?:is |it's )?spreading|(?:will|'ll|would|going to) (?:only )?(?:rot|spread|rust through|delaminate)(?: the \\w+)?|before (?:it|that|the \\w+) (?:rips|tears|spreads|rots|goes|gets|breaks|splits|parts|fails|pulls|runs)[^,;.]*|if (?:it is |it's )?left|creeping (?:further|along)|every (?:sail|week|month|time) (?:it|a bit|is)[^,;.]*",
+    ),
+    { keep: true },
+  ],
+  [
     'comfort',
-    phrase(`${lead}(?:(?:just |only )?(?:comfort|cosmetic|for looks|nice to have|looks only))`),
+    phrase(
+      `${lead}(?:comfort(?:able)?|cosmetic|looks|nice to have|annoying|a nuisance|vanity|luxury|not (?:important|urgent|vital|essential)|unimportant)(?: (?:only|really|but not urgent|job|thing|at all))*`,
+    ),
     { alone: true },
   ],
-  ['comfort', phrase('nice to have'), {}],
+  [
+    'comfort',
+    phrase(
+      "(?:(?:just |only |purely |mainly )(?:for )?|for )(?:the )?(?:looks|comfort|show|appearances?|vanity)|(?:just|only|purely|merely) (?:cosmetic|annoying|a nuisance|to be comfortable|looks)|nice to have|cosmetic|nobody (?:will|'ll|ever) (?:drowns?|dies?)(?: of it)?|no one (?:will|ever) (?:drowns?|dies?)(?: of it)?|would be nice|to be comfortable|not (?:important|vital|essential)",
+    ),
+    {},
+  ],
 ];
 
 /** What happens if it is left: the five words, and plain ways of saying them. */
@@ -50,10 +113,25 @@ export function readConsequence(text: LineText): Understood<LineConsequence> | n
 }
 
 const temporaryWords = [
-  phrase('(?:as a |a )?(?:jury[- ]rig(?:ged)?|stop ?gap|make ?shift)(?: fix| repair)?(?: for now)?'),
-  phrase('(?:just )?(?:for now|for the time being|for the moment|until (?:i|we) can do it properly)'),
-  phrase('(?:as a )?temporar(?:y|ily)(?: (?:fix|repair|measure))?'),
+  phrase(
+    "(?:as |just |only |is |it's )*(?:a )?(?:jury[- ]rig(?:ged)?|stop[- ]?gap|make[- ]?shift|bodged?|botch(?:ed)?|lash[- ]?up)(?: fix| repair| job)?(?: for now)?",
+  ),
+  phrase(
+    "(?:it'll |it will |that'll |that will |which will |this will |should |will )?(?:(?:have to )?do )?(?:just )?(?:for now|for the (?:time being|moment|present|meantime)|in the meantime|meanwhile|(?:un)?till? (?:i|we) (?:can|could|get round to)(?: \\w+)? (?:do|doing|fix|mend|have|get|sort)? ?(?:it|this)?(?: \\w+)?(?: (?:properly|right|time))?)",
+  ),
+  phrase('(?:as a |just a |only a |a |just )?temporar(?:y|ily)(?: (?:fix|repair|measure|thing|job|lashing))?'),
+  // 'till I get a new bracket', 'until the rivets come', 'until I've done the wire'
+  phrase(
+    "(?:un)?till? (?:(?:i|we|she|he|they)(?:'ve| have|'ll)? (?:get|got|find|found|buy|bought|make|made|fit|done|can get|can find|order|have)|(?:the |a |some )?(?:new |proper |right |real )?[\\p{L}-]+(?: [\\p{L}-]+)? (?:comes?|arrives?|turns? up|is here|gets? here))",
+  ),
+  phrase(
+    "(?:it|that|which|this)(?:'ll| will| should| ought to)? (?:just |only )?(?:hold|do|serve|last)(?: (?:us|me|her))?(?= (?:for|till|until|to get|a week|the))|just to get (?:us|me|her) (?:home|back|in)|to get (?:us|me|her) (?:home|back in)|to tide (?:us|me|her) over|as long as it lasts",
+  ),
 ];
+/** Plain things that hold something they were not made to hold. */
+const heldBy = phrase(
+  '(?:tied|lashed|held|strapped|propped|wedged|jammed|plugged|stuffed|bound|wired|clamped|taped|patched|hangs|hanging|kept)(?: \\w+){0,4}? (?:with|by|on|in) (?:a |an |some |a bit of |a piece of |a length of |two |three |a few |the )*(?:\\w+ )?(?:cord|string|rope|twine|tape|cable ties?|zip ties?|bungee|elastic|matchstick|match|cork|rag|wedge|clothes peg|bit of wire|wire coat ?hanger|chewing gum|lashing)|(?:cable|zip) ties? holding|(?:rope|cord|string|tape|wire|rag|cork) (?:in place of|instead of|standing in for)',
+);
 
 /** `temporary`, `for now`, `jury rig`: a fix that stands in for the real one. All such words leave the title. */
 export function readTemporary(text: LineText): Understood<true> | null {
@@ -62,5 +140,5 @@ export function readTemporary(text: LineText): Understood<true> | null {
     const found = claim(text, pattern, () => true as const);
     first ??= found;
   }
-  return first;
+  return first ?? claim(text, heldBy, () => true as const, { keep: true });
 }

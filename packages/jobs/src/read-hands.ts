@@ -6,7 +6,9 @@ import { spokenNumber } from './spoken-numbers.ts';
 export function readHands(text: LineText): Understood<number> | null {
   const counted = claim(
     text,
-    phrase('(?:(?:needs?|takes?|with|for|by) )?(one|two|three|four|\\d{1,2}) (?:hands|people|persons|pairs of hands)'),
+    phrase(
+      '(?:(?:needs?|takes?|with|for|by) )?(one|two|three|four|\\d{1,2}) (?:hands|people|persons|pairs of hands|of us|up|men|pair)',
+    ),
     (match) => {
       const hands = spokenNumber(match[1]!);
       return hands !== null && hands >= 1 && hands <= 20 ? hands : null;
@@ -17,11 +19,17 @@ export function readHands(text: LineText): Understood<number> | null {
     claim(
       text,
       phrase(
-        '(?:(?:needs?|with|get|takes?) )?(?:a (?:second|spare|helping) hand|another hand|a (?:second|spare) pair of hands|another pair of hands|two[- ]handed|two of us)',
+        '(?:(?:needs?|with|get|takes?) )?(?:a (?:second|spare|helping) hand|another hand|a (?:second|spare) pair of hands|another pair of hands|another person|two[- ]handed|the (?:two|pair) of us|both of us)',
       ),
       () => 2,
     ) ??
-    claim(text, phrase('(?:needs?|with|wants) (?:a hand|help|a helper|someone(?: to help)?)'), () => 2) ??
+    claim(
+      text,
+      phrase(
+        '(?:(?:needs?|with|wants?|get|ask for|takes?|find) (?:a hand|help|a helper|a mate|a friend|some(?:one|body)(?: else)?(?: to (?:help|hold|steady|pass|tail|keep|watch|take))?)|a hand (?:to (?:help|hold|steady|pass)|on the|in(?:side)? the|below|up))(?: it| lift| to lift)?',
+      ),
+      () => 2,
+    ) ??
     claim(text, phrase('single[- ]?handed|by myself|on my own|one hand|alone(?<!not alone|never alone)'), () => 1, {
       alone: true,
     })
@@ -33,7 +41,7 @@ export function readNotAlone(text: LineText): Understood<true> | null {
   return claim(
     text,
     phrase(
-      "(?:(?:do|is|it's|this is) )?(?:not(?: to be done)?|never|don't(?: do(?: it| this)?)?|do not(?: do(?: it| this)?)?) alone",
+      "(?:(?:do|is|it's|this is) )?(?:not(?: to be done)?|never|(?:don't|do not|i'm not|i don't want to|i won't|nobody should)(?: (?:do|be|go|work|try|doing|want to be))?|do not)(?: (?:do|done))?(?: (?:it|this|that|this one|that one|under there|up there))* (?:on (?:my|your|his|her|their) own|by (?:myself|yourself)|alone)",
     ),
     () => true as const,
   );

@@ -3,10 +3,14 @@ import type { LineMinutes, Understood } from './read-line-parts.ts';
 import { numberPattern, spokenNumber } from './spoken-numbers.ts';
 
 const n = numberPattern;
-const hourWord = '(?:h|hr|hrs|hour|hours)';
+const soft = '(?: (?:minutes?|mins?|hours?|hrs?))?';
+const hourWord = '(?:h|hrs?|hours?)';
 const minuteWord = "(?:min|mins|minute|minutes|')";
 const lead =
-  '(?:(?:it )?(?:should )?(?:takes?|needs?|allow|say|about|around|roughly|some|maybe|perhaps|at most|for)(?: about| around| roughly| maybe)? |~ ?)?';
+  "(?:(?:that's |it's |it'll be |call (?:it|that) |i'd say |i would say |another |no more like |no,? )?(?:(?:it |that )?(?:should |will |would |'ll |might )?(?:takes?(?: me| us)?|needs?|allow|say|about|around|roughly|some|maybe|perhaps|probably|at most|for|best part of|good|more like|only|just|in)(?: about| around| roughly| maybe| a good| the best part of)? |~ ?))?";
+/** After it: 'ish', 'or so', 'tops', 'of work', 'a coat'. */
+const tail =
+  "(?:[ -]?ish|,? (?:or so|tops|at most|at the (?:outside|most)|max|maybe|perhaps|i (?:think|reckon|guess|suppose)|of work|work|hands[- ]on|(?:a|per|each) coat|each|apiece|job|i'd say))*";
 
 /** From the longest form to the shortest, so that `1 h 30` is not read as an hour. */
 const forms: readonly {
@@ -14,7 +18,7 @@ const forms: readonly {
   readonly minutes: (match: RegExpMatchArray) => LineMinutes | null;
 }[] = [
   {
-    pattern: phrase(`${lead}(${n}) ?(?:-|to|or|till) ?(${n}) ?(${minuteWord}|${hourWord})`),
+    pattern: phrase(`${lead}(${n})${soft} ?(?:-|to|or|till) ?(${n}) ?(${minuteWord}|${hourWord})${tail}`),
     minutes: (m) => {
       const scale = m[3]!.startsWith('h') ? 60 : 1;
       const low = spokenNumber(m[1]!);
@@ -23,46 +27,68 @@ const forms: readonly {
       return { low: low * scale, high: high * scale, likely: Math.round(((low + high) / 2) * scale) };
     },
   },
+  { pattern: phrase(`${lead}an hour or two${tail}`), minutes: () => ({ low: 60, likely: 90, high: 120 }) },
   {
-    pattern: phrase(`${lead}(${n}) ?${hourWord} ?(?:and )?(${n})(?: ?${minuteWord})?`),
+    pattern: phrase(`${lead}half an hour to an hour${tail}`),
+    minutes: () => ({ low: 30, likely: 45, high: 60 }),
+  },
+  {
+    pattern: phrase(`${lead}(${n}) ?${hourWord} ?(?:and )?(${n})(?: ?${minuteWord})?${tail}`),
     minutes: (m) => plain(sum(spokenNumber(m[1]!), spokenNumber(m[2]!))),
   },
   {
-    pattern: phrase(`${lead}(an|one|${n}) ?${hourWord} and a (half|quarter)`),
+    pattern: phrase(`${lead}(an|one|${n}) ?${hourWord} and a (half|quarter)${tail}`),
     minutes: (m) => plain(sum(anOr(m[1]!), m[2] === 'half' ? 30 : 15)),
   },
   {
-    pattern: phrase(`${lead}(one|${n}) and a (half|quarter) hours?`),
+    pattern: phrase(`${lead}(one|${n}) and a (half|quarter) ?(?:hours?|hrs?|h)${tail}`),
     minutes: (m) => plain(sum(spokenNumber(m[1]!), m[2] === 'half' ? 30 : 15)),
   },
   {
     pattern: phrase(`${lead}(\\d{1,2}):([0-5]\\d) ?${hourWord}`),
     minutes: (m) => plain(Number(m[1]) * 60 + Number(m[2])),
   },
-  { pattern: phrase(`${lead}half an hour`), minutes: () => plain(30) },
-  { pattern: phrase(`${lead}(?:a |one )?quarter of an hour`), minutes: () => plain(15) },
-  { pattern: phrase(`${lead}(?:a )?three[- ]quarters of an hour`), minutes: () => plain(45) },
-  { pattern: phrase(`${lead}(?:a )?couple of hours`), minutes: () => plain(120) },
-  { pattern: phrase(`${lead}(an|${n}) ?${hourWord}`), minutes: (m) => plain(sum(anOr(m[1]!), 0)) },
-  { pattern: phrase(`${lead}(${n}) ?${minuteWord}`), minutes: (m) => plain(spokenNumber(m[1]!)) },
+  { pattern: phrase(`${lead}(?:half (?:an|a|of an) hour|half hour)${tail}`), minutes: () => plain(30) },
+  { pattern: phrase(`${lead}(?:a |one )?quarter (?:of an )?hour${tail}`), minutes: () => plain(15) },
+  { pattern: phrase(`${lead}(?:a )?three[- ]quarters? (?:of an )?hour${tail}`), minutes: () => plain(45) },
+  { pattern: phrase(`${lead}(?:a )?couple of hours${tail}`), minutes: () => plain(120) },
+  { pattern: phrase(`${lead}(?:a )?couple of minutes${tail}`), minutes: () => plain(2) },
+  {
+    pattern: phrase(`${lead}hour and a (half|quarter)${tail}`),
+    minutes: (m) => plain(m[1] === 'half' ? 90 : 75),
+  },
+  { pattern: phrase(`${lead}(an|${n}) ?${hourWord}${tail}`), minutes: (m) => plain(sum(anOr(m[1]!), 0)) },
+  { pattern: phrase(`${lead}(${n}) ?${minuteWord}${tail}`), minutes: (m) => plain(spokenNumber(m[1]!)) },
 ];
 
 /** Time that nobody works, so not the step's own. */
 const waiting =
-  /\b(?:cures?|curing|drys?|dries|drying|soaks?|soaking|waits?|sets?|setting|hardens?|rests?|charges?|charging|leave|stands?|within|every|overnight)\b/;
+  /\b(?:cures?|curing|to dry|dry out|dry it|dries|drying|soaks?|soaking|waits?|sets?|setting|hardens?|rests?|charges?|charging|leave|stands?|within|every|overnight|ago|later|go off|went off)\b/;
+/** What follows it is said beside the work: 'half an hour plus the cure'. */
+const besides = /\b(?:plus|and then|then|hands[- ]on)\b|[+&]/;
 
 /** Hands-on time: `90 min`, `1 h 30`, `an hour and a half`, `60 to 90 minutes`. Time to cure, dry or soak is left alone. */
 export function readLength(text: LineText): Understood<LineMinutes> | null {
   for (const { pattern, minutes } of forms) {
     const found = claim(text, pattern, (match) => {
-      const part = partAround(text.plain, match.index!, match.index! + match[0].length);
-      if (waiting.test(text.plain.slice(part.from, part.to))) return null;
+      const to = match.index! + match[0].length;
+      const part = partAround(text.plain, match.index!, to);
+      const beside = besides.exec(text.plain.slice(to, part.to));
+      const words = text.plain.slice(part.from, beside ? to + beside.index : part.to);
+      // 'soak it overnight then free it, 20 min': the waiting is over before the length is said
+      if (waiting.test(afterLast(words.slice(0, match.index! - part.from)) + words.slice(match.index! - part.from)))
+        return null;
       const value = minutes(match);
       return value && value.likely >= 1 && value.likely <= 1440 ? value : null;
     });
     if (found) return found;
   }
   return null;
+}
+
+/** What is said after the last 'then' or 'and': the waiting before it is another's. */
+function afterLast(words: string): string {
+  return words.slice(Math.max(0, ...[...words.matchAll(/\b(?:then|and)\b/g)].map(({ index }) => index)));
 }
 
 const plain = (likely: number | null): LineMinutes | null =>

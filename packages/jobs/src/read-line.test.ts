@@ -166,7 +166,7 @@ const marked: readonly (readonly [string, Marked])[] = [
   ['polish, up to 25 °C', { title: 'Polish', conditions: { air_max_C: 25 } }],
   ['no frost: not below -2 °C', { title: 'No frost', conditions: { air_min_C: -2 } }],
   // consequence
-  ['no fuse at the battery, danger', { title: 'No fuse at the battery', consequence: 'danger' }],
+  ['no fuse at the battery, danger', { title: 'No fuse at the battery', zone: 'cabin', consequence: 'danger' }],
   ['ladder rung unsafe', { title: 'Ladder rung unsafe', consequence: 'danger' }],
   ['boom end cap, could hurt someone', { title: 'Boom end cap', consequence: 'danger' }],
   ['stern light out, illegal', { title: 'Stern light out', zone: 'transom', consequence: 'unlawful' }],
@@ -200,7 +200,7 @@ const marked: readonly (readonly [string, Marked])[] = [
   // temporary
   ['lash the boom for now', { title: 'Lash the boom', temporary: true }],
   ['temporary tape on the forehatch', { title: 'Tape on the forehatch', zone: 'foredeck', temporary: true }],
-  ['jury rig: rope strop on the rudder', { title: 'Rope strop on the rudder', temporary: true }],
+  ['jury rig: rope strop on the rudder', { title: 'Rope strop on the rudder', zone: 'transom', temporary: true }],
   // run on, as dictated
   [
     'starboard shroud plate weeps take off and rebed mast down ninety minutes worsens',

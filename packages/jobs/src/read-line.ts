@@ -1,3 +1,4 @@
+import { type HeardLine, heardLine } from './heard-line.ts';
 import { type LineText, lineText, titleLeft } from './line-text.ts';
 import { readFitting, readOuting, readSetUps, readZone } from './read-boat-words.ts';
 import { readConditions } from './read-conditions.ts';
@@ -6,6 +7,7 @@ import { readDate } from './read-date.ts';
 import { readHands, readNotAlone } from './read-hands.ts';
 import { readLength } from './read-length.ts';
 import type { Lexicon, ReadLine, Understood } from './read-line-parts.ts';
+import { misleading, zoneOfThing } from './thing-places.ts';
 
 /**
  * Read one line of plain talk about a piece of work: zone, fitting, minutes, hands, set-ups, conditions, consequence,
@@ -13,7 +15,7 @@ import type { Lexicon, ReadLine, Understood } from './read-line-parts.ts';
  * everything else stays in the title. Nothing is guessed: a part not named in the line is null.
  *
  * A zone that is a part of the line by itself ('foredeck, …') counts first, then the zone of the fitting named, with
- * the fitting's words; then the first zone named.
+ * the fitting's words; then the first zone named; then the usual place of the thing named.
  *
  * @param line  as typed or dictated. At most 2,000 characters are read
  * @throws RangeError for a longer line: it is more than one
@@ -22,7 +24,35 @@ import type { Lexicon, ReadLine, Understood } from './read-line-parts.ts';
  */
 export function readLine(line: string, lexicon: Lexicon): ReadLine {
   if (line.length > 2000) throw new RangeError(`a line has at most 2,000 characters, got ${line.length}`);
-  const text = lineText(line);
+  const heard = heardLine(line, lexicon);
+  return asSaid(readHeard(lineText(heard.text), lexicon), heard, line);
+}
+
+/** The same parts with the words of the line that they came from. */
+function asSaid(read: ReadLine, { places }: HeardLine, line: string): ReadLine {
+  const said = <T>(part: Understood<T>): Understood<T> => {
+    const from = places[part.from]!;
+    const to = places[part.to - 1]! + 1;
+    return { ...part, from, to, words: line.slice(from, to) };
+  };
+  const saidOrNone = <T>(part: Understood<T> | null) => part && said(part);
+  return {
+    title: read.title,
+    zone: saidOrNone(read.zone),
+    fitting: saidOrNone(read.fitting),
+    minutes: saidOrNone(read.minutes),
+    hands: saidOrNone(read.hands),
+    notAlone: saidOrNone(read.notAlone),
+    setUps: read.setUps.map(said),
+    conditions: read.conditions.map(said),
+    consequence: saidOrNone(read.consequence),
+    due: saidOrNone(read.due),
+    outing: saidOrNone(read.outing),
+    temporary: saidOrNone(read.temporary),
+  };
+}
+
+function readHeard(text: LineText, lexicon: Lexicon): ReadLine {
   // what has figures and units first: 'under 10 knots' must not be read as a set-up, nor '12 June' as a length
   const conditions = readConditions(text);
   const minutes = readLength(text);
@@ -38,7 +68,8 @@ export function readLine(line: string, lexicon: Lexicon): ReadLine {
   const zone =
     readZone(text, lexicon.zones, { alone: true }) ??
     zoneOfFitting(fitting, lexicon) ??
-    readZone(text, lexicon.zones, { keep: true });
+    readZone(text, lexicon.zones, { keep: true, except: misleading(text) }) ??
+    zoneOfThing(text, lexicon.zones);
   const parts = { minutes, hands, notAlone, setUps, conditions, consequence, due, outing, temporary };
   const title = titleLeft(text);
   if (title !== '') return { title, zone, fitting, ...parts };

@@ -1,4 +1,4 @@
-const units = [
+export const unitNames = [
   'zero',
   'one',
   'two',
@@ -20,10 +20,10 @@ const units = [
   'eighteen',
   'nineteen',
 ] as const;
-const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'] as const;
+export const tensNames = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'] as const;
 
-const unitWord = `(?:${units.slice(1).join('|')})`;
-const tensWord = `(?:${tens.join('|')})(?:[- ]${unitWord})?`;
+const unitWord = `(?:${unitNames.slice(1).join('|')})`;
+const tensWord = `(?:${tensNames.join('|')})(?:[- ]${unitWord})?`;
 
 /** Pattern for a number in figures (`1.5`, `1,5`) or words up to nine hundred and ninety-nine. */
 export const numberPattern = `(?:\\d+(?:[.,]\\d+)?|(?:(?:a|one|two|three|four|five|six|seven|eight|nine) hundred(?: and)?(?: (?:${tensWord}|${unitWord}))?)|${tensWord}|${unitWord})`;
@@ -38,8 +38,8 @@ export function spokenNumber(words: string): number | null {
     if (word === 'hundred') sum = (sum || 1) * 100;
     else if (word === 'a') sum += 1;
     else {
-      const unit = (units as readonly string[]).indexOf(word);
-      const ten = (tens as readonly string[]).indexOf(word);
+      const unit = (unitNames as readonly string[]).indexOf(word);
+      const ten = (tensNames as readonly string[]).indexOf(word);
       if (unit >= 0) sum += unit;
       else if (ten >= 0) sum += (ten + 2) * 10;
       else return null;
