@@ -1,7 +1,8 @@
 /** What is asked again and again while a plan is made or a job is put in: the judging of a plan, the reading of a line. */
-import { readLine } from '#jobs';
+import { readLine, readWalkRound } from '#jobs';
 import { startSearch, violations } from '#workplan';
 import { demoBook } from '../examples/demo-book.ts';
+import { pages } from '../packages/jobs/corpus/open/pages.ts';
 import { keeperProblem } from './keeper-problems.ts';
 
 export const partTimeHead = ['| what | median | worst | budget | kept |', '| --- | --- | --- | --- | --- |'];
@@ -14,9 +15,12 @@ export function partTimes(): string[] {
   const { zones, fittings, setUps, outings } = demoBook('2026-05-08');
   const lexicon = { zones, fittings, setUps, outings, today: '2026-05-08' };
   const line = 'starboard shroud plate weeps, take off and rebed, mast down, 90 min, worsens';
+  const talk = pages.map(({ page }) => page).join('\n\n');
+  const walkRound = `${talk}\n\n${talk}`.split(' ').slice(0, 2000).join(' ');
   return [
     row(`judge a plan of ${plan.steps.length} steps by every rule`, 20, () => violations(plan, problem)),
     row('read a line of plain talk', 5, () => readLine(line, lexicon)),
+    row('read a walk-round of 2,000 words', 200, () => readWalkRound(walkRound, lexicon)),
   ];
 }
 

@@ -7,3 +7,5 @@ export type {
   ReadLine,
   Understood,
 } from './read-line-parts.ts';
+export { readWalkRound } from './read-walk-round.ts';
+export type { Proposal, WalkRound } from './walk-round.ts';

@@ -9,16 +9,19 @@ export interface LineText {
 }
 
 export function lineText(line: string): LineText {
-  const plain = Array.from(line, (letter) => {
-    const lower = letter.toLowerCase();
-    const same = lower.length === letter.length ? lower : letter;
-    if (/[‘’ʼ]/.test(same)) return "'";
-    if (/[“”]/.test(same)) return '"';
-    if (/[–—‑−]/.test(same)) return '-';
-    if (/[\s\u00a0\u202f]/.test(same)) return ' ';
-    return same;
-  }).join('');
+  const lower = line.toLowerCase();
+  // a letter whose small form is longer would shift all that follow
+  const plain = (lower.length === line.length ? lower : Array.from(line, sameLength).join(''))
+    .replace(/[‘’ʼ]/g, "'")
+    .replace(/[“”]/g, '"')
+    .replace(/[–—‑−]/g, '-')
+    .replace(/[\s\u00a0\u202f]/g, ' ');
   return { line, plain, claimed: [] };
+}
+
+function sameLength(letter: string): string {
+  const lower = letter.toLowerCase();
+  return lower.length === letter.length ? lower : letter;
 }
 
 const made = new Map<string, RegExp>();
@@ -50,9 +53,12 @@ export function claim<T>(
   read: (match: RegExpMatchArray) => T | null,
   { keep = false, alone = false, except = [] }: ClaimRule = {},
 ): Understood<T> | null {
-  for (const match of text.plain.matchAll(pattern)) {
+  // not matchAll: it makes the pattern anew each time
+  pattern.lastIndex = 0;
+  for (let match = pattern.exec(text.plain); match !== null; match = pattern.exec(text.plain)) {
     const from = match.index;
     const to = from + match[0].length;
+    if (to === from) pattern.lastIndex++;
     if (text.claimed.some((span) => from < span.to && span.from < to)) continue;
     if (except.some((span) => span.from <= from && to <= span.to)) continue;
     const whole = fillsItsPart(text, from, to);

@@ -21,50 +21,63 @@ type SetUpState = { readonly setUp: string; readonly state: string };
 /** Set-ups asked for: `mast down`, `with the cover off`, `on the trailer`. Not the work itself: `take the mast down`. */
 export function readSetUps(text: LineText, setUps: Lexicon['setUps']): Understood<SetUpState>[] {
   const found: Understood<SetUpState>[] = [];
+  const states = setUpStates(setUps).filter(({ words }) => words.some((word) => text.plain.includes(word)));
   // twice, because in talk without commas one is known by the other that follows it
   for (let round = 0; round < 2; round++)
-    for (const [setUp, { name, states }] of Object.entries(setUps)) {
-      if (found.some((part) => part.value.setUp === setUp)) continue;
-      for (const { id, name: stateName } of states) {
-        const others = states.filter((each) => each.id !== id).map((each) => plainName(each.name));
-        const part = readState(text, plainName(name), plainName(stateName), others, { setUp, state: id });
-        if (part) {
-          found.push(part);
-          break;
-        }
-      }
+    for (const { value, alone, asked, runOn } of states) {
+      if (found.some((part) => part.value.setUp === value.setUp)) continue;
+      const part =
+        claim(text, alone, () => value, { alone: true }) ??
+        claim(text, asked, () => value) ??
+        claim(text, runOn, (match) => (followedByUnderstood(text, match.index! + match[0].length) ? value : null));
+      if (part) found.push(part);
     }
   return found.sort((a, b) => a.from - b.from);
 }
 
-function readState(
-  text: LineText,
-  name: string,
-  state: string,
-  otherStates: readonly string[],
-  value: SetUpState,
-): Understood<SetUpState> | null {
+interface StatePatterns {
+  readonly value: SetUpState;
+  /** the state's name and what else it is called */
+  readonly words: readonly string[];
+  readonly alone: RegExp;
+  readonly asked: RegExp;
+  /** talk without commas: 'rebed the plate mast down ninety minutes' */
+  readonly runOn: RegExp;
+}
+
+const statesOf = new WeakMap<Lexicon['setUps'], readonly StatePatterns[]>();
+
+function setUpStates(setUps: Lexicon['setUps']): readonly StatePatterns[] {
+  const before = statesOf.get(setUps);
+  if (before) return before;
+  const made = Object.entries(setUps).flatMap(([setUp, { name, states }]) =>
+    states.map(({ id, name: stateName }) => {
+      const others = states.filter((each) => each.id !== id).map((each) => plainName(each.name));
+      return statePatterns(plainName(name), plainName(stateName), others, { setUp, state: id });
+    }),
+  );
+  statesOf.set(setUps, made);
+  return made;
+}
+
+function statePatterns(name: string, state: string, otherStates: readonly string[], value: SetUpState): StatePatterns {
   const words = [state, ...(sameStates.find((group) => group.includes(state)) ?? [])]
     .filter((word, at, all) => all.indexOf(word) === at && !otherStates.includes(word))
-    .sort((a, b) => b.length - a.length)
-    .map(escaped)
-    .join('|');
+    .sort((a, b) => b.length - a.length);
+  const said = words.map(escaped).join('|');
   const saidAlone = boatNames.includes(name);
   const subject = saidAlone
     ? '(?:(?:boat|she|her|hull) (?:is |must be |has to be |will have to be |needs to be |wants to be )?)?'
     : `(?:centre|center)?${escaped(name)} (?:is |must be )?`;
   const asking =
     '(?:and )?(?:needs?|wants?|with|when|while|once|if|has to have|must have|has to be|must be|needs to be) (?:the |her )?';
-  return (
-    claim(text, phrase(`(?:${asking}|the |her )?${subject}(?:${words})`), () => value, { alone: true }) ??
-    claim(text, phrase(`${asking}${subject}(?:${words})`), () => value) ??
-    // talk without commas: 'rebed the plate mast down ninety minutes'
-    claim(
-      text,
-      phrase(`(?<!(?:the|her|it|take|get|let|bring|put) )${saidAlone ? '' : `${escaped(name)} `}(?:${words})`),
-      (match) => (followedByUnderstood(text, match.index! + match[0].length) ? value : null),
-    )
-  );
+  return {
+    value,
+    words,
+    alone: phrase(`(?:${asking}|the |her )?${subject}(?:${said})`),
+    asked: phrase(`${asking}${subject}(?:${said})`),
+    runOn: phrase(`(?<!(?:the|her|it|take|get|let|bring|put) )${saidAlone ? '' : `${escaped(name)} `}(?:${said})`),
+  };
 }
 
 const plainName = (name: string) => name.trim().toLowerCase();
@@ -83,7 +96,7 @@ export function readOuting(
   const ahead = Object.entries(outings)
     .filter(([, outing]) => outing.date >= today)
     .sort(([, a], [, b]) => (a.date < b.date ? -1 : 1));
-  if (ahead.length === 0) return null;
+  if (ahead.length === 0 || !/\b(?:for|before|by)\b/.test(text.plain)) return null;
   // longest phrase first
   for (const length of [7, 6, 5, 4, 3, 2, 1]) {
     const found = claim(
@@ -118,19 +131,16 @@ const wordsOf = (words: string) =>
 
 /** The fitting named in the line: its whole name, or all its words within one part of the line. */
 export function readFitting(text: LineText, fittings: Lexicon['fittings']): Understood<string> | null {
-  const byLength = Object.entries(fittings).sort(([, a], [, b]) => b.name.length - a.name.length);
-  for (const [id, { name }] of byLength) {
-    const found = claim(text, nameInLine(name), () => id, { keep: true });
+  const names = fittingNames(fittings);
+  for (const { id, whole } of names) {
+    const found = claim(text, whole, () => id, { keep: true });
     if (found) return found;
   }
-  for (const [id, { name }] of byLength) {
-    const words = wordsOf(name).filter((word) => !small.has(word));
-    if (words.length < 2) continue;
-    const any = words.map(wordInLine).join('|');
-    const pattern = phrase(`(?:${any})(?:(?:[ -]+(?:the|of|for|on|a|at|in))*[ -]+(?:${any}))+`);
+  for (const { id, words, any } of names) {
+    if (any === null) continue;
     const found = claim(
       text,
-      pattern,
+      any,
       (match) => {
         const said = new Set(wordsOf(match[0]).map(singular));
         return words.every((word) => said.has(singular(word))) ? id : null;
@@ -142,23 +152,63 @@ export function readFitting(text: LineText, fittings: Lexicon['fittings']): Unde
   return null;
 }
 
+interface FittingName {
+  readonly id: string;
+  readonly whole: RegExp;
+  readonly words: readonly string[];
+  /** its words in any order with small words between them; null for a name of one word */
+  readonly any: RegExp | null;
+}
+
+const namesOfFittings = new WeakMap<Lexicon['fittings'], readonly FittingName[]>();
+
+/** Names of the fittings, longest first. */
+function fittingNames(fittings: Lexicon['fittings']): readonly FittingName[] {
+  const before = namesOfFittings.get(fittings);
+  if (before) return before;
+  const made = Object.entries(fittings)
+    .sort(([, a], [, b]) => b.name.length - a.name.length)
+    .map(([id, { name }]): FittingName => {
+      const words = wordsOf(name).filter((word) => !small.has(word));
+      const one = words.map(wordInLine).join('|');
+      const any = words.length < 2 ? null : phrase(`(?:${one})(?:(?:[ -]+(?:the|of|for|on|a|at|in))*[ -]+(?:${one}))+`);
+      return { id, whole: nameInLine(name), words, any };
+    });
+  namesOfFittings.set(fittings, made);
+  return made;
+}
+
 /** The first zone named in the line, by its name or a word it is also called by; of two at one place the longer. */
 export function readZone(text: LineText, zones: Lexicon['zones'], rule: ClaimRule): Understood<string> | null {
+  const { names, any } = zoneNames(zones);
+  if (any === null) return null;
+  return claim(text, any, (match) => names.find(({ whole }) => whole.test(match[0]))?.id ?? null, rule);
+}
+
+interface ZoneNames {
+  readonly names: readonly { readonly id: string; readonly whole: RegExp }[];
+  readonly any: RegExp | null;
+}
+
+const namesOfZones = new WeakMap<Lexicon['zones'], ZoneNames>();
+
+/** Names and other words of the zones, longest first. */
+function zoneNames(zones: Lexicon['zones']): ZoneNames {
+  const before = namesOfZones.get(zones);
+  if (before) return before;
   const names = Object.entries(zones)
     .flatMap(([id, zone]) => [zone.name, ...zone.words].map((name) => ({ id, name })))
     .filter(({ name }) => wordsOf(name).length > 0)
     .sort((a, b) => b.name.length - a.name.length);
-  if (names.length === 0) return null;
-  const any = phrase(names.map(({ name }) => namePattern(name)).join('|'));
-  return claim(
-    text,
-    any,
-    (match) =>
-      names.find(({ name }) =>
-        new RegExp(`^(?:${namePattern(name).replace(/ (?![?*+])/g, ' +')})$`, 'iu').test(match[0]),
-      )?.id ?? null,
-    rule,
-  );
+  const made: ZoneNames = {
+    names: names.map(({ id, name }) => ({
+      id,
+      whole: new RegExp(`^(?:${namePattern(name).replace(/ (?![?*+])/g, ' +')})$`, 'iu'),
+    })),
+    any: names.length === 0 ? null : phrase(names.map(({ name }) => namePattern(name)).join('|')),
+  };
+  namesOfZones.set(zones, made);
+  return made;
 }
 
 const singular = (word: string) =>

@@ -44,8 +44,6 @@ const dayForms = (today: string): readonly (readonly [pattern: string, day: DayO
     (m, at) => nthInMonth(m[at]!, m[at + 1], monthNumber(m[at + 2]!), today),
   ],
   ['(\\d{1,2})(?:st|nd|rd|th)', (m, at) => nextOfMonth(Number(m[at]), today)],
-  [`(?:a )?week (?:on|from) ${weekdayPattern}`, (m, at) => addDays(nextWeekday(m[at]!, today), 7)],
-  [`(?:a )?fortnight (?:on|from) ${weekdayPattern}`, (m, at) => addDays(nextWeekday(m[at]!, today), 14)],
   [`${weekdayPattern} week`, (m, at) => addDays(nextWeekday(m[at]!, today), 7)],
   [`(?:coming |this )?${weekdayPattern}`, (m, at) => nextWeekday(m[at]!, today)],
   [`next ${weekdayPattern}`, (m, at) => weekdayNextWeek(m[at]!, today)],
@@ -88,6 +86,10 @@ export function readDate(text: LineText, today: string): Understood<string> | nu
     },
   );
   if (weekend) return weekend;
+  const weeksOn = claim(text, phrase(`${count} (weeks?|fortnights?) (?:on|from) ${weekdayPattern}`), (match) =>
+    later(match[1]!, match[2]!, nextWeekday(match[3]!, today), 'in'),
+  );
+  if (weeksOn) return weeksOn;
   const forms = dayForms(today);
   for (const [pattern, day] of forms) {
     const withLead = claim(text, phrase(`${lead}(?:${pattern})`), (match) => {

@@ -159,9 +159,7 @@ const patterns = places.map(([zone, things]) => ({
  */
 export function zoneOfThing(text: LineText, zones: Lexicon['zones']): Understood<string> | null {
   let first: Understood<string> | null = null;
-  for (const { zone, pattern } of patterns) {
-    const id = zoneCalled(zone, zones);
-    if (id === null) continue;
+  for (const { id, pattern } of placesIn(zones)) {
     const match = [...text.plain.matchAll(pattern)].find(
       ({ index, 0: words }) => !text.claimed.some((span) => index < span.to && span.from < index + words.length),
     );
@@ -172,6 +170,20 @@ export function zoneOfThing(text: LineText, zones: Lexicon['zones']): Understood
     first = { value: id, from, to, words: text.line.slice(from, to), inTitle: true };
   }
   return first;
+}
+
+const known = new WeakMap<Lexicon['zones'], readonly { readonly id: string; readonly pattern: RegExp }[]>();
+
+/** The usual places that this boat has zones for. */
+function placesIn(zones: Lexicon['zones']) {
+  const before = known.get(zones);
+  if (before) return before;
+  const here = patterns.flatMap(({ zone, pattern }) => {
+    const id = zoneCalled(zone, zones);
+    return id === null ? [] : [{ id, pattern }];
+  });
+  known.set(zones, here);
+  return here;
 }
 
 /** Places in a line where a thing's name holds a zone's word that does not mean that zone: `anchor light`, `compass light`. */

@@ -1,0 +1,39 @@
+/**
+ * How much of plain talk is understood, on lines and pages of our own invention (README.md beside). The marks are a
+ * person's and no figure here comes from the reader; but who marked them also wrote the talk, so they say what it can do,
+ * not how it does with any keeper's.
+ */
+import { describe, expect, it } from 'vitest';
+import { readLine, readWalkRound } from '../src/index.ts';
+import { boat } from './boat.ts';
+import { lines as openLines } from './open/lines.ts';
+import { pages as openPages } from './open/pages.ts';
+import { scoreLines, scorePages } from './score.ts';
+import { lines as asideLines } from './set-aside/lines.ts';
+import { pages as asidePages } from './set-aside/pages.ts';
+
+describe.each([['open', openLines, openPages]] as const)('talk marked by hand, %s', (_, lines, pages) => {
+  it('nine parts of ten of the lines are right', () => {
+    const { right, of, wrong } = scoreLines(lines, (line) => readLine(line, boat));
+    expect(right / of, wrong.join('\n')).toBeGreaterThanOrEqual(0.9);
+  });
+
+  it('of the work on the pages 85 of 100 is found, and at most 10 of 100 proposals are false', () => {
+    const { work, falseWork, proposedWork } = scorePages(pages, (page) => readWalkRound(page, boat));
+    expect(work.right / work.of, work.wrong.join('\n')).toBeGreaterThanOrEqual(0.85);
+    expect(falseWork.length / proposedWork, falseWork.join('\n')).toBeLessThanOrEqual(0.1);
+  });
+});
+
+describe('the marks', () => {
+  it('stand each on its page once', () => {
+    for (const { page, marks } of [...openPages, ...asidePages])
+      for (const { at } of marks) expect(page.split(at), at).toHaveLength(2);
+  });
+
+  it('are of at least 120 lines and 6 pages, half of them set aside', () => {
+    expect(openLines.length + asideLines.length).toBeGreaterThanOrEqual(120);
+    expect(asideLines.length).toBe(openLines.length);
+    expect([openPages.length, asidePages.length]).toEqual([3, 3]);
+  });
+});

@@ -1,0 +1,91 @@
+import { type Gathered, gatherWork } from './gather-work.ts';
+import { heardLine } from './heard-line.ts';
+import { readLine } from './read-line.ts';
+import type { Lexicon, ReadLine } from './read-line-parts.ts';
+import { type Clause, clausesOf } from './walk-clauses.ts';
+import type { Proposal, WalkRound } from './walk-round.ts';
+
+/** Most of a page that is read at once. */
+export const longestPage = 60_000;
+
+/**
+ * Read a page of plain talk, a walk round the boat: the jobs and jury rigs in it, the battery's volts, things to get and
+ * things on hand, each with the words it came from. What is said to be well, or done, or is no work at all, proposes
+ * nothing.
+ *
+ * Work begins where something is said to be wrong with a thing, or to be done to it, and goes on while the talk stays with
+ * it: what is to be done about it, how long, what if not. A heading ('Foredeck.') gives its place to the work under it
+ * that names none.
+ *
+ * @param page  as pasted or dictated, with or without stops. At most 60,000 characters
+ * @throws RangeError for a longer page
+ *
+ * English. What two sentences far apart say of one thing becomes two proposals.
+ */
+export function readWalkRound(page: string, lexicon: Lexicon): WalkRound {
+  if (page.length > longestPage)
+    throw new RangeError(`a page has at most ${longestPage} characters, got ${page.length}`);
+  const heard = heardLine(page, lexicon);
+  const found = gatherWork(clausesOf(heard.text), lexicon);
+  const proposals = found.map((each): Proposal => {
+    const spans = spansOf(each.clauses, heard.places, page);
+    const said = { spans, said: spans.map(({ from, to }) => page.slice(from, to)).join(' … ') };
+    if (each.kind === 'reading') {
+      const { volts, circumstance, panelDark } = each;
+      return { kind: 'reading', ...said, volts, circumstance, panelDark };
+    }
+    if (each.kind === 'store') {
+      const { name, onHand, keptAt } = each;
+      return { kind: 'store', ...said, name, onHand, keptAt };
+    }
+    const read = partsOf(each, lexicon);
+    const under = read.zone === null ? each.heading : null;
+    const placed = under
+      ? { ...read, zone: { value: under.zone, from: 0, to: 0, words: under.words, inTitle: false } }
+      : read;
+    if (each.kind === 'jury rig') {
+      const notOnRoad = each.clauses.some(({ words }) => offTheRoad.test(words));
+      return { kind: 'jury rig', ...said, read: placed, under: under?.words ?? null, notOnRoad };
+    }
+    const rig = each.rig ? found.indexOf(each.rig) : -1;
+    return {
+      kind: 'job',
+      ...said,
+      read: placed,
+      under: under?.words ?? null,
+      rig: rig < 0 ? null : rig,
+      followUp: each.followUp,
+    };
+  });
+  return { proposals };
+}
+
+const offTheRoad =
+  /(?<![\p{L}])(?:not (?:on the road|for (?:towing|the road)|to be towed)|no (?:towing|road)|don't tow|do not tow)(?![\p{L}])/u;
+
+/** The parts of a line that its clauses make together; the title from those that say what is wrong or to be done. */
+function partsOf({ clauses, kind }: Gathered, lexicon: Lexicon): ReadLine {
+  const line = (some: readonly Clause[]) =>
+    some
+      .map(({ words }) => words)
+      .join(', ')
+      .slice(0, 2000);
+  const all = readLine(line(clauses), lexicon);
+  const telling = clauses.filter(
+    ({ sense }) => sense.defect || sense.remedy || (kind === 'jury rig' && sense.temporary),
+  );
+  const short = telling.slice(0, 3);
+  const title = (short.length < clauses.length && readLine(line(short), lexicon).title) || all.title;
+  return { ...all, title: title.length > 160 ? `${title.slice(0, 157).replace(/\s+\S*$/, '')} …` : title };
+}
+
+function spansOf(clauses: readonly Clause[], places: readonly number[], page: string) {
+  const spans: { from: number; to: number }[] = [];
+  for (const { from, to } of clauses) {
+    const span = { from: places[from]!, to: places[to - 1]! + 1 };
+    const last = spans.at(-1);
+    if (last && !/[\p{L}\p{N}]/u.test(page.slice(last.to, span.from))) last.to = span.to;
+    else spans.push(span);
+  }
+  return spans;
+}

@@ -1,0 +1,52 @@
+import type { ProposedStore } from './walk-round.ts';
+
+/** What is used up or kept in numbers: what one buys for work on a boat. */
+const goods =
+  '(?:bearing grease|grease|oil|sealant|butyl|bedding|epoxy|resin|hardener|filler|glue|varnish|paint|undercoat|primer|antifouling|thinners?|white spirit|acetone|polish|wax|tape|masking tape|rope|line|cord|twine|thread|shock ?cord|webbing|canvas|cloth|glass cloth|chain|wire|cable|pins?|split pins?|rings?|shackles?|screws?|bolts?|nuts?|nylocs?|washers?|rivets?|clips?|hose clips?|nails|cable ties|ties|terminals?|crimps?|connectors?|fuses?|fuse holders?|holder|bulbs?|lamps?|solder|heat ?shrink|sleeving|sandpaper|abrasive|paper|discs?|blades?|drill bits?|bits|brush(?:es)?|rollers?|rags?|gloves|masks?|filters?|impellers?|(?:impeller|seal|service|repair) kits?|kit|plugs?|spark plugs?|fuel|petrol|gas|water|anodes?|bearings?|seals?|o-?rings?|gaskets?|hose|tubing|pipe|plywood|ply|timber|wood|batten|tubes?|tins?|rolls?|cartridges?|litres?|sheets?|blocks?|thimbles?|sheaves?|flares?|batter(?:y|ies)|pads?|foam|fabric|zip|eyelets?|spring|springs|lashing|strap|straps|spares?)';
+const isGoods = new RegExp(`(?<![\\p{L}])${goods}(?![\\p{L}])`, 'iu');
+
+const toGet = [
+  /(?<![\p{L}])(?:to (?:buy|get|order)|shopping(?: list)?|buy|must buy|order|pick up|stock up on|(?:i|we)(?:'ll| will)? ?(?:need|want) (?:to (?:buy|order|get) )?(?!to )(?:some|more|a|an|another|two|three|four|five|six|ten|\d+|new)|need more|more \p{L}+ needed|(?:on|to) the (?:shopping |to get |buying )?list|(?:nearly |almost |run(?:ning)? |clean )?out of(?! (?:date|the|its|her|hand|sight|order|true|line|reach|case))|(?:running|run|getting|we're|i'm|am|are) (?:low|short)(?: on| of)?|low on|short of|(?:none|only a (?:smear|drop|bit|little)|hardly any|not much)(?: \p{L}+)? left|used (?:up )?the last|get (?:some|more|another|\d+)|get (?=\d))(?![\p{L}])/iu,
+];
+const have =
+  /(?<![\p{L}])(?:(?:i|we)(?:'ve| have) (?:got )?|there(?:'s| is| are)|spare:?|got|have|still|found|left|already got)(?![\p{L}])/iu;
+const keptAt =
+  /(?<![\p{L}])(?:(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:the|a|my|our) (?:[\p{L}-]+ ){0,2}(?:crate|box|tool ?box|locker|shed|garage|loft|drawer|cupboard|tin|bag|shelf|bench|boot|car|bucket|bin|van|cellar|attic|workshop|house)(?: (?:under|in|by|behind) the [\p{L}-]+)?)(?![\p{L}])/iu;
+
+/**
+ * A thing to get, or one that is on hand, told in a clause; null where it tells of none. `listed`: it goes on with a
+ * list of things to get.
+ */
+export function storeTold(
+  words: string,
+  { listed = false }: { readonly listed?: boolean } = {},
+): Pick<ProposedStore, 'name' | 'onHand' | 'keptAt'> | null {
+  if (!isGoods.test(words)) return null;
+  const place = keptAt.exec(words);
+  const wanted = toGet.some((pattern) => pattern.test(words));
+  const stocked =
+    !wanted && have.test(words) && (place !== null || /\b(?:left|spare|in stock|on hand|already|over)\b/.test(words));
+  if (!wanted && !stocked && !listed) return null;
+  const name = nameOf(words, place?.[0] ?? '');
+  return name === '' ? null : { name, onHand: stocked, keptAt: place ? placeName(place[0]) : '' };
+}
+
+function nameOf(words: string, place: string): string {
+  const name = words
+    .replace(place, ' ')
+    .replace(
+      /(?<![\p{L}])(?:(?:i|we)(?:'ve| have|'ll| will| must| should)?|there(?:'s| is| are)|to (?:buy|get|order)|shopping(?: list)?|must|buy|order|pick up|stock up on|needs?|want|have|got|get|already|still|spare:|left(?: over)?|the last|more|nearly|almost|running|run|out of|low on|short of|only|so|put|on (?:the|to the) (?:\p{L}+ )?list(?: to buy)?|to the list|that's|for that|for it|for the job|over|from the moorings|them|:)(?![\p{L}])/giu,
+      ' ',
+    )
+    .replace(/[:]/g, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/^(?:and|a|an|some|the|of|also|then|or|of the) /giu, '')
+    .replace(/(?: (?:and|or|the|in|on|of|a|to|up|as well|too))+$/iu, '')
+    .trim();
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+const placeName = (words: string) =>
+  words
+    .replace(/^(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:the|a|my|our) /i, '')
+    .replace(/^./, (letter) => letter.toUpperCase());
