@@ -8,8 +8,19 @@ export {
   type GaugeThread,
   gaugeCard,
 } from './fastenings/gauge-card.ts';
+export { type BoatAtAnchor, usualDragCoefficient, usualSurge, windOfLoad_kn } from './ground/bow-load.ts';
 export { groundQuestions } from './ground/ground-questions.ts';
-export type { ChainSize, RodeFibre, RopeSize } from './ground/rode-gear.ts';
+export { type RodeOut, type RodePiece, type RodePoint, rodeLines, rodeLying } from './ground/rode.ts';
+export {
+  type ChainSize,
+  chainPiece,
+  chainSizes,
+  type RodeFibre,
+  type RopeSize,
+  ropePiece,
+  ropeSizes,
+} from './ground/rode-gear.ts';
+export { veered } from './ground/veer.ts';
 export { type HoistPoint, handLimit_N } from './hoist/board-hoist.ts';
 export {
   type BoardLine,

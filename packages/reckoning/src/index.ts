@@ -4,9 +4,17 @@ export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
 export { circuitDrawTold } from './circuit-draw-told.ts';
 export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
-export { bothSizesInWords, type Finding } from './circuits-in-words.ts';
+export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
+export { fibreInWords, type GroundFigure, rodeLength_m } from './ground-figures.ts';
+export {
+  assumedWindage_m2,
+  type GroundDrawing,
+  type GroundTelling,
+  type GroundTold,
+  groundTold,
+} from './ground-told.ts';
 export {
   bearingSaid,
   endingNames,

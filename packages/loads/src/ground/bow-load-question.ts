@@ -5,10 +5,10 @@ import { newtonsIn } from '../path/printed.ts';
 import {
   air_kg_m3,
   assumedBlock,
-  currentDrag,
+  bowLoad,
   formInCurrent,
-  tableLoad,
-  windDrag_N,
+  usualDragCoefficient,
+  usualSurge,
   windPressure_Pa,
 } from './bow-load.ts';
 import { groundCautions, sources } from './ground-fields.ts';
@@ -39,8 +39,8 @@ export function bowLoadQuestion() {
       windage: area('m²', 0.1, 60, 'of boat and rig that the wind sees from ahead'),
       coefficient: assuming(
         number('', 0.2, 2, 'of the wind’s drag on it'),
-        1,
-        '1',
+        usualDragCoefficient,
+        String(usualDragCoefficient),
         'between 1.2 for flat and 0.7 for rounded',
       ),
       current: assuming(speed('kn', 0, 8, 'current from ahead'), inBase('speed', 0, 'kn'), '0 kn', 'none was given'),
@@ -58,24 +58,27 @@ export function bowLoadQuestion() {
       ),
       surge: assuming(
         number('', 1, 5, 'times the steady drag, for sheering about and seas'),
-        2,
-        '2',
+        usualSurge,
+        String(usualSurge),
         'the upper end of what was measured',
       ),
     },
     answer: (given) => {
       const wind_kn = inUnit('speed', given.wind, 'kn');
-      const table = tableLoad({ length_m: given.length, beam_m: given.beam, kind: given.kind }, wind_kn);
-      const wind_N = windDrag_N(given.windage, given.coefficient, given.wind);
-      const current = currentDrag(
-        { length_m: given.length, beam_m: given.beam, draught_m: given.draught, below_m2: given.below },
+      const { table, wind_N, current, current_N, drag_N, taken_N } = bowLoad(
+        {
+          length_m: given.length,
+          beam_m: given.beam,
+          kind: given.kind,
+          windage_m2: given.windage,
+          coefficient: given.coefficient,
+          draught_m: given.draught,
+          below_m2: given.below,
+          surge: given.surge,
+        },
+        wind_kn,
         given.current,
       );
-      const current_N = current.form_N + current.friction_N + current.below_N;
-      const drag_N = given.surge * (wind_N + current_N);
-      // the table knows no current: what she pulls in it comes on top
-      const byTable_N = table.kind === 'found' ? table.load_N + current_N : null;
-      const taken_N = Math.max(drag_N, byTable_N ?? 0);
       const working = [
         {
           symbol: 'q',

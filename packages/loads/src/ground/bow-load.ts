@@ -48,17 +48,6 @@ export function tableLoad({ length_m, beam_m, kind }: AnchoredBoat, wind_kn: num
   };
 }
 
-/** The wind at which the table's load for a boat is this. [kn]; the table's own law, turned round */
-export function windAtLoad_kn(row: BowLoadRow, load_N: number): number {
-  let [low, high] = [0, 400];
-  for (let n = 0; n < 60; n++) {
-    const middle = (low + high) / 2;
-    if (bySquare(middle, row.load_lbf) * newtonsIn.lbf < load_N) low = middle;
-    else high = middle;
-  }
-  return high;
-}
-
 const usesColumn = (wind_kn: number, n: number) => {
   const [lunch, working, storm] = columnWinds_kn;
   if (wind_kn <= lunch) return n === 0;
@@ -134,4 +123,68 @@ export function currentDrag(
     below_N: pressure_Pa * below_m2 * belowInCurrent,
     wetted_m2,
   };
+}
+
+/** A boat at anchor, with what wind and current meet of her. */
+export interface BoatAtAnchor extends AnchoredBoat {
+  /** of boat and rig that the wind sees from ahead. [m²], > 0 */
+  readonly windage_m2: number;
+  /** of the wind’s drag on it. 0.2–2 */
+  readonly coefficient: number;
+  readonly draught_m: number;
+  readonly below_m2: number;
+  /** times the steady drag, for sheering about and seas. ≥ 1 */
+  readonly surge: number;
+}
+
+/** Of the wind’s drag on a boat seen from ahead: between 1.2 for flat and 0.7 for rounded. */
+export const usualDragCoefficient = 1;
+/** Times the steady drag, for a boat that sheers about: the upper end of what a magazine measured. */
+export const usualSurge = 2;
+
+export interface BowLoad {
+  readonly table: TableLoad;
+  readonly wind_N: number;
+  readonly current: CurrentDrag;
+  readonly current_N: number;
+  /** surge × (wind + current) */
+  readonly drag_N: number;
+  /** the greater of the table’s load with the current on top, and the drag */
+  readonly taken_N: number;
+}
+
+/**
+ * Level pull at the bow of a boat at anchor: by the table, which knows no current, so that its pull comes on top, and by
+ * drag with surge; the greater is taken.
+ *
+ * @param wind_kn      ≥ 0
+ * @param current_m_s  from ahead. ≥ 0
+ */
+export function bowLoad(boat: BoatAtAnchor, wind_kn: number, current_m_s: number): BowLoad {
+  const table = tableLoad(boat, wind_kn);
+  const wind_N = windDrag_N(boat.windage_m2, boat.coefficient, (wind_kn * 1852) / 3600);
+  const current = currentDrag(boat, current_m_s);
+  const current_N = current.form_N + current.friction_N + current.below_N;
+  const drag_N = boat.surge * (wind_N + current_N);
+  const byTable_N = table.kind === 'found' ? table.load_N + current_N : 0;
+  return { table, wind_N, current, current_N, drag_N, taken_N: Math.max(drag_N, byTable_N) };
+}
+
+/**
+ * The wind in which she pulls so hard, found by halving: more wind never pulls less.
+ *
+ * @param load_N  > 0
+ * @returns       [kn]; 0 where the current alone pulls as much; null past `most_kn`
+ */
+export function windOfLoad_kn(boat: BoatAtAnchor, load_N: number, current_m_s: number, most_kn: number): number | null {
+  const pulls = (wind_kn: number) => bowLoad(boat, wind_kn, current_m_s).taken_N;
+  if (pulls(0) >= load_N) return 0;
+  if (pulls(most_kn) < load_N) return null;
+  let [low, high] = [0, most_kn];
+  for (let n = 0; n < 50; n++) {
+    const middle = (low + high) / 2;
+    if (pulls(middle) < load_N) low = middle;
+    else high = middle;
+  }
+  return high;
 }

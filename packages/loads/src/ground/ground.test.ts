@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { ask } from '#working';
-import { currentDrag, tableLoad, windAtLoad_kn, windDrag_N } from './bow-load.ts';
+import { bowLoad, currentDrag, tableLoad, windDrag_N, windOfLoad_kn } from './bow-load.ts';
 import { groundQuestions } from './ground-questions.ts';
 import { lengthOf, type RodeLying, type RodeOut, type RodePiece, rodeLines, rodeLying } from './rode.ts';
 import { chainPiece, ropePiece } from './rode-gear.ts';
@@ -157,6 +157,7 @@ describe('the rode to veer', () => {
 });
 
 describe('the load at the bow', () => {
+  const seen = { windage_m2: 3, coefficient: 1, draught_m: 0.3, below_m2: 0.06, surge: 2 };
   it('goes by length or beam, whichever asks for more', () => {
     const boat = { length_m: 5.6, beam_m: 2.05, kind: 'sail' as const };
     expect(tableLoad(boat, 30)).toMatchObject({ kind: 'found', by: 'length', row: { length_ft: 20 } });
@@ -180,9 +181,11 @@ describe('the load at the bow', () => {
             if (table.kind !== 'found') throw new Error(table.kind);
             return table;
           };
-          const { load_N, row } = at(wind_kn);
+          const { load_N } = at(wind_kn);
           expect(at(wind_kn + more_kn).load_N).toBeGreaterThanOrEqual(load_N - 1e-9);
-          expect(windAtLoad_kn(row, load_N)).toBeCloseTo(wind_kn, 6);
+          const boat = { length_m, beam_m: 1, kind: 'sail', ...seen } as const;
+          const { taken_N } = bowLoad(boat, wind_kn, 0.5);
+          expect(windOfLoad_kn(boat, taken_N, 0.5, 100)).toBeCloseTo(wind_kn, 6);
         },
       ),
     );

@@ -153,7 +153,12 @@ export function rodeToVeerQuestion() {
             veer.wanted_m === null
               ? `no length up to 1000 m keeps the pull within ${given.limit}°`
               : `it takes ${Math.ceil(veer.wanted_m)} m, and there is ${Math.round(lengthOf(pieces) * 10) / 10} m`,
-          results,
+          results: [
+            ...results,
+            veer.wanted_m === null
+              ? { symbol: 'L wanted', meaning: 'it takes', value: 'more than 1000 m', unit: '' }
+              : { symbol: 'L wanted', meaning: 'it takes', value: veer.wanted_m, unit: 'm' },
+          ],
           ...all,
         };
       return {

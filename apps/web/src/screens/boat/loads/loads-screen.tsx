@@ -12,6 +12,7 @@ const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined
   path: onDemand(() => import('./path/path-page.tsx')),
   stays: onDemand(() => import('./rig/stays-page.tsx')),
   mast: onDemand(() => import('./rig/mast-page.tsx')),
+  rode: onDemand(() => import('./ground/ground-page.tsx')),
   'gauge-card': onDemand(() => import('./gauge-card/gauge-card-page.tsx')),
 };
 

@@ -1,0 +1,35 @@
+/** Figures one under the other; a tap on one opens how it is worked out. */
+import type { GroundFigure } from '#reckoning';
+import { Sheet } from '../../../../parts/sheet.tsx';
+import { WorkingParts } from '../../../../parts/working-parts.tsx';
+
+export function FigureRows({
+  figures,
+  onOpen,
+}: {
+  readonly figures: readonly GroundFigure[];
+  readonly onOpen: (of: GroundFigure['of']) => void;
+}) {
+  return (
+    <ul className="ground-figures">
+      {figures.map(({ of, title, figure, note }) => (
+        <li key={of}>
+          <button type="button" aria-label={`${title}: ${figure}. How it is worked out`} onClick={() => onOpen(of)}>
+            <span className="ground-title">{title}</span>
+            <span className="ground-value">{figure}</span>
+            <span className="ground-note">{note}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+export function FigureSheet({ figure, onClose }: { readonly figure: GroundFigure; readonly onClose: () => void }) {
+  return (
+    <Sheet title={`${figure.title}: ${figure.figure}`} onClose={onClose}>
+      <p>{figure.note}.</p>
+      <WorkingParts working={figure.working} />
+    </Sheet>
+  );
+}

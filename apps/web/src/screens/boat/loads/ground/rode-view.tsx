@@ -1,0 +1,104 @@
+/** One rode in an anchorage: what to veer, drawn to scale, moved with sliders, each figure with how it is worked out. */
+import { type ReactNode, Suspense, useMemo, useState } from 'react';
+import type { AnchorageRecord, Book, Id } from '#boat-book';
+import { type GroundFigure, groundTold, rodeLength_m } from '#reckoning';
+import { RefusalLine } from '../../../../parts/form.tsx';
+import { Mark } from '../../../../parts/mark.tsx';
+import { onDemand } from '../../../../parts/on-demand.ts';
+import { useRun } from '../../../../parts/use-run.ts';
+import { AnchorageSliders } from './anchorage-sliders.tsx';
+import { FigureRows, FigureSheet } from './figure-rows.tsx';
+import { GroundDrawing } from './ground-drawing.tsx';
+import { RodeActs } from './rode-acts.tsx';
+
+const RodeSheet = onDemand(() => import('./rode-sheet.tsx'));
+
+/** Where nothing is kept yet: values to move from, in sight on the sliders. */
+const toMoveFrom: AnchorageRecord = { depth_m: 4, rise_m: 0, fall_m: 0, wind_kn: 20, current_kn: 0 };
+
+export function RodeView({ book, id, add }: { readonly book: Book; readonly id: Id; readonly add: ReactNode }) {
+  const { boat } = book;
+  const rode = book.rodes[id]!;
+  const [anchorage, setAnchorage] = useState(rode.anchorage ?? toMoveFrom);
+  const [out_m, setOut] = useState<number | null>(null);
+  const [open, setOpen] = useState<GroundFigure['of'] | null>(null);
+  const [changing, setChanging] = useState(false);
+  const { run, refusal } = useRun();
+  const told = useMemo(() => groundTold(boat, rode, anchorage, out_m), [boat, rode, anchorage, out_m]);
+  const kept = rode.anchorage !== null && same(rode.anchorage, anchorage);
+  const move = (change: Partial<AnchorageRecord>) => setAnchorage((before) => ({ ...before, ...change }));
+  const shown = told.kind === 'told' ? told.figures.find(({ of }) => of === open) : undefined;
+  return (
+    <div className="ground">
+      <div className="ground-head">
+        <h1>{rode.name}</h1>
+        <p className="ground-verdict loads-verdict" role="status">
+          {told.kind === 'told' ? (
+            <>
+              <Mark of={told.holds ? 'go' : 'danger'} said={told.holds ? 'in order:' : 'danger:'} /> {told.verdict}
+            </>
+          ) : (
+            <>
+              <Mark of="danger" said="danger:" /> {sentence(told.wrong)} {sentence(told.right)}
+            </>
+          )}
+        </p>
+        {told.kind === 'told' && told.against.map((words) => <p key={words}>{words}</p>)}
+      </div>
+      {told.kind === 'told' && (
+        <figure className="ground-figure">
+          <GroundDrawing
+            boat={boat}
+            drawn={told.drawing}
+            longest_m={rodeLength_m(rode)}
+            said={`${rode.name}, to scale. ${told.verdict}`}
+          />
+          <figcaption className="soft small">
+            To scale, at high water; dashed: at low. Heavy: chain; thin: rope; dotted: the way it pulls at the anchor.
+          </figcaption>
+        </figure>
+      )}
+      <AnchorageSliders
+        rode={rode}
+        anchorage={anchorage}
+        out_m={told.kind === 'told' ? told.out_m : out_m}
+        byItself={out_m === null}
+        onMove={move}
+        onOut={setOut}
+      />
+      {told.kind === 'told' && <FigureRows figures={told.figures} onOpen={setOpen} />}
+      <div className="ground-acts">
+        <RefusalLine refusal={refusal} />
+        <div className="boat-acts no-print">
+          {!kept && (
+            <button type="button" className="main" onClick={() => void run('changeRode', { id, anchorage })}>
+              Keep this anchorage
+            </button>
+          )}
+          {told.kind === 'told' && <RodeActs book={book} rode={rode} told={told} />}
+          <button type="button" onClick={() => setChanging(true)}>
+            Change the rode
+          </button>
+          {add}
+        </div>
+      </div>
+      {told.kind === 'told' && (
+        <section className="ground-care" aria-labelledby="ground-care">
+          <h2 id="ground-care">Take care</h2>
+          {told.cautions.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </section>
+      )}
+      <Suspense fallback={null}>
+        {changing && <RodeSheet book={book} id={id} onClose={() => setChanging(false)} />}
+      </Suspense>
+      {shown && <FigureSheet figure={shown} onClose={() => setOpen(null)} />}
+    </div>
+  );
+}
+
+const same = (a: AnchorageRecord, b: AnchorageRecord) =>
+  (Object.keys(a) as (keyof AnchorageRecord)[]).every((key) => a[key] === b[key]);
+
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
