@@ -149,6 +149,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ['how a reading of a stay is worked out', '#/boat/loads/stays/cap-starboard', open(/^How it is worked out/)],
   ['the mast on its way up', '#/boat/loads/mast'],
   ['the mast being changed', '#/boat/loads/mast', open('Change the mast')],
+  ['ground tackle', '#/boat/loads/rode'],
   ['stores', '#/stores'],
   ['a store', '#/stores', open('Add a thing')],
   ['the plan', '#/days', plan],

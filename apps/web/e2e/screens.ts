@@ -298,6 +298,31 @@ const shots: readonly Shot[] = [
       await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
+  { name: 'rode', at: '#/boat/loads/rode' },
+  {
+    name: 'rode-too-little',
+    at: '#/boat/loads/rode',
+    after: async (page) => {
+      await page.getByRole('slider', { name: 'Wind' }).fill('36');
+      await page.locator('.ground-sliders summary').click();
+    },
+  },
+  {
+    name: 'rode-working',
+    at: '#/boat/loads/rode',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Level pull at the bow/ }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
+    name: 'rode-change',
+    at: '#/boat/loads/rode',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change the rode' }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
 ];
 
 const wanted = process.argv.slice(2);

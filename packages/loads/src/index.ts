@@ -20,7 +20,7 @@ export {
   ropePiece,
   ropeSizes,
 } from './ground/rode-gear.ts';
-export { veered } from './ground/veer.ts';
+export { assumedCarried_m, veered } from './ground/veer.ts';
 export { type HoistPoint, handLimit_N } from './hoist/board-hoist.ts';
 export {
   type BoardLine,

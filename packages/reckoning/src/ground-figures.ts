@@ -1,6 +1,6 @@
 /** The figures of a rode in an anchorage, each in words with how it is worked out. */
 import type { AnchorageRecord, Boat, RodeRecord } from '#boat-book';
-import { type BoatAtAnchor, usualDragCoefficient, usualSurge, windOfLoad_kn } from '#loads';
+import { assumedCarried_m, type BoatAtAnchor, usualDragCoefficient, usualSurge, windOfLoad_kn } from '#loads';
 import { inBase } from '#units';
 import { type Answer, type Asked, figureOf } from '#working';
 import { figureSaid, sentence, sourceInWords, workingInWords } from './circuits-in-words.ts';
@@ -212,7 +212,7 @@ export function seaFigure(lying: AnsweredAsk): GroundFigure {
   const carried = figureOf(lying.answer, 'F carried')?.value;
   return {
     of: 'sea',
-    title: 'A sea that carries her back 0.3 m',
+    title: `A sea that carries her back ${assumedCarried_m} m`,
     figure: typeof carried === 'number' ? kN(carried) : 'a snatch',
     note: typeof carried === 'number' ? 'what the rode then pulls, with no time to veer' : (carried ?? ''),
     working: workingOf(lying),

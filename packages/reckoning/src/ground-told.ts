@@ -129,7 +129,7 @@ export function groundTold(
   return {
     kind: 'told',
     holds: within && bearers.every(({ working_N }) => atBow_N <= working_N),
-    verdict: [verdictOf(places, wanted_m), ...overloadOf(places)].join(' '),
+    verdict: verdictOf(places, wanted_m),
     out_m: is_m,
     figures: [
       loadFigure(pull, load_N),
@@ -189,14 +189,6 @@ function bearersOf(
   );
 }
 
-function overloadOf({ bearers, atBow_N }: GroundPlaces): readonly string[] {
-  return bearers
-    .filter(({ working_N }) => atBow_N > working_N)
-    .map(({ what, working_N }) =>
-      sentence(`It pulls ${kN(atBow_N)}, and ${kN(working_N)} is the working load of ${what}`),
-    );
-}
-
 const floatsInWords = 'the rope floats up to the surface at so light a pull';
 
 /** The fields of a rode with so much of it out, chain first. */
@@ -247,7 +239,11 @@ function drawingOf(rode: RodeRecord, anchorage: AnchorageRecord, load_N: number,
   };
 }
 
-function verdictOf({ rode, anchorage, is_m, enough_m, within, angle_deg }: GroundPlaces, wanted_m: unknown): string {
+function verdictOf(
+  { rode, anchorage, is_m, enough_m, within, angle_deg, bearers, atBow_N }: GroundPlaces,
+  wanted_m: unknown,
+): string {
+  const overload = bearers.find(({ working_N }) => atBow_N > working_N);
   const wind = `${figureSaid(anchorage.wind_kn)} kn`;
   const out = `${figureSaid(is_m)} m`;
   if (enough_m === null)
@@ -256,6 +252,8 @@ function verdictOf({ rode, anchorage, is_m, enough_m, within, angle_deg }: Groun
     }`;
   if (!within)
     return `${out} out is too little in ${wind}: the anchor is pulled ${degrees(angle_deg)} up. Veer ${enough_m} m.`;
+  if (overload !== undefined)
+    return `${out} out keeps within ${degrees(rode.limit_deg)} in ${wind}, but pulls ${kN(atBow_N)}, and ${overload.what}, may work at ${kN(overload.working_N)}.`;
   return is_m > enough_m
     ? `${out} out holds within ${degrees(rode.limit_deg)} in ${wind}; ${enough_m} m would.`
     : `Veer ${enough_m} m: that holds within ${degrees(rode.limit_deg)} in ${wind}.`;

@@ -5,7 +5,14 @@ import { cautions } from '../cautions.ts';
 import { groundCautions, groundLimits, heightsOf, piecesOf, rodeFault, rodeFields, sources } from './ground-fields.ts';
 import { lengthOf, type RodeLying, type RodePiece, rodeLying } from './rode.ts';
 import { type RopeSize, stiffestCell } from './rode-gear.ts';
-import { loadThatLifts_N, loadWhenCarried_N, rodeToVeer, swingingCircle, usualHoldingAngle_deg } from './veer.ts';
+import {
+  assumedCarried_m,
+  loadThatLifts_N,
+  loadWhenCarried_N,
+  rodeToVeer,
+  swingingCircle,
+  usualHoldingAngle_deg,
+} from './veer.ts';
 
 const limitField = () =>
   assuming(
@@ -29,8 +36,8 @@ export function rodeQuestion() {
       limit: limitField(),
       carried: assuming(
         length('m', 0, 3, 'how far a sea carries the bow astern before the rode stops it'),
-        inBase('length', 0.3, 'm'),
-        '0.3 m',
+        inBase('length', assumedCarried_m, 'm'),
+        `${assumedCarried_m} m`,
         'a short chop; our assumption',
       ),
     },

@@ -3,6 +3,9 @@ import { lengthOf, type RodeLying, type RodeOut, type RodePiece, rodeLying } fro
 /** The greatest pull above level at which most writers still trust an anchor, as a magazine says. [°] */
 export const usualHoldingAngle_deg = 8;
 
+/** How far a short chop carries the bow astern before the rode stops it. Our assumption. [m] */
+export const assumedCarried_m = 0.3;
+
 /** The first so many metres of a rode, from the anchor up. */
 export function veered(pieces: readonly RodePiece[], length_m: number): readonly RodePiece[] {
   let left_m = length_m;

@@ -39,7 +39,7 @@ export function GroundDrawing({
 
 const left = 14;
 /** room for what is written below the seabed */
-const foot = 40;
+const foot = 58;
 
 function Sheet({
   boat,
@@ -70,6 +70,8 @@ function Sheet({
       .join('');
   const tide = drawn.high_m - drawn.low_m;
   const reach = across(end.along_m);
+  /** the anchor, and the upper end of each piece */
+  const marks = [across(0), ...drawn.high.map((points) => across(points.at(-1)!.along_m))];
   return (
     <svg className="ground-drawing" width={width} height={height} role="img" aria-label={said}>
       <line className="ground-water" x1={0} x2={width} y1={down(drawn.high_m)} y2={down(drawn.high_m)} />
@@ -88,21 +90,6 @@ function Sheet({
         <path key={line(points)} className="ground-rode" data-kind={drawn.pieces[n]!.kind} d={line(points)} />
       ))}
       <Anchor x={across(0)} y={seabed} />
-      <PullAngle x={across(0)} y={seabed} angle_deg={drawn.angle_deg} length={Math.min(90, width / 4)} />
-      {drawn.high.map((points, n) => {
-        const [from, to] = [points[0]!, points.at(-1)!];
-        return (
-          <text
-            key={drawn.pieces[n]!.words}
-            className="ground-words"
-            x={(across(from.along_m) + across(to.along_m)) / 2}
-            y={(down(from.up_m) + down(to.up_m)) / 2 - 9}
-            textAnchor="middle"
-          >
-            {drawn.pieces[n]!.words}
-          </text>
-        );
-      })}
       <text className="ground-soft" x={4} y={down(drawn.high_m) - 5}>
         high water {metres(drawn.high_m)}
       </text>
@@ -113,9 +100,17 @@ function Sheet({
       )}
       <path
         className="ground-measure"
-        d={`M${across(0)} ${seabed + 16}H${reach}M${across(0)} ${seabed + 11}v10M${reach} ${seabed + 11}v10`}
+        d={`M${across(0)} ${seabed + 16}H${reach}${marks.map((x) => `M${x} ${seabed + 11}v10`).join('')}`}
       />
-      <text className="ground-words" x={(across(0) + reach) / 2} y={seabed + 34} textAnchor="middle">
+      {drawn.pieces.map(({ words }, n) => (
+        <text key={words} x={n === 0 ? marks[0] : marks.at(-1)} y={seabed + 35} textAnchor={n === 0 ? 'start' : 'end'}>
+          {words}
+        </text>
+      ))}
+      <text x={marks[0]} y={seabed + 53}>
+        {drawn.angle_deg < 0.05 ? 'pulled level' : `pulled ${Number(drawn.angle_deg.toFixed(1))}° up`}
+      </text>
+      <text x={marks.at(-1)} y={seabed + 53} textAnchor="end">
         {metres(end.along_m)} to the bow
       </text>
     </svg>
@@ -128,28 +123,6 @@ function Anchor({ x, y }: { readonly x: number; readonly y: number }) {
     <path
       className="ground-anchor"
       d={`M${x} ${y - 2}L${x - 10} ${y + 2}L${x - 2} ${y + 9}M${x - 10} ${y + 2}L${x - 12} ${y - 4}`}
-    />
-  );
-}
-
-/** The way the rode pulls at the anchor, dotted, with its angle. */
-function PullAngle({
-  x,
-  y,
-  angle_deg,
-  length,
-}: {
-  readonly x: number;
-  readonly y: number;
-  readonly angle_deg: number;
-  readonly length: number;
-}) {
-  if (angle_deg < 0.5) return null;
-  const angle = (angle_deg * Math.PI) / 180;
-  return (
-    <path
-      className="ground-pull"
-      d={`M${x} ${y}L${(x + length * Math.cos(angle)).toFixed(1)} ${(y - length * Math.sin(angle)).toFixed(1)}`}
     />
   );
 }

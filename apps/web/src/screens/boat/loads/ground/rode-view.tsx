@@ -19,14 +19,20 @@ const toMoveFrom: AnchorageRecord = { depth_m: 4, rise_m: 0, fall_m: 0, wind_kn:
 export function RodeView({ book, id, add }: { readonly book: Book; readonly id: Id; readonly add: ReactNode }) {
   const { boat } = book;
   const rode = book.rodes[id]!;
-  const [anchorage, setAnchorage] = useState(rode.anchorage ?? toMoveFrom);
+  // what was moved here lies over what the book keeps, which may still come in from another device or the last visit
+  const [moved, setMoved] = useState<Partial<AnchorageRecord>>({});
+  const anchorage = useMemo(() => ({ ...(rode.anchorage ?? toMoveFrom), ...moved }), [rode.anchorage, moved]);
   const [out_m, setOut] = useState<number | null>(null);
   const [open, setOpen] = useState<GroundFigure['of'] | null>(null);
   const [changing, setChanging] = useState(false);
   const { run, refusal } = useRun();
   const told = useMemo(() => groundTold(boat, rode, anchorage, out_m), [boat, rode, anchorage, out_m]);
   const kept = rode.anchorage !== null && same(rode.anchorage, anchorage);
-  const move = (change: Partial<AnchorageRecord>) => setAnchorage((before) => ({ ...before, ...change }));
+  const move = (change: Partial<AnchorageRecord>) => setMoved((before) => ({ ...before, ...change }));
+  const keep = async () => {
+    const outcome = await run('changeRode', { id, anchorage });
+    if (outcome.kind === 'done') setMoved({});
+  };
   const shown = told.kind === 'told' ? told.figures.find(({ of }) => of === open) : undefined;
   return (
     <div className="ground">
@@ -54,7 +60,7 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
             said={`${rode.name}, to scale. ${told.verdict}`}
           />
           <figcaption className="soft small">
-            To scale, at high water; dashed: at low. Heavy: chain; thin: rope; dotted: the way it pulls at the anchor.
+            To scale, at high water; dashed: at low. Heavy: chain; thin: rope.
           </figcaption>
         </figure>
       )}
@@ -71,7 +77,7 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
         <RefusalLine refusal={refusal} />
         <div className="boat-acts no-print">
           {!kept && (
-            <button type="button" className="main" onClick={() => void run('changeRode', { id, anchorage })}>
+            <button type="button" className="main" onClick={() => void keep()}>
               Keep this anchorage
             </button>
           )}
