@@ -49,7 +49,7 @@ const rode = ({ day }: DemoDates): readonly PathPartRecord[] => [
     grade: '30',
     size_mm: 6,
     metal: 'galvanised',
-    inside_mm: 7.8,
+    inside_mm: 7.4,
     since: day(-1150),
     signs: ['rust'],
   },

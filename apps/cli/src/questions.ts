@@ -12,6 +12,7 @@ import {
   fasteningQuestions,
   groundQuestions,
   hoistQuestions,
+  pathQuestions,
   rigQuestions,
   strengthQuestions,
   unmarkedQuestions,
@@ -53,6 +54,7 @@ export function questions(): readonly Question[] {
     ...fuseQuestions(),
     // loads
     ...strengthQuestions(),
+    ...pathQuestions(),
     ...endingQuestions(),
     ...unmarkedQuestions(),
     ...hoistQuestions(),

@@ -59,6 +59,8 @@ export { type CaseBorne, caseBorne, type PathBears, pathBears, placesUnknown } f
 export type { PartOfPath, PartState } from './path/part.ts';
 export { partInWords } from './path/part-in-words.ts';
 export type { LoadPart, PartStrength } from './path/part-strength.ts';
+export { pathQuestions } from './path/path-questions.ts';
+export { shacklesThatFit } from './path/shackle-that-fits.ts';
 export { stepped } from './path/step-size.ts';
 export { strengthQuestions } from './path/strength-questions.ts';
 export { unmarkedQuestions } from './path/unmarked-questions.ts';

@@ -1,3 +1,5 @@
+import { shortLinks } from './chain-links.read-2026-11.ts';
+
 /** A size that a maker’s or standard’s sheet gives by the size a part is called by, mm. Source: strengths.source.md. */
 export interface SizeColumn {
   readonly source: string;
@@ -5,27 +7,32 @@ export interface SizeColumn {
   readonly recalled: Readonly<Record<number, number>>;
 }
 
-const lifting = 'RR-C-271 and EN 13889, forged lifting shackles';
+const lifting = 'RR-C-271 and EN 13889, alloy lifting shackles, a works’ sheet';
 const stainless = 'plain 316 D shackles as they are sold: pin as the body, jaw twice it';
-const din766 = 'DIN 766, outside width of a link less two of its wires';
+const din766 = 'DIN 766, width inside a link';
 const din6899 = 'DIN 6899, thimbles of form B';
 
-/** Pin and clear jaw of shackles by body, mm. */
+/** Pin, clear jaw and ear (the eye of the body that its pin goes through, over all) of shackles by body, mm. */
 // biome-ignore format: one printed column, one place here
 export const shackleSizes = {
   lifting: {
-    pin_mm: { source: lifting, read: { 5: 6, 9: 11, 11: 13, 13: 16, 16: 19 }, recalled: { 6: 8, 8: 10 } },
-    jaw_mm: { source: lifting, read: {}, recalled: { 5: 9.5, 6: 12, 8: 13.5, 9: 16.5, 11: 19, 13: 20.5, 16: 27 } },
+    pin_mm: { source: lifting, read: { 5: 6, 6: 8, 8: 10, 9: 11, 11: 13, 13: 16, 16: 19 }, recalled: {} },
+    jaw_mm: { source: lifting, read: { 5: 10, 6: 12, 8: 13, 9: 16, 11: 18, 13: 22, 16: 27 }, recalled: {} },
+    ear_mm: { source: lifting, read: { 5: 13, 6: 16, 8: 20, 9: 22, 11: 26, 13: 34, 16: 40 }, recalled: {} },
   },
   stainless: {
     pin_mm: { source: stainless, read: {}, recalled: { 4: 4, 5: 5, 6: 6, 8: 8, 10: 10, 12: 12, 14: 14, 16: 16 } },
     jaw_mm: { source: stainless, read: {}, recalled: { 4: 8, 5: 10, 6: 12, 8: 16, 10: 20, 12: 24, 14: 28, 16: 32 } },
+    ear_mm: { source: stainless, read: {}, recalled: { 4: 8, 5: 10, 6: 12, 8: 16, 10: 20, 12: 24, 14: 28, 16: 32 } },
   },
-} as const satisfies Readonly<Record<string, { readonly pin_mm: SizeColumn; readonly jaw_mm: SizeColumn }>>;
+} as const satisfies Readonly<Record<string, Readonly<Record<'pin_mm' | 'jaw_mm' | 'ear_mm', SizeColumn>>>>;
 
 /** Clear width inside a link of short-link chain by its wire, mm: what a pin may go through. */
-// biome-ignore format: one printed column, one place here
-export const chainInside_mm = { source: din766, read: {}, recalled: { 5: 7, 6: 8, 7: 9, 8: 10, 10: 14 } } as const satisfies SizeColumn;
+export const chainInside_mm: SizeColumn = {
+  source: din766,
+  read: Object.fromEntries(shortLinks.map(({ wire_mm, insideWidth_mm }) => [wire_mm, insideWidth_mm])),
+  recalled: {},
+};
 
 /** Thimbles by the rope or wire they are for, mm: clear width of the opening, and over all across the groove. */
 // biome-ignore format: one printed column, one place here
@@ -34,5 +41,5 @@ export const thimbleSizes = {
   width_mm: { source: din6899, read: {}, recalled: { 2: 4.5, 3: 6, 4: 7, 5: 8, 6: 9.5, 8: 12, 10: 15, 12: 18, 14: 21, 16: 24 } },
 } as const satisfies Readonly<Record<string, SizeColumn>>;
 
-/** The eye of a shackle’s body that its pin goes through, over all, times the pin: what must go through where its body goes. */
-export const earOverPin = { times: 2, source: 'plain shackles as they are sold, about twice the pin' } as const;
+/** An ear over its pin, where neither was measured: every shackle of the works’ sheet is 2.0 to 2.2. */
+export const earOverPin = 2.2;

@@ -5,7 +5,7 @@ const lifting = 'RR-C-271 and EN 13889, working load of forged alloy and carbon 
 /** Working load of marked steel lifting shackles, t, by body in mm. Never for stainless. Source: strengths.source.md. */
 // biome-ignore format: one printed column, one place here
 export const liftingShackle = [
-  { table: 'lifting', unit: 't', source: lifting, read: { 5: 0.33, 9: 1, 11: 1.5, 13: 2, 16: 3.25 }, recalled: { 6: 0.5, 8: 0.75 } },
+  { table: 'lifting', unit: 't', source: lifting, read: { 5: 0.33, 6: 0.5, 8: 0.75, 9: 1, 11: 1.5, 13: 2, 16: 3.25 }, recalled: {} },
 ] as const satisfies readonly PrintedColumn[];
 
 /** Breaking load of plain stainless D shackles, body and pin alike, as sold: the low side, recalled. */

@@ -1,11 +1,15 @@
-import { bendShares, endingShares } from '../../tables/endings.read-2026-11.ts';
+import { bendShares, endingShares, type PrintedShare } from '../../tables/endings.read-2026-11.ts';
 
 export type Ending = keyof typeof endingShares;
 
-/** Share of the rope or wire that an ending leaves: the lowest printed. 0 to 1 */
-export function endingShare(ending: Ending): number {
-  return Math.min(...endingShares[ending].shares.map(({ share_pct }) => share_pct)) / 100;
+/** What an ending leaves of the rope or wire, as the source prints it that leaves least. */
+export function lowestShare(ending: Ending): PrintedShare {
+  const shares: readonly PrintedShare[] = endingShares[ending].shares;
+  return shares.reduce((least, each) => (each.share_pct < least.share_pct ? each : least));
 }
+
+/** Share of the rope or wire that an ending leaves: the lowest printed. 0 to 1 */
+export const endingShare = (ending: Ending): number => lowestShare(ending).share_pct / 100;
 
 /**
  * Share of its strength wire keeps over a sheave or pin; between two printed ratios the lower share.

@@ -166,9 +166,11 @@ function byPin(shackle: ShacklePart, eye: Eye): readonly Finding[] {
 }
 function byBody(shackle: ShacklePart, eye: Eye): readonly Finding[] {
   const { pin } = pinOf(shackle)!;
+  const ear =
+    makeOf(shackle) === null || shackle.pin_mm !== null ? null : tabled(makeOf(shackle)!.ear_mm, shackle.size_mm);
   const body = through({ mm: shackle.size_mm, from: 'measured' }, eye, 'the body of the shackle');
   if (body !== null || eye.opening === null) return all(body);
-  const ear_mm = earOverPin.times * (pin?.mm ?? shackle.size_mm);
+  const ear_mm = ear?.mm ?? earOverPin * (pin?.mm ?? shackle.size_mm);
   return eye.opening.mm >= ear_mm
     ? []
     : [
@@ -318,7 +320,7 @@ function unsecured(parts: readonly PartOfPath[], i: number): readonly Misfit[] {
 }
 
 /** The metal a part shows to the one beside it. */
-const metalOf = (part: PartOfPath): Metal | null => {
+export const metalOf = (part: PartOfPath): Metal | null => {
   switch (part.kind) {
     case 'wire':
       return 'stainless';

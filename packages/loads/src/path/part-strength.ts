@@ -3,7 +3,7 @@ import { chainBreaking, chainWorking } from '../../tables/chain.read-2026-11.ts'
 import { ropeBreaking, wetNylonShare } from '../../tables/fibre-rope.read-2026-11.ts';
 import { liftingShackle, shackleRules, stainlessShackle } from '../../tables/shackle.read-2026-11.ts';
 import { aircraftBreaking, wireBreaking } from '../../tables/wire-rope.read-2026-11.ts';
-import { bendShare, endingShare } from './ending.ts';
+import { bendShare, lowestShare } from './ending.ts';
 import { type Factor, factorOf, type Gear, type Use } from './factor.ts';
 import type { BlockPart, LashingPart, Metal, PartOfPath, PartState, RopePart, WirePart } from './part.ts';
 import { partInWords } from './part-in-words.ts';
@@ -294,13 +294,9 @@ function endingAt(parts: readonly LoadPart[], i: number): New | PartStrength {
       return unknown('of the line it ends only a working load is known', 'its breaking load');
     if (weakest === null || found.force_N * found.share < weakest.force_N * weakest.share) weakest = found;
   }
-  const k = endingShare(part.ending);
-  return taken(weakest!, share('k end', `left with a ${partInWords(part)}`, k, endingSource));
+  const { share_pct, source, seen } = lowestShare(part.ending);
+  return taken(weakest!, share('k end', `left at the ${partInWords(part)}`, share_pct / 100, { title: source, seen }));
 }
-const endingSource: Source = {
-  title: 'strengths left by knots, splices and terminals, the lowest printed',
-  seen: 'read second-hand',
-};
 
 function strengthBeforeFactor(parts: readonly LoadPart[], i: number): New | PartStrength {
   const part = parts[i]!;
