@@ -2,6 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { askCleat } from './ask-cleat.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
 
 let browser: Browser;
@@ -140,6 +141,14 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     async (page) => {
       await page.locator('section[aria-labelledby="boat-zones"] a.line-row').first().click();
       await page.locator('.boat-zone h1').waitFor();
+    },
+  ],
+  [
+    'fastenings that do not hold',
+    '#/boat/loads/fastenings',
+    async (page) => {
+      await askCleat(page);
+      await page.locator('.fastened-answer').waitFor();
     },
   ],
   ['the gauge card', '#/boat/loads/gauge-card'],

@@ -5,6 +5,7 @@
 import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { preview } from 'vite';
+import { askCleat } from './ask-cleat.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
 
 interface Shot {
@@ -226,6 +227,14 @@ const shots: readonly Shot[] = [
       await page.getByRole('button', { name: /^Anchor shackle/ }).click();
       await page.getByRole('button', { name: 'Change the part' }).click();
       await page.getByRole('textbox', { name: /^Body/ }).waitFor();
+    },
+  },
+  {
+    name: 'fastenings',
+    at: '#/boat/loads/fastenings',
+    after: async (page) => {
+      await askCleat(page);
+      await page.locator('.fastened-answer').waitFor();
     },
   },
   { name: 'gauge-card', at: '#/boat/loads/gauge-card' },

@@ -1,4 +1,6 @@
 export { cautions as loadCautions } from './cautions.ts';
+export { baseChoices } from './fastenings/base-material.ts';
+export { patternCounts } from './fastenings/bolt-pattern.ts';
 export { fasteningQuestions } from './fastenings/fastening-questions.ts';
 export {
   type CardScale,
@@ -8,6 +10,7 @@ export {
   type GaugeThread,
   gaugeCard,
 } from './fastenings/gauge-card.ts';
+export { type ScrewSize, screwNames, sizeCell } from './fastenings/size-cell.ts';
 export { type BoatAtAnchor, usualDragCoefficient, usualSurge, windOfLoad_kn } from './ground/bow-load.ts';
 export { groundQuestions } from './ground/ground-questions.ts';
 export { type RodeOut, type RodePiece, type RodePoint, rodeLines, rodeLying } from './ground/rode.ts';

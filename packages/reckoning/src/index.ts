@@ -7,6 +7,7 @@ export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
 export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
+export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
 export { fibreInWords, type GroundFigure, rodeLength_m } from './ground-figures.ts';
 export {
   assumedWindage_m2,
@@ -65,6 +66,13 @@ export { type PowerCourse, type PowerTold, powerTold } from './power-told.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
 export { type NoCourse, type ReadingsCourse, readingsCourse } from './readings-course.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
+export {
+  type FilledHolesTold,
+  filledHolesTold,
+  type ScrewTold,
+  screwsTold,
+  type TableFigure,
+} from './screw-told.ts';
 export {
   type FoundWindow,
   jobsByWeight,

@@ -27,6 +27,11 @@ export const baseMaterials = {
 } as const satisfies Readonly<Record<string, BaseMaterial>>;
 export type BaseName = keyof typeof baseMaterials;
 
+/** What there is to choose from, by its word and what people call it. */
+export const baseChoices: readonly { readonly id: BaseName; readonly title: string }[] = (
+  Object.keys(baseMaterials) as BaseName[]
+).map((id) => ({ id, title: baseMaterials[id].title }));
+
 /** Specific gravity as wood rules take it, dry weight over volume at 12 % moisture: ρ = 1000·G·1.12. */
 export const specificGravity = (density_kg_m3: number): number => density_kg_m3 / 1120;
 

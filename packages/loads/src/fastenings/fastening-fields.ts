@@ -1,7 +1,7 @@
 import { inBase, inUnit } from '#units';
 import { assuming, choice, force, length, number, type Source, type Values } from '#working';
 import { inMillimetres } from '../path/loads-fields.ts';
-import { assumedGlassShare, type BaseName, baseMaterials } from './base-material.ts';
+import { assumedGlassShare, type BaseName, baseChoices, baseMaterials } from './base-material.ts';
 import { type BoltClass, boltClasses } from './bolt.ts';
 import type { Fastener, Joint } from './holding.ts';
 import { type ScrewSize, screwNames } from './size-cell.ts';
@@ -45,10 +45,7 @@ export const dampField = () =>
 
 /** What one fastening in a base is asked by. */
 export const jointFields = () => ({
-  base: choice<BaseName>(
-    (Object.keys(baseMaterials) as BaseName[]).map((id) => ({ id, title: baseMaterials[id].title })),
-    'what it holds in',
-  ),
+  base: choice<BaseName>(baseChoices, 'what it holds in'),
   by: choice<'bolt' | 'machine-screw' | 'wood-screw' | 'coach-screw'>(
     [
       { id: 'bolt', title: 'bolt through, with a nut' },

@@ -13,6 +13,7 @@ const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined
   stays: onDemand(() => import('./rig/stays-page.tsx')),
   mast: onDemand(() => import('./rig/mast-page.tsx')),
   rode: onDemand(() => import('./ground/ground-page.tsx')),
+  fastenings: onDemand(() => import('./fastenings/fastenings-page.tsx')),
   'gauge-card': onDemand(() => import('./gauge-card/gauge-card-page.tsx')),
 };
 

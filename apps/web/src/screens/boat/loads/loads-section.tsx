@@ -13,6 +13,7 @@ const lines: readonly { readonly part: string; readonly title: string; readonly 
     note: 'every force on its way, the worst place, the tackle needed; the vang',
   },
   { part: 'rode', title: 'Ground tackle', note: 'the pull at the bow, how much to veer, the circle she swings in' },
+  { part: 'fastenings', title: 'Fastenings', note: 'whether bolts and screws hold; holes, torque, cored decks' },
   { part: 'gauge-card', title: 'Gauge card', note: 'a page to print: sizes to lay pins, wire, threads and grooves on' },
   { part: 'hoist', title: 'The board’s hoist', note: 'what hand, wire and cord bear, drawn as it goes up' },
 ];
