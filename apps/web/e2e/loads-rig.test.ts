@@ -87,6 +87,9 @@ describe.each([
     await page.getByRole('button', { name: 'Make a job of it' }).click();
     await page.getByRole('link', { name: /^Job: find what gives/ }).click();
     await page.getByRole('heading', { name: 'Find what gives: Cap shroud, starboard' }).waitFor();
+    // and the job leads back to the stay
+    await page.getByRole('link', { name: 'Cap shroud, starboard', exact: true }).click();
+    await page.getByText(/it has grown by \d\.\d mm/).waitFor();
     await context.close();
   });
 

@@ -8,6 +8,7 @@ import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { loadPathsOfJob } from '../../reading/load-paths-of-job.ts';
 import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
+import { rigOfJob } from '../../reading/rig-of-job.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
@@ -46,7 +47,10 @@ export default function JobPage({ id }: { readonly id: Id }) {
   const fitting = job.fitting === null ? undefined : book.fittings[job.fitting];
   const outing = job.outing === null ? undefined : book.outings[job.outing];
   const held = job.heldTo === null ? undefined : book.jobDays[job.heldTo];
-  const loadPaths = loadPathsOfJob(book, job);
+  const loads = [
+    ...loadPathsOfJob(book, job).map((path) => ({ name: path.name, at: ['path', path.id] })),
+    ...rigOfJob(book, { id, job }),
+  ];
   const spent = Object.values(book.log)
     .filter((entry) => entry.job === id && entry.spent_min !== null)
     .reduce((sum, entry) => sum + (entry.spent_min ?? 0), 0);
@@ -103,11 +107,11 @@ export default function JobPage({ id }: { readonly id: Id }) {
               .join('; ')}
           </Fact>
         )}
-        {loadPaths.length > 0 && (
+        {loads.length > 0 && (
           <Fact name="loads">
-            {loadPaths.map((path) => (
-              <a key={path.id} className="button words" href={address('boat', 'loads', 'path', path.id)}>
-                {path.name}
+            {loads.map(({ name, at }) => (
+              <a key={name} className="button words" href={address('boat', 'loads', ...at)}>
+                {name}
               </a>
             ))}
           </Fact>
