@@ -16,13 +16,14 @@ import { outsideRunInLines, tableInMarkdown } from '../checks/report.ts';
 import { judgeFolder as judgeSuns } from '../checks/solar/judge-suns.ts';
 import { fileHolds, folderInLines as sunsInLines } from '../checks/solar/suns-in-lines.ts';
 import { subjects } from '../checks/subjects.ts';
+import { heavierBoard } from './heavier-board.ts';
 import { reference } from './reference.ts';
 
 const usage = `npm run check                     the kept rows, the handbook where it lies beside the project, and the rest
 npm run check -- --rows FOLDER    any folder of JSON files of rows in the handbook's form
 npm run check -- --battery FOLDER any folder of measured batteries: what was still to come, held against the estimate
 npm run check -- --solar FOLDER   any folder of measured sun: each day’s energy, held against the clear sky and the band
-npm run check -- --readme         the same as the first, and writes checks/README.md and docs/reference.md
+npm run check -- --readme         the same as the first, and writes checks/README.md, docs/reference.md and docs/heavier-board.md
 npm run check -- --keep           takes the mapped rows of the handbook into checks/<subject>/rows.json`;
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
@@ -91,6 +92,7 @@ function runAll(write: boolean): number {
   if (write) {
     writeFileSync(fileURLToPath(new URL('../checks/README.md', import.meta.url)), readme(results, others));
     writeFileSync(fileURLToPath(new URL('../docs/reference.md', import.meta.url)), reference(questions()));
+    writeFileSync(fileURLToPath(new URL('../docs/heavier-board.md', import.meta.url)), heavierBoard(questions()));
   }
   say(sound ? 'All checks hold.' : 'A check does not hold.');
   return sound ? 0 : 1;

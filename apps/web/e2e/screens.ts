@@ -195,6 +195,40 @@ const shots: readonly Shot[] = [
       await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
+  { name: 'hoist', at: '#/boat/loads/hoist' },
+  {
+    name: 'hoist-heavier',
+    at: '#/boat/loads/hoist',
+    after: async (page) => {
+      await page.getByRole('textbox', { name: /^What if the board weighed/ }).fill('93');
+      await page.getByRole('button', { name: 'Find its wire and tackle' }).click();
+      await page.locator('.hoist-answer').waitFor();
+    },
+  },
+  {
+    name: 'hoist-figure',
+    at: '#/boat/loads/hoist',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Most in the wire/ }).click();
+      await page.locator('dialog h2').nth(0).waitFor();
+    },
+  },
+  {
+    name: 'hoist-change',
+    at: '#/boat/loads/hoist',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change it' }).click();
+      await page.getByRole('textbox', { name: /^Weight/ }).waitFor();
+    },
+  },
+  {
+    name: 'hoist-pull',
+    at: '#/boat/loads/hoist',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Enter a pull' }).click();
+      await page.getByRole('textbox', { name: /^It reads/ }).waitFor();
+    },
+  },
   { name: 'outlet', at: '#/boat/circuits/outlet' },
   {
     name: 'outlet-found',

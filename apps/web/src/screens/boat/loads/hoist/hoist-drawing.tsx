@@ -5,7 +5,7 @@ import { forceSaid } from '#reckoning';
 
 const width = 358;
 /** Room round the drawing for its words. [px] */
-const margin = { x: 16, top: 24, bottom: 34 } as const;
+const margin = { x: 46, top: 24, bottom: 34 } as const;
 
 interface At {
   /** aft of the pivot, or of the case's middle. [m] */
@@ -77,7 +77,7 @@ export function HoistDrawing({
   const all = [now, ...ends].flatMap(({ outline, lead }) => [...outline, lead, { x: 0, y: 0 }]);
   const left = Math.min(...all.map(({ x }) => x));
   const right = Math.max(...all.map(({ x }) => x));
-  const bottom = Math.min(...all.map(({ y }) => y)) - 0.22;
+  const bottom = Math.min(...all.map(({ y }) => y)) - 0.04;
   const top = Math.max(...all.map(({ y }) => y));
   const scale = Math.min((width - 2 * margin.x) / (right - left), 330 / (top - bottom));
   const height = margin.top + margin.bottom + (top - bottom) * scale;
@@ -125,7 +125,7 @@ export function HoistDrawing({
       <path className="hoist-weight" d={`M${mass.x} ${mass.y}v28m-5 -7l5 7l5 -7`} />
       <circle className="hoist-mass" cx={mass.x} cy={mass.y} r="4" />
       {turns && (
-        <text x={pivot.x} y={pivot.y - 12} textAnchor={pivot.x < 60 ? 'start' : 'middle'}>
+        <text x={inset - 5} y={pivot.y + 4} textAnchor="end">
           pivot
         </text>
       )}

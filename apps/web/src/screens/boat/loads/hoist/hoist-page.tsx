@@ -84,16 +84,10 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
         ]}
       />
       <div className="hoist-sides">
-        <div>
+        <div className="hoist-moves">
           {told.kind === 'told' && <HoistTravelPart key={hoistedIn} record={record} told={told} />}
-          {told.kind === 'told' && (
-            <section aria-labelledby="hoist-changes">
-              <h2 id="hoist-changes">What each change would do</h2>
-              <ChangesPart id={id} changes={told.changes} />
-            </section>
-          )}
         </div>
-        <div>
+        <div className="hoist-says">
           {told.kind === 'told' && (
             <section aria-labelledby="hoist-figures">
               <h2 id="hoist-figures">What it asks</h2>
@@ -144,6 +138,14 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
             <h2 id="hoist-pulls">What it was seen to pull</h2>
             <PullsPart book={book} id={id} record={record} />
           </section>
+        </div>
+        <div className="hoist-more">
+          {told.kind === 'told' && (
+            <section aria-labelledby="hoist-changes">
+              <h2 id="hoist-changes">What each change would do</h2>
+              <ChangesPart id={id} changes={told.changes} />
+            </section>
+          )}
           <section aria-labelledby="hoist-care">
             <h2 id="hoist-care">Take care</h2>
             {told.cautions.map((line) => (

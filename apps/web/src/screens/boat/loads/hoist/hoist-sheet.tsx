@@ -69,7 +69,7 @@ export default function HoistSheet({
           <h3 className="hoist-fields">The board</h3>
           <PlateFields draft={draft} set={set} faults={faults} />
           <PickField
-            label="It"
+            label="The board"
             value={draft.moves}
             onChange={(moves) => set('moves', moves)}
             options={[
