@@ -151,6 +151,12 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.locator('.fastened-answer').waitFor();
     },
   ],
+  ['the load paths', '#/boat/loads/path'],
+  ['a load path', '#/boat/loads/path/rode'],
+  ['how a part of a load path is worked out', '#/boat/loads/path/rode', open(/^Chain, 10 m/)],
+  ['a part of a load path', '#/boat/loads/path/rode', open('Add a part')],
+  ['a load on a path', '#/boat/loads/path/rode', open('Add a load')],
+  ['a load path being changed', '#/boat/loads/path/rode', open('Change its name or use')],
   ['the gauge card', '#/boat/loads/gauge-card'],
   ['the stays', '#/boat/loads/stays'],
   ['a stay', '#/boat/loads/stays/cap-starboard'],

@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LoadPathRecord, PathPartRecord } from '#boat-book';
+import { anyPart } from '../../loads/src/path/testing/any-part.ts';
 import { caseInWind, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
 import { loadPathTold } from './load-path-told.ts';
 
@@ -78,9 +80,65 @@ describe('what there is to mend in a load path', () => {
     expect(weak.map(({ part, toGet }) => ({ part, toGet }))).toEqual([{ part: 'line', toGet: 'Nylon rope, 12 mm' }]);
   });
 
+  it('tells two parts apart that are called the same', () => {
+    const record = rode({ name: '', size_mm: 10, pin_mm: 10 });
+    const other = { ...record.parts[3]!, id: 'other' };
+    const mends = found({ ...record, parts: [...record.parts, other] }).map(({ mend }) => mend);
+    expect(mends).toContain('Change the stainless shackle, 10 mm (part 4)');
+    expect(mends).toContain('Change the stainless shackle, 10 mm (part 6)');
+  });
+
   it('is a part with a mark on it where no table has a size that bears it', () => {
     const weak = found(rode({}, 90_000)).find(({ part }) => part === 'line');
     expect(weak?.toGet).toMatch(/^Rope: one marked for 90\.0 kN/);
+  });
+});
+
+describe('whatever a path is made of', () => {
+  const anyPath: fc.Arbitrary<LoadPathRecord> = fc.record({
+    name: fc.constant('Path'),
+    use: fc.constantFrom('standing-rigging', 'running-rigging', 'ground-tackle', 'hoist'),
+    zone: fc.constant(null),
+    note: fc.constant(''),
+    parts: fc.array(anyPart, { minLength: 1, maxLength: 8 }).map((parts) =>
+      parts.map(
+        ({ years, ...part }, i): PathPartRecord => ({
+          ...part,
+          id: String(i),
+          name: '',
+          since: years === null ? null : today,
+          juryRig: null,
+        }),
+      ),
+    ),
+    cases: fc
+      .double({ min: 0.1, max: 1e6, noNaN: true })
+      .map((force_N) => [{ id: 'one', name: 'One', force_N, wind_kn: 20, from: '' }]),
+  });
+
+  it('is told in figures that are figures, and everything found is about a part that is there', () => {
+    fc.assert(
+      fc.property(anyPath, (record) => {
+        const told = loadPathTold('path', record, today);
+        const mendings = pathMendings(record, told, told.cases[0]!, today);
+        const jobs = mendings.map((mending) => [pathJob(record, mending, 'store'), pathStore(record, mending)]);
+        expect(JSON.stringify([told, jobs])).not.toMatch(/NaN|Infinity|undefined/);
+        for (const { part } of mendings) expect(record.parts.some(({ id }) => id === part)).toBe(true);
+        // one thing to do is asked for once, and names one part
+        expect(new Set(mendings.map(({ mend }) => mend)).size).toBe(mendings.length);
+      }),
+    );
+  });
+
+  it('has something to mend for every part that works at more than it may', () => {
+    fc.assert(
+      fc.property(anyPath, (record) => {
+        const told = loadPathTold('path', record, today);
+        const over = told.cases[0]!.shares.some((share) => share !== null && share > 1);
+        const fails = pathMendings(record, told, told.cases[0]!, today).some(({ gravity }) => gravity === 'fails');
+        if (over) expect(fails).toBe(true);
+      }),
+    );
   });
 });
 

@@ -22,7 +22,13 @@ const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1
 /** A name inside a sentence: `Anchor shackle` is written small, `M6 bolt` is not. */
 const inSentence = (name: string) =>
   /^\p{Lu}[\p{Ll} ]/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-const called = (part: PathPartRecord) => inSentence(part.name.trim() || partInWords(part));
+const plainly = (part: PathPartRecord) => inSentence(part.name.trim() || partInWords(part));
+
+/** What a part is called; where two of a path are called the same, with its place. */
+function called({ parts }: LoadPathRecord, part: PathPartRecord): string {
+  const same = parts.filter((other) => plainly(other) === plainly(part)).length > 1;
+  return same ? `${plainly(part)} (part ${parts.indexOf(part) + 1})` : plainly(part);
+}
 
 /** A load in another wind than its own: it grows with the wind’s square. One that is not the wind’s stays as it is. */
 export function caseInWind(record: LoadCaseRecord, wind_kn: number): LoadCaseRecord {
@@ -78,7 +84,7 @@ function mendingOf(record: LoadPathRecord, told: LoadPathTold, finding: PathFind
   if (part === undefined || finding.gravity === 'not known') return [];
   const { wrong, right } = finding;
   if (finding.gravity === 'look to it') {
-    const mend = here.length > 1 ? null : secured(part);
+    const mend = here.length > 1 ? null : secured(record, part);
     return mend === null ? [] : [{ part: part.id, gravity: 'look', wrong, right, mend, toGet: null }];
   }
   const gone = told.parts.find(({ id }) => id === part.id)?.state === 'replace';
@@ -88,7 +94,7 @@ function mendingOf(record: LoadPathRecord, told: LoadPathTold, finding: PathFind
       gravity: 'fails',
       wrong,
       right,
-      mend: gone ? `Replace the ${called(part)}` : `Change the ${called(part)}`,
+      mend: gone ? `Replace the ${called(record, part)}` : `Change the ${called(record, part)}`,
       toGet:
         here.length > 1 ? `${capital(part.kind)}: ${inSentence(right).replace(/\.$/, '')}` : capital(partInWords(part)),
     },
@@ -96,10 +102,10 @@ function mendingOf(record: LoadPathRecord, told: LoadPathTold, finding: PathFind
 }
 
 /** What keeps a part from coming undone, as a job is called; null: nothing of the kind. */
-function secured(part: PathPartRecord): string | null {
-  if (part.kind === 'shackle') return `Mouse the ${called(part)}`;
-  if (part.kind === 'pin') return `Secure the ${called(part)}`;
-  return part.kind === 'rigging screw' ? `Lock the ${called(part)}` : null;
+function secured(record: LoadPathRecord, part: PathPartRecord): string | null {
+  if (part.kind === 'shackle') return `Mouse the ${called(record, part)}`;
+  if (part.kind === 'pin') return `Secure the ${called(record, part)}`;
+  return part.kind === 'rigging screw' ? `Lock the ${called(record, part)}` : null;
 }
 
 /** The parts over their working load, each rope or wire together with its knots, splices and terminals. */
@@ -146,11 +152,11 @@ function tooWeak(
     wrong: over
       .map(
         (each) =>
-          `The ${called(record.parts[each.i]!)} bears ${forceInWords(each.load_N)}, and may work at ${forceInWords(each.atMost_N)}.`,
+          `The ${called(record, record.parts[each.i]!)} bears ${forceInWords(each.load_N)}, and may work at ${forceInWords(each.atMost_N)}.`,
       )
       .join(' '),
     right: `${capital(stronger ?? marked)}.`,
-    mend: `Fit a stronger ${called(part)}`,
+    mend: `Fit a stronger ${called(record, part)}`,
     toGet:
       stronger === null ? `${capital(part.kind === 'fitting' ? part.what : part.kind)}: ${marked}` : capital(stronger),
   };
@@ -203,7 +209,7 @@ export function pathStore(record: LoadPathRecord, { part, toGet }: PathMending):
     onHand: false,
     expected: null,
     lead_days: null,
-    note: `For ${record.name}${old ? `, in place of the ${called(old)}` : ''}. Measure the parts beside it first.`,
+    note: `For ${record.name}${old ? `, in place of the ${called(record, old)}` : ''}. Measure the parts beside it first.`,
   };
 }
 

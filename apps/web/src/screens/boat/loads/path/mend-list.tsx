@@ -38,15 +38,17 @@ export function MendList({
               <span className="path-right">Right would be: {small(mending.right)}</span>
             </p>
             {mending.toGet !== null && <p className="soft small">To get: {mending.toGet}.</p>}
-            <MendButton book={book} path={path} mending={mending} />
-            <button
-              type="button"
-              className="words path-change"
-              aria-label={`Change: ${nameOf(mending.part)}`}
-              onClick={() => onChange(mending.part)}
-            >
-              Change
-            </button>
+            <div className="path-acts">
+              <MendButton book={book} path={path} mending={mending} />
+              <button
+                type="button"
+                className="words"
+                aria-label={`Change: ${nameOf(mending.part)}`}
+                onClick={() => onChange(mending.part)}
+              >
+                Change
+              </button>
+            </div>
           </div>
         </li>
       ))}

@@ -34,14 +34,13 @@ export function PathPicture({
   const { boat } = book;
   const anchored = record.use === 'ground-tackle';
   const rigged = record.use === 'standing-rigging' || record.use === 'running-rigging';
-  const stance = { mastUp: rigged, boardDown: stanceOf(book).boardDown ?? false };
+  const stance = { mastUp: true, boardDown: stanceOf(book).boardDown ?? false };
   const profile = boatProfile(boat, stance);
   const [from, to] = runOf(book, record);
   const [left, right] = [Math.min(profile.left, to.x, from.x), Math.max(profile.right, to.x, from.x)];
-  const [top, bottom] = [
-    Math.max(profile.top, from.y) + (record.use === 'hoist' ? 0.25 * boat.length_m : 0.3),
-    Math.min(profile.bottom, to.y) - 0.3,
-  ];
+  // what runs low is drawn without the rig above it
+  const highest = rigged ? Math.max(profile.top, from.y) : mastFoot(boat) + 0.2 * boat.length_m;
+  const [top, bottom] = [highest + 0.3, Math.min(profile.bottom, to.y) - 0.3];
   const scale = Math.min((width - 16) / (right - left), 340 / (top - bottom));
   const margin = (width - (right - left) * scale) / 2;
   // the bow looks to the right, as on the Boat place
