@@ -359,6 +359,14 @@ const shots: readonly Shot[] = [
     },
   },
   {
+    name: 'rode-circle',
+    at: '#/boat/loads/rode',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Swings to/ }).click();
+      await page.locator('dialog').waitFor();
+    },
+  },
+  {
     name: 'rode-change',
     at: '#/boat/loads/rode',
     after: async (page) => {

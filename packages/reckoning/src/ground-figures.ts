@@ -89,7 +89,10 @@ export function loadFigure(pull: AnsweredAsk, load_N: number): GroundFigure {
       : of === ''
         ? 'by drag: she is larger than the table'
         : `by drag, sheering about counted; by ${of}, less`,
-    working: workingOf(pull),
+    working: workingOf(
+      pull,
+      'The table’s load at this wind with the current on top, or the drag of wind and current times the surge: the greater is taken.',
+    ),
   };
 }
 
@@ -119,7 +122,10 @@ export function veerFigure(
       enough_m === null
         ? `there is ${figureSaid(rodeLength_m(rode))} m`
         : `${parts.join(' and ')}, ${(enough_m / height_m).toFixed(1)} times the height of the bow over the seabed at high water`,
-    working: workingOf(veer),
+    working: workingOf(
+      veer,
+      `The least length that keeps the pull at the anchor within ${degrees(rode.limit_deg)} at high water, chain first, found by halving; rounded up to whole metres.`,
+    ),
   };
 }
 
@@ -136,7 +142,10 @@ export function anchorFigure({ rode, angle_deg, within }: GroundPlaces, lying: A
           ? `all of it is lifted; up to ${degrees(rode.limit_deg)} is trusted`
           : `${degrees(rode.limit_deg)} is as much as you trust it with`
     }`,
-    working: workingOf(lying),
+    working: workingOf(
+      lying,
+      'The pull is level all the way but for the weight that hangs: tan α is what is left of it at the anchor over the level pull.',
+    ),
   };
 }
 
@@ -149,7 +158,10 @@ export function bowFigure({ rode, is_m }: GroundPlaces, lying: AnsweredAsk): Gro
     note: joint
       ? `${kN(numberOf(lying.answer, 'T above the chain'))} where chain and rope meet; it is ${numberOf(lying.answer, 'stretch').toFixed(1)} m longer than at rest`
       : 'what roller, cleat and every link bear',
-    working: workingOf(lying),
+    working: workingOf(
+      lying,
+      'The level pull, and the weight of all that hangs below the bow with what lifts at the anchor: √(H² + V²).',
+    ),
   };
 }
 
@@ -192,7 +204,7 @@ export function holdsFigure({ boat, rode, anchorage, is_m, bearers }: GroundPlac
           ),
         ],
       },
-      ...workingOf(lying).slice(1),
+      ...workingOf(lying, '').slice(1),
     ],
   };
 }
@@ -215,7 +227,10 @@ export function seaFigure(lying: AnsweredAsk): GroundFigure {
     title: `A sea that carries her back ${assumedCarried_m} m`,
     figure: typeof carried === 'number' ? kN(carried) : 'a snatch',
     note: typeof carried === 'number' ? 'what the rode then pulls, with no time to veer' : (carried ?? ''),
-    working: workingOf(lying),
+    working: workingOf(
+      lying,
+      `The load at which the rode reaches ${assumedCarried_m} m farther than it lies, found by halving: it gives by stretching and by lifting, and nothing else is counted.`,
+    ),
   };
 }
 
@@ -225,7 +240,10 @@ export function circleFigure(lying: AnsweredAsk): GroundFigure {
     title: 'Swings to',
     figure: `${Math.ceil(numberOf(lying.answer, 'R'))} m`,
     note: `from the anchor to her stern at low water; ${Math.ceil(numberOf(lying.answer, 'R taut'))} m with the rode drawn straight`,
-    working: workingOf(lying),
+    working: workingOf(
+      lying,
+      'The rode’s level reach at low water and her length; drawn straight, √(L² − h²) and her length.',
+    ),
   };
 }
 
@@ -254,9 +272,9 @@ export function underFigure({ boat, anchorage }: GroundPlaces): GroundFigure {
 export type AnsweredAsk = Extract<Asked, { readonly kind: 'answered' }>;
 
 /** How an answer came about, in lines. */
-function workingOf({ answer, assumed }: AnsweredAsk): readonly WorkingTold[] {
+function workingOf({ answer, assumed }: AnsweredAsk, how: string): readonly WorkingTold[] {
   return [
-    { title: 'How', lines: [...answer.results, ...answer.working].flatMap(lineOf) },
+    { title: 'How', lines: [how, ...[...answer.results, ...answer.working].flatMap(lineOf)] },
     ...(assumed.length === 0
       ? []
       : [

@@ -5,7 +5,7 @@ import { assumedWindage_m2, type GroundTold, groundTold } from './ground-told.ts
 const book = demoBook('2026-05-01');
 const rode = book.rodes.bower!;
 const at = (change: Partial<NonNullable<typeof rode.anchorage>> = {}, out_m: number | null = null, other = rode) =>
-  groundTold(book.boat, other, { ...rode.anchorage!, ...change }, out_m);
+  groundTold(book, other, { ...rode.anchorage!, ...change }, out_m);
 const told = (...asked: Parameters<typeof at>): GroundTold => {
   const found = at(...asked);
   if (found.kind !== 'told') throw new Error(found.wrong);
@@ -58,6 +58,11 @@ describe('a rode in an anchorage', () => {
   it('says what stands against it besides', () => {
     expect(told({ depth_m: 0.8, fall_m: 0.6 }).against.join(' ')).toContain('she takes the ground');
     expect(told({}, null, { ...rode, chain: null }).against.join(' ')).toContain('chafes');
+    const thicker = { ...rode, chain: { size_mm: 8, length_m: 10 } } as const;
+    expect(told({}, null, thicker).against).toEqual([
+      'Here it has 8 mm chain, its load path 6 mm chain: measure, and change the one that is wrong.',
+    ]);
+    expect(told().against).toEqual([]);
   });
 
   it('gives its pull as a load case, with the wind it is for', () => {

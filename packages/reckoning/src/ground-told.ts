@@ -1,5 +1,13 @@
 /** A rode in an anchorage: what pulls, how it lies, what to veer, in sentences with their numbers. */
-import type { AnchorageRecord, Boat, LoadCaseRecord, OperationFields, RodeRecord } from '#boat-book';
+import type {
+  AnchorageRecord,
+  Boat,
+  Book,
+  LoadCaseRecord,
+  LoadPathRecord,
+  OperationFields,
+  RodeRecord,
+} from '#boat-book';
 import {
   chainPiece,
   groundQuestions,
@@ -59,6 +67,8 @@ export interface GroundTold {
   /** what else there is to say against it */
   readonly against: readonly string[];
   readonly drawing: GroundDrawing;
+  /** from the anchor to her stern at low water: with this load, and with the rode drawn straight. [m] */
+  readonly circle: { readonly lying_m: number; readonly taut_m: number };
   /** the pull in the rode at the bow, as a load case of its load path */
   readonly loadCase: Omit<LoadCaseRecord, 'id'>;
   /** the rope that would be long and strong enough; null: hers is, or none would be */
@@ -81,7 +91,7 @@ export function assumedWindage_m2({ beam_m, freeboard_m, cabin, mastHeight_m }: 
  * @param out_m  what is out, from the anchor; null: as much as it takes, in whole metres, or all there is
  */
 export function groundTold(
-  boat: Boat,
+  { boat, loadPaths }: Pick<Book, 'boat' | 'loadPaths'>,
   rode: RodeRecord,
   anchorage: AnchorageRecord,
   out_m: number | null,
@@ -142,8 +152,9 @@ export function groundTold(
       circleFigure(lying),
       underFigure(places),
     ],
-    against: againstOf(places),
+    against: [...againstOf(places), ...disagreements(rode, loadPaths[rode.path ?? ''])],
     drawing,
+    circle: { lying_m: numberOf(answer, 'R'), taut_m: numberOf(answer, 'R taut') },
     loadCase: {
       name: `At anchor in ${figureSaid(anchorage.wind_kn)} kn`,
       force_N: Math.round(atBow_N),
@@ -273,6 +284,31 @@ function againstOf({ boat, rode, anchorage }: GroundPlaces): readonly string[] {
     ...(rode.rope?.fibre === 'polypropylene'
       ? ['Polypropylene floats: slack, it lies where a propeller cuts it.']
       : []),
+  ];
+}
+
+/** Where its load path has chain or rope of another size or fibre: one of the two is not what lies in the locker. */
+function disagreements({ chain, rope }: RodeRecord, path: LoadPathRecord | undefined): readonly string[] {
+  const other = (here: string | null, there: readonly string[]) =>
+    here !== null && there.length > 0 && !there.includes(here)
+      ? [`Here it has ${here}, its load path ${there.join(' and ')}: measure, and change the one that is wrong.`]
+      : [];
+  const parts = path?.parts ?? [];
+  return [
+    ...other(
+      chain && `${chain.size_mm} mm chain`,
+      parts.flatMap((part) => (part.kind === 'chain' ? [`${part.size_mm} mm chain`] : [])),
+    ),
+    ...other(
+      rope && `${rope.size_mm} mm ${fibreInWords[rope.fibre]}`,
+      parts.flatMap((part) =>
+        part.kind === 'rope'
+          ? [
+              `${part.size_mm} mm ${part.fibre === 'polyethylene-braid' ? 'braided polyethylene' : fibreInWords[part.fibre]}`,
+            ]
+          : [],
+      ),
+    ),
   ];
 }
 

@@ -1,4 +1,5 @@
 /** Figures one under the other; a tap on one opens how it is worked out. */
+import type { ReactNode } from 'react';
 import type { GroundFigure } from '#reckoning';
 import { Sheet } from '../../../../parts/sheet.tsx';
 import { WorkingParts } from '../../../../parts/working-parts.tsx';
@@ -25,10 +26,20 @@ export function FigureRows({
   );
 }
 
-export function FigureSheet({ figure, onClose }: { readonly figure: GroundFigure; readonly onClose: () => void }) {
+export function FigureSheet({
+  figure,
+  onClose,
+  children,
+}: {
+  readonly figure: GroundFigure;
+  readonly onClose: () => void;
+  /** a drawing of it */
+  readonly children?: ReactNode;
+}) {
   return (
     <Sheet title={`${figure.title}: ${figure.figure}`} onClose={onClose}>
-      <p>{figure.note}.</p>
+      <p>{`${figure.note.charAt(0).toUpperCase()}${figure.note.slice(1)}.`}</p>
+      {children}
       <WorkingParts working={figure.working} />
     </Sheet>
   );

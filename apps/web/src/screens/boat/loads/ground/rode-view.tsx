@@ -7,6 +7,7 @@ import { Mark } from '../../../../parts/mark.tsx';
 import { onDemand } from '../../../../parts/on-demand.ts';
 import { useRun } from '../../../../parts/use-run.ts';
 import { AnchorageSliders } from './anchorage-sliders.tsx';
+import { CircleDrawing } from './circle-drawing.tsx';
 import { FigureRows, FigureSheet } from './figure-rows.tsx';
 import { GroundDrawing } from './ground-drawing.tsx';
 import { RodeActs } from './rode-acts.tsx';
@@ -26,7 +27,7 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
   const [open, setOpen] = useState<GroundFigure['of'] | null>(null);
   const [changing, setChanging] = useState(false);
   const { run, refusal } = useRun();
-  const told = useMemo(() => groundTold(boat, rode, anchorage, out_m), [boat, rode, anchorage, out_m]);
+  const told = useMemo(() => groundTold(book, rode, anchorage, out_m), [book, rode, anchorage, out_m]);
   const kept = rode.anchorage !== null && same(rode.anchorage, anchorage);
   const move = (change: Partial<AnchorageRecord>) => setMoved((before) => ({ ...before, ...change }));
   const keep = async () => {
@@ -99,7 +100,11 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
       <Suspense fallback={null}>
         {changing && <RodeSheet book={book} id={id} onClose={() => setChanging(false)} />}
       </Suspense>
-      {shown && <FigureSheet figure={shown} onClose={() => setOpen(null)} />}
+      {shown && (
+        <FigureSheet figure={shown} onClose={() => setOpen(null)}>
+          {shown.of === 'circle' && told.kind === 'told' && <CircleDrawing boat={boat} {...told.circle} />}
+        </FigureSheet>
+      )}
     </div>
   );
 }
