@@ -39,7 +39,7 @@ export const boardAndRudder = recipesOf({
         tools: ['hand swager', 'wire cutter'],
         stores: [
           store('7 × 19 lifting wire, grade 316, thickness as the old', 'lifting wire', each('wire', 1, 0.5, 'm')),
-          store('Ferrules and thimbles for the wire', 'ferrules', each('ends', 2)),
+          store('Ferrules and thimbles for the wire', 'ferrules thimbles', each('ends', 2)),
         ],
         cautions: ['Bits of cut wire go into feet and bilges: sweep up with a magnet and a cloth.'],
       }),
@@ -93,7 +93,9 @@ export const boardAndRudder = recipesOf({
       }),
       step('Bush the worn hole: coat it with thickened epoxy round a waxed pin', [15, 30, 50], {
         needs: { air_min_C: 10 },
-        stores: [store('Epoxy, fast hardener', 'epoxy', plugs('washers', 'pin', 10), { holds: 500, word: 'kit' })],
+        stores: [
+          store('Epoxy, fast hardener', 'epoxy hardener', plugs('washers', 'pin', 10), { holds: 500, word: 'kit' }),
+        ],
         waits: [cures('Bush hardens round the waxed pin', 'epoxy-fast')],
         cautions: [care.resin],
       }),
@@ -101,7 +103,7 @@ export const boardAndRudder = recipesOf({
         setUps: [propped],
         tools: ['sealant gun', 'socket set'],
         stores: [
-          store('Sealing washers for the pivot', 'washers', each('washers')),
+          store('Sealing washers for the pivot', 'washers pivot', each('washers')),
           store('Polysulphide sealant', 'polysulphide', each('washers', 5, 10, 'ml'), tube),
         ],
         waits: [
@@ -157,7 +159,7 @@ export const boardAndRudder = recipesOf({
         setUps: [propped],
         stores: [
           store('Slot gasket, laminated sailcloth or rubber', 'gasket', each('slot', 2, 0.2, 'm')),
-          store('End stop screws, A4', 'screws', each('slot', 4, 2)),
+          store('End stop screws, A4', 'screws stop', each('slot', 4, 2)),
         ],
         window: { greatest_min: 40, past: { kind: 'forbidden' } },
         waits: [
@@ -200,8 +202,8 @@ export const boardAndRudder = recipesOf({
       step('Fill the bruises proud with epoxy and microballoons, a film over to shape the nose', [20, 30, 50], {
         needs: { dry: true, air_min_C: 10 },
         stores: [
-          store('Epoxy, fast hardener', 'epoxy', plugs('chips', 'wide', 'deep'), { holds: 500, word: 'kit' }),
-          store('Fairing powder for epoxy', 'filler', plugs('chips', 'wide', 'deep')),
+          store('Epoxy, fast hardener', 'epoxy hardener', plugs('chips', 'wide', 'deep'), { holds: 500, word: 'kit' }),
+          store('Fairing powder for epoxy', 'fairing powder', plugs('chips', 'wide', 'deep')),
         ],
         waits: [cures('Fairing gets hard enough to sand', 'epoxy-fast', { needs: { dry: true } })],
         cautions: [care.resin],
@@ -242,7 +244,7 @@ export const boardAndRudder = recipesOf({
       }),
       step('Ream the slack holes true and press in acetal bushes', [20, 40, 75], {
         tools: ['cordless drill', 'reamer'],
-        stores: [store('Acetal bushes for the pins', 'bushes', each('pairs', 2))],
+        stores: [store('Acetal bushes for the pins', 'acetal bushes', each('pairs', 2))],
         dusty: true,
         cautions: [care.drill],
       }),
@@ -251,7 +253,7 @@ export const boardAndRudder = recipesOf({
         tools: ['sealant gun', 'socket set'],
         stores: [
           store('Hybrid sealant', 'hybrid sealant', each('pairs', 15, 0, 'ml'), tube),
-          store('Gudgeon bolts, A4', 'bolts', each('pairs', 4)),
+          store('Gudgeon bolts, A4', 'gudgeon bolts', each('pairs', 4)),
         ],
         waits: [cures('Bedding behind the gudgeons cures', 'hybrid-sealant')],
       }),
@@ -293,8 +295,8 @@ export const boardAndRudder = recipesOf({
         needs: { dry: true, air_min_C: 10 },
         tools: ['clamps'],
         stores: [
-          store('Epoxy, fast hardener', 'epoxy', wetOut('area', 200, 3, 1), { holds: 0.5, word: 'kit' }),
-          store('Chopped fibre for epoxy', 'fibre', each('crack', 0.05, 0.05, 'kg')),
+          store('Epoxy, fast hardener', 'epoxy hardener', wetOut('area', 200, 3, 1), { holds: 0.5, word: 'kit' }),
+          store('Chopped fibre for epoxy', 'chopped fibre', each('crack', 0.05, 0.05, 'kg')),
         ],
         waits: [cures('Clamped joint sets', 'epoxy-fast')],
         cautions: [care.resin],
@@ -358,13 +360,15 @@ export const boardAndRudder = recipesOf({
       }),
       step('Wet the hole out with thin epoxy, then fill the oval with stiff mix round a waxed bolt', [15, 25, 40], {
         needs: { air_min_C: 10 },
-        stores: [store('Epoxy, fast hardener', 'epoxy', plugs('bolts', 'bolt', 'deep'), { holds: 500, word: 'kit' })],
+        stores: [
+          store('Epoxy, fast hardener', 'epoxy hardener', plugs('bolts', 'bolt', 'deep'), { holds: 500, word: 'kit' }),
+        ],
         waits: [cures('Bolt hole sets round wax', 'epoxy-fast')],
         cautions: [care.resin],
       }),
       step('Twist the waxed bolt out, fit tube washers and a new locknut, snug not crushing', [10, 15, 25], {
         tools: ['socket set'],
-        stores: [store('Bolt with locknut and broad washers, A4', 'bolts', each('bolts'))],
+        stores: [store('Tiller bolt with locknut and broad washers, A4', 'tiller bolt', each('bolts'))],
       }),
     ],
     proof: proof(

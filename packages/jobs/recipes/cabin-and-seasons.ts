@@ -196,7 +196,7 @@ export const cabinAndSeasons = recipesOf({
           notAlone: true,
           setUps: [mast('down'), coverOn],
           needs: { wind_max_kn: 12 },
-          stores: [store('Cord for cover ties', 'cord', each('length', 1, 5, 'm'))],
+          stores: [store('Cord for cover ties', 'cord cover', each('length', 1, 5, 'm'))],
           cautions: ['A cover fills like a sail: one at each end, and let go rather than be carried off the deck.'],
         },
       ),
@@ -233,7 +233,7 @@ export const cabinAndSeasons = recipesOf({
         [15, 25, 40],
         {
           setUps: [mast('down'), coverOff],
-          stores: [store('Split pins and rings, assorted', 'split pins', each('pins', 1, 6))],
+          stores: [store('Split pins and rings, assorted', 'split pins assorted', each('pins', 1, 6))],
           cautions: [care.strands],
         },
       ),

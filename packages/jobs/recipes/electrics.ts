@@ -45,7 +45,7 @@ export const electrics = recipesOf({
         'Check the new battery’s size, posts and kind against box, leads and charger before the old one is touched',
         [10, 15, 25],
         {
-          stores: [store('Battery, kind and size as the box and charger take', 'battery', each('batteries'))],
+          stores: [store('New battery, kind and size as the box and charger take', 'new battery', each('batteries'))],
           cautions: [
             'Lithium wants its own charge settings and is not charged below 0 °C. A spanner across either’s posts welds itself there.',
           ],
@@ -99,7 +99,7 @@ export const electrics = recipesOf({
         cautions: ['Hot air off the laminate and away from fuel and gas lines.'],
       }),
       step('Clip the run every 450 mm with a drip loop below the joint', [5, 15, 25], {
-        stores: [store('Cable clips', 'clips', each('joints', 2, 2))],
+        stores: [store('Cable clips', 'cable clips', each('joints', 2, 2))],
       }),
     ],
     proof: proof(
@@ -125,7 +125,7 @@ export const electrics = recipesOf({
       }),
       step('Pull the new twin in, sleeve it at the exit and leave a hand’s length at both ends', [15, 25, 45], {
         setUps: [mast('down')],
-        stores: [store('Tinned twin cable, size by its volt drop', 'cable', each('cable', 1, 0.6, 'm'))],
+        stores: [store('Tinned twin cable, size by its volt drop', 'twin cable', each('cable', 1, 0.6, 'm'))],
       }),
       step('Join the lamp with sealed crimps, tails looped down, gasket greased', [15, 25, 40], {
         setUps: [mast('down')],
@@ -172,7 +172,7 @@ export const electrics = recipesOf({
         [25, 45, 80],
         {
           stores: [
-            store('Smooth-bore hose to the pump’s tail', 'hose', each('hose', 1, 0.2, 'm')),
+            store('Smooth-bore hose to the pump’s tail', 'hose smooth', each('hose', 1, 0.2, 'm')),
             store('Hose clips, stainless', 'hose clips', always(2, '', 'one an end')),
           ],
         },
@@ -183,8 +183,12 @@ export const electrics = recipesOf({
         {
           tools: ['crimping pliers'],
           stores: [
-            store('Tinned twin, size by its volt drop', 'cable', each('wire', 1, 0.4, 'm')),
-            store('Fuse and holder, ampere as the pump’s label', 'fuse', always(1, '', 'one at the battery end')),
+            store('Tinned twin cable, size by its volt drop', 'twin cable', each('wire', 1, 0.4, 'm')),
+            store(
+              'Fuse and holder for the pump, ampere as its label',
+              'fuse pump',
+              always(1, '', 'one at the battery end'),
+            ),
           ],
           cautions: [care.dead],
         },
@@ -227,12 +231,12 @@ export const electrics = recipesOf({
         ],
       }),
       step('Wire battery to regulator first, through a fuse at the battery; let it find its volts', [15, 25, 40], {
-        stores: [store('Fuse and holder for the panel', 'fuse', always(1, '', 'one at the battery end'))],
+        stores: [store('Fuse and holder for the panel', 'fuse panel', always(1, '', 'one at the battery end'))],
         cautions: [care.dead],
       }),
       step('Lay the panel face down, gland its lead through the deck, plug it in last', [20, 35, 60], {
         stores: [
-          store('Twin lead for sun and weather', 'panel lead', each('lead', 1, 0.4, 'm')),
+          store('Panel lead, twin, for sun and weather', 'panel lead', each('lead', 1, 0.4, 'm')),
           store('Deck gland', 'gland', always(1, '', 'one through the deck')),
         ],
         cautions: ['A panel in light is live and cannot be switched off: face down or covered until the last plug.'],

@@ -26,7 +26,9 @@ export const groundTackle = recipesOf({
     steps: [
       step('Break out the old pin; try the new one through the chain’s end link and the anchor’s eye', [5, 15, 40], {
         tools: ['pliers', 'hammer'],
-        stores: [store('Galvanised shackle, its pin as thick as the end link takes', 'shackle', each('shackles'))],
+        stores: [
+          store('Galvanised shackle, its pin as thick as the end link takes', 'shackle galvanised', each('shackles')),
+        ],
         cautions: [
           'A seized pin flies when it lets go: goggles, and the anchor lashed so that it cannot drop on a foot.',
         ],
@@ -108,7 +110,9 @@ export const groundTackle = recipesOf({
       }),
       step('Draw the eye snug round its thimble and tuck five rounds against the lay, each pulled down', [25, 40, 75], {
         tools: ['fid'],
-        stores: [store('Thimble, galvanised, gauge to suit the rope', 'thimble', always(1, '', 'one an eye'))],
+        stores: [
+          store('Thimble, galvanised, gauge to suit the rope', 'thimble galvanised', always(1, '', 'one an eye')),
+        ],
       }),
       step('Taper the last two rounds by halves, roll it underfoot and whip the throat', [10, 15, 25], {
         stores: [store('Twine for the throat', 'twine', each('rope', 0.1, 0, 'm'))],
@@ -156,7 +160,7 @@ export const groundTackle = recipesOf({
         tools: ['cordless drill'],
         stores: [
           store('Butyl tape', 'butyl', each('length', 4, 200, 'mm'), { holds: 9000, word: 'roll' }),
-          store('Longer bolts, washers and nuts, A4', 'bolts', each('bolts')),
+          store('Longer bolts, washers and nuts, A4', 'longer bolts', each('bolts')),
         ],
         dusty: true,
         waits: [

@@ -95,8 +95,8 @@ export const hullAndDeck = recipesOf({
         needs: { dry: true, air_min_C: 10 },
         setUps: [coverOff],
         stores: [
-          store('Epoxy, slow hardener', 'epoxy', wetOut('area', 2000, 1, 1), { holds: 1, word: 'kit' }),
-          store('Core to the old thickness', 'core', each('area', 1.1, 0, 'm²')),
+          store('Epoxy, slow hardener', 'epoxy slow', wetOut('area', 2000, 1, 1), { holds: 1, word: 'kit' }),
+          store('Core to the old thickness', 'core thickness', each('area', 1.1, 0, 'm²')),
         ],
         waits: [cures('Core bond cures', 'epoxy-slow', { needs: { dry: true } })],
         cautions: [care.resin],
@@ -105,7 +105,7 @@ export const hullAndDeck = recipesOf({
         needs: { dry: true, air_min_C: 10 },
         setUps: [coverOff],
         stores: [
-          store('Epoxy for the joint', 'epoxy', wetOut('area', 600, 2, 1), { holds: 1, word: 'kit' }),
+          store('Epoxy for the joint', 'epoxy joint', wetOut('area', 600, 2, 1), { holds: 1, word: 'kit' }),
           store('Biaxial glass, 300 g/m²', 'biaxial', each('area', 1, 0.5, 'm²')),
         ],
         waits: [cures('Scarf cures', 'epoxy-slow', { needs: { dry: true } })],
@@ -285,7 +285,7 @@ export const hullAndDeck = recipesOf({
       }),
       step('Fill spent screw holes with thick epoxy on matchsticks', [15, 25, 40], {
         needs: { air_min_C: 10 },
-        stores: [store('Epoxy, fast hardener', 'epoxy', plugs('screws', 5, 20), { holds: 500, word: 'kit' })],
+        stores: [store('Epoxy, fast hardener', 'epoxy hardener', plugs('screws', 5, 20), { holds: 500, word: 'kit' })],
         waits: [cures('Screw holes set', 'epoxy-fast')],
         cautions: [care.resin],
       }),
@@ -311,7 +311,7 @@ export const hullAndDeck = recipesOf({
             },
             { holds: 290, word: 'tube' },
           ),
-          store('Screws for the strake, A4', 'screws', each('screws', 1, 4)),
+          store('Screws for the strake, A4', 'screws strake', each('screws', 1, 4)),
         ],
         waits: [cures('Beads behind the strake cure', 'polyurethane-sealant')],
         cautions: ['Uncured polyurethane is on everything by evening: gloves, and spirit on the rag not on skin.'],

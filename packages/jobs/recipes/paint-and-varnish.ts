@@ -41,7 +41,7 @@ export const paintAndVarnish = recipesOf({
         needs: { ...varnishingAir, daylight: true },
         setUps: [coverOff],
         wet: true,
-        stores: [store('Varnish, one pot', 'varnish', coats('area', 2, 14), tin(0.375))],
+        stores: [store('Varnish, one pot', 'varnish one', coats('area', 2, 14), tin(0.375))],
         waits: [cures('First varnish coat dries', 'varnish-one-pot', { needs: { dry: true }, wet: true })],
         cautions: [care.solvent, care.rags],
       }),
@@ -98,7 +98,7 @@ export const paintAndVarnish = recipesOf({
         needs: varnishingAir,
         wet: true,
         stores: [
-          store('Varnish, one pot', 'varnish', coats('area', 6, 14), tin(0.375)),
+          store('Varnish, one pot', 'varnish one', coats('area', 6, 14), tin(0.375)),
           store('Thinner of the varnish’s maker', 'thinner', coats('area', 1, 45)),
         ],
         waits: [cures('Thinned coat dries', 'varnish-one-pot', { needs: { dry: true }, wet: true })],

@@ -30,7 +30,7 @@ export const runningRigging = recipesOf({
         [5, 15, 25],
         {
           stores: [
-            store('Low-stretch braid, thickness as the old', 'halyard', each('length', 1, 1, 'm')),
+            store('Low-stretch braid, thickness as the old', 'braid thickness', each('length', 1, 1, 'm')),
             store('Waxed twine', 'twine', always(1, 'm', 'three stitches')),
           ],
         },
@@ -109,7 +109,7 @@ export const runningRigging = recipesOf({
       ),
       step('Slosh them in mild soap inside a pillowcase; rinse till the water runs clear', [15, 25, 40], {
         features: ['water'],
-        stores: [store('Mild liquid soap', 'soap', each('length', 2, 0, 'ml'))],
+        stores: [store('Mild liquid soap', 'mild soap', each('length', 2, 0, 'ml'))],
       }),
       step('Hang the coils in shade with air through, and look along each while it dries', [10, 15, 30], {
         waits: [lasts('Coils dry in shade', 2880, 'two days in moving air is common practice; never by a heater')],
@@ -204,7 +204,7 @@ export const runningRigging = recipesOf({
     steps: [
       step('Cut control wire with an allowance of thirty diameters an eye, ends taped before the cut', [5, 10, 15], {
         tools: ['wire cutter'],
-        stores: [store('7 × 19 wire, grade 316, thickness as asked', 'wire', each('wire', 1, 0.4, 'm'))],
+        stores: [store('7 × 19 wire, grade 316, thickness as asked', '7 19 wire', each('wire', 1, 0.4, 'm'))],
         cautions: [care.strands],
       }),
       step(
@@ -212,7 +212,7 @@ export const runningRigging = recipesOf({
         [10, 20, 35],
         {
           tools: ['hand swager'],
-          stores: [store('Copper ferrules and thimbles to the wire', 'ferrules', each('thick', 1, 0))],
+          stores: [store('Copper ferrules and thimbles to the wire', 'copper ferrules', each('thick', 1, 0))],
           cautions: ['Gauge each pressed ferrule: an over-pressed one cuts strands inside. Fingers out of the jaws.'],
         },
       ),
@@ -261,7 +261,7 @@ export const runningRigging = recipesOf({
         setUps: [mast('down')],
         needs: { air_min_C: 5 },
         stores: [
-          store('Screws or rivets, A4', 'screws', each('screws', 1, 2)),
+          store('Screws or rivets, A4', 'screws rivets', each('screws', 1, 2)),
           store('Threadlocker, medium', 'threadlocker', each('screws', 0.2, 0, 'ml'), { holds: 10, word: 'bottle' }),
         ],
         waits: [cures('Threadlocker takes before the fitting is loaded', 'threadlocker')],

@@ -132,7 +132,7 @@ export const safetyGear = recipesOf({
         {
           stores: [
             store('Jackstay webbing with sewn eyes', 'jackstay', each('jackstay', 1, 0, 'm')),
-            store('4 mm cord for lashings', 'cord', each('tethers', 2, 0, 'm')),
+            store('4 mm cord for lashings', 'cord lashings', each('tethers', 2, 0, 'm')),
           ],
         },
       ),
@@ -163,7 +163,7 @@ export const safetyGear = recipesOf({
         needs: { dry: true, air_min_C: 5 },
         tools: ['sealant gun', 'socket set'],
         stores: [
-          store('Ladder bolts, A4, with broad washers', 'bolts', each('bolts')),
+          store('Ladder bolts, A4, with broad washers', 'ladder bolts', each('bolts')),
           store('Hybrid sealant', 'hybrid sealant', each('bolts', 6, 0, 'ml'), { holds: 290, word: 'tube' }),
         ],
         waits: [

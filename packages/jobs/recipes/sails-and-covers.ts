@@ -51,7 +51,7 @@ export const sailsAndCovers = recipesOf({
       step('Hose both faces on a clean lawn, dab mildew with mild soap and a soft brush, no scrubbing', [30, 50, 80], {
         features: ['water'],
         tools: ['hose'],
-        stores: [store('Mild soap for sails', 'soap', each('area', 10, 50, 'ml'))],
+        stores: [store('Mild soap for sails', 'mild soap', each('area', 10, 50, 'ml'))],
         cautions: ['Wet sailcloth is slick as ice underfoot: off it in boots. No bleach on nylon or aramid.'],
       }),
       step('Drape them loose out of the wind until both faces and the batten pockets are bone dry', [15, 20, 35], {

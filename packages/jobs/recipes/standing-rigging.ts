@@ -51,7 +51,7 @@ export const standingRigging = recipesOf({
         needs: { dry: true, air_min_C: 10 },
         setUps: [coverOff],
         stores: [
-          store('Epoxy, fast hardener', 'epoxy', plugs('bolts', 'bolt', 'deck'), { holds: 500, word: 'kit' }),
+          store('Epoxy, fast hardener', 'epoxy hardener', plugs('bolts', 'bolt', 'deck'), { holds: 500, word: 'kit' }),
           store('Filler powder for epoxy', 'filler', plugs('bolts', 'bolt', 'deck'), { holds: 1000, word: 'pot' }),
         ],
         waits: [cures('Plugs harden', 'epoxy-fast', { needs: { dry: true } })],
@@ -70,7 +70,7 @@ export const standingRigging = recipesOf({
         tools: ['sealant gun', 'socket set'],
         stores: [
           store('Polyurethane sealant', 'polyurethane sealant', bedding('length', 'width', 2, 1), tube),
-          store('Bolts and nuts for the shroud plate, A4', 'bolts', each('bolts')),
+          store('Bolts and nuts for the shroud plate, A4', 'bolts plate', each('bolts')),
         ],
         waits: [
           cures('Sealant cures through before the mast loads it', 'polyurethane-sealant', { setUps: [mast('down')] }),
@@ -114,17 +114,17 @@ export const standingRigging = recipesOf({
           setUps: [mast('down')],
           tools: ['tape measure'],
           cautions: [care.strands],
-          stores: [store('1 × 19 stainless wire, grade 316', 'wire', each('wire', 1, 0.3, 'm'))],
+          stores: [store('1 × 19 stainless wire, grade 316', '1 19 wire', each('wire', 1, 0.3, 'm'))],
         },
       ),
       step('Cut the new wire square, tape the cut, and press or fit its terminals', [30, 50, 90], {
         tools: ['wire cutter', 'hand swager'],
-        stores: [store('Terminals to suit wire and pin', 'terminal', each('ends'))],
+        stores: [store('Terminals to suit wire and pin', 'terminals wire', each('ends'))],
         cautions: ['Cut wire springs: hold both sides of the cut, goggles and leather gloves.'],
       }),
       step('Hang it at the tang with a new clevis pin and toggle, split pin opened 20 degrees', [10, 20, 30], {
         setUps: [mast('down')],
-        stores: [store('Split pins to suit', 'split pins', each('ends', 1, 2))],
+        stores: [store('Split pins to suit', 'split pins suit', each('ends', 1, 2))],
       }),
       step('Screw the rigging screw to the old length, half its thread still in hand', [10, 15, 25], {
         setUps: [mast('up'), onTrailer],
@@ -185,7 +185,7 @@ export const standingRigging = recipesOf({
       step('Renew split pins and rings, tape their ends, and turn every clevis pin to see its wear', [15, 25, 40], {
         setUps: [mast('down')],
         stores: [
-          store('Split pins and rings, assorted', 'split pins', each('pins', 1, 6)),
+          store('Split pins and rings, assorted', 'split pins assorted', each('pins', 1, 6)),
           store('Rigging tape', 'tape', always(1, 'roll', 'one roll covers a small rig')),
         ],
       }),
@@ -232,7 +232,7 @@ export const standingRigging = recipesOf({
       }),
       step('Pin and tape the screws so that nothing can walk back', [10, 15, 25], {
         setUps: [mast('up')],
-        stores: [store('Split pins for rigging screws', 'split pins', each('screws', 2))],
+        stores: [store('Split pins for rigging screws', 'split pins rigging', each('screws', 2))],
         cautions: [care.aloft],
       }),
     ],
@@ -277,7 +277,7 @@ export const standingRigging = recipesOf({
         tools: ['sealant gun'],
         stores: [
           store('Hybrid sealant', 'hybrid sealant', bedding('length', 'width', 2, 1), tube),
-          store('Bolts for the mast step, A4', 'bolts', each('bolts')),
+          store('Bolts for the mast step, A4', 'bolts step', each('bolts')),
         ],
         waits: [cures('Gasket forms under the step', 'hybrid-sealant', { setUps: [mast('down')] })],
       }),

@@ -42,7 +42,7 @@ export const throughHulls = recipesOf({
         [15, 30, 60],
         {
           tools: ['screwdriver'],
-          stores: [store('Waterproof grease', 'grease', each('valves', 10, 0, 'ml'))],
+          stores: [store('Waterproof grease', 'waterproof grease', each('valves', 10, 0, 'ml'))],
         },
       ),
       step('Refit hoses with two new all-stainless clips each, screws opposite', [10, 20, 35], {
@@ -82,7 +82,9 @@ export const throughHulls = recipesOf({
       }),
       step('Coat the raw edge of ply or core with three wet-on-tacky coats of epoxy', [20, 30, 45], {
         needs: { dry: true, air_min_C: 10 },
-        stores: [store('Epoxy, fast hardener', 'epoxy', each('screws', 5, 20, 'ml'), { holds: 500, word: 'kit' })],
+        stores: [
+          store('Epoxy, fast hardener', 'epoxy hardener', each('screws', 5, 20, 'ml'), { holds: 500, word: 'kit' }),
+        ],
         waits: [cures('Sealed edge hardens', 'epoxy-fast', { needs: { dry: true } })],
         cautions: [care.resin],
       }),
@@ -94,7 +96,7 @@ export const throughHulls = recipesOf({
           tools: ['sealant gun'],
           stores: [
             store('Polyurethane sealant', 'polyurethane sealant', bedding('ring', 'ring', 2, 1), tube),
-            store('Drain ring screws, A4', 'screws', each('screws')),
+            store('Drain ring screws, A4', 'screws ring', each('screws')),
           ],
           waits: [cures('Bedding cures before she floats', 'polyurethane-sealant', { needs: { dry: true } })],
           cautions: ['Look what the ring is made of: polyurethane eats ABS and polycarbonate.'],
@@ -128,7 +130,7 @@ export const throughHulls = recipesOf({
         setUps: [propped],
         needs: { dry: true, air_min_C: 10 },
         stores: [
-          store('Epoxy, fast hardener', 'epoxy', plugs('fittings', 'flange', 3), { holds: 500, word: 'kit' }),
+          store('Epoxy, fast hardener', 'epoxy hardener', plugs('fittings', 'flange', 3), { holds: 500, word: 'kit' }),
           store('Through-hull with nut, to the hose', 'through-hull', each('fittings')),
         ],
         waits: [cures('Painted rim hardens', 'epoxy-fast', { needs: { dry: true } })],
@@ -143,7 +145,7 @@ export const throughHulls = recipesOf({
           needs: { dry: true, air_min_C: 5 },
           tools: ['sealant gun', 'pipe wrench'],
           stores: [
-            store('Polysulphide or hybrid sealant', 'sealant', bedding('flange', 'flange', 3, 'fittings'), tube),
+            store('Polysulphide or hybrid sealant', 'polysulphide', bedding('flange', 'flange', 3, 'fittings'), tube),
           ],
           waits: [cures('Ring under the flange cures', 'polysulphide-sealant')],
           cautions: [care.props, 'Polysulphide only under metal or nylon: it cracks PVC, ABS and clear plastics.'],

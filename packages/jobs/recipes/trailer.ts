@@ -74,12 +74,12 @@ export const trailer = recipesOf({
       step('Open the plug, brighten the pins, and put a new earth straight to the board', [15, 25, 45], {
         tools: ['crimping pliers', 'meter'],
         stores: [
-          store('Twin cable for the earth', 'cable', always(6, 'm', 'board to coupling of a small trailer')),
+          store('Twin cable for the earth', 'twin cable', always(6, 'm', 'board to coupling of a small trailer')),
           store('Contact grease', 'contact grease', each('lamps', 1, 0, 'g')),
         ],
       }),
       step('Renew dead bulbs and cracked lenses, and grease the sockets', [10, 20, 30], {
-        stores: [store('Bulbs as the board takes', 'bulbs', each('lamps', 0.5, 1))],
+        stores: [store('Bulbs as the board takes', 'bulbs board', each('lamps', 0.5, 1))],
       }),
     ],
     proof: proof(
@@ -116,7 +116,7 @@ export const trailer = recipesOf({
         cautions: ['Old linings may hold asbestos: wet wipes and a mask.', care.jack],
       }),
       step('Even the pull on both cables at the compensator and grease the overrun slide', [15, 25, 40], {
-        stores: [store('Grease for the coupling slide', 'grease', each('drums', 10, 0, 'g'))],
+        stores: [store('Grease for the coupling slide', 'grease coupling', each('drums', 10, 0, 'g'))],
       }),
       step('Hook the breakaway cable round the bar with slack for the tightest turn and no more', [5, 10, 10], {
         stores: [store('Breakaway cable', 'breakaway', always(1, '', 'one a trailer'))],
@@ -151,7 +151,7 @@ export const trailer = recipesOf({
           features: ['level'],
           tools: ['trolley jack'],
           cautions: ['Blocks each side as well as under: a hull on one row of blocks rolls off. Wheels chocked.'],
-          stores: [store('Rollers, bore and length as measured', 'rollers', each('rollers'))],
+          stores: [store('Rollers, bore and length as measured', 'rollers bore', each('rollers'))],
         },
       ),
       step('Grease new spindles, washers either side, split pins in, then lower her evenly', [15, 30, 50], {
@@ -191,7 +191,7 @@ export const trailer = recipesOf({
         },
       ),
       step('Grease gears, oil the pawl’s pivot, and wind on under hand tension', [5, 10, 15], {
-        stores: [store('Open-gear grease', 'grease', each('strap', 2, 0, 'g'))],
+        stores: [store('Open-gear grease', 'open gear grease', each('strap', 2, 0, 'g'))],
         cautions: ['Sleeves and hair out of the gears; grip the handle through the last tooth of the pawl.'],
       }),
     ],

@@ -99,7 +99,7 @@ export const store = (
   words: string,
   amount: AmountRule,
   pack: RecipeStore['pack'] = null,
-): RecipeStore => ({ name, words: words.split(' '), amount, pack });
+): RecipeStore => ({ name, words: words.split(/[ -]/), amount, pack });
 export const tube = { holds: 290, word: 'tube' };
 export const tin = (litres: number) => ({ holds: litres, word: 'tin' });
 export const each = (of: string, times = 1, spare = 0, unit = ''): AmountRule => ({

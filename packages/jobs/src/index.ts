@@ -1,3 +1,4 @@
+export { recipes } from '../recipes/recipes.ts';
 export { readLine } from './read-line.ts';
 export type {
   Lexicon,
@@ -8,4 +9,12 @@ export type {
   Understood,
 } from './read-line-parts.ts';
 export { readWalkRound } from './read-walk-round.ts';
+export type {
+  AmountInput,
+  Recipe,
+  RecipeLaw,
+  RecipeSetUp,
+  RecipeStep,
+  RecipeStore,
+} from './recipe.ts';
 export type { Proposal, WalkRound } from './walk-round.ts';

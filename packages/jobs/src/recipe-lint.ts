@@ -113,7 +113,15 @@ function askFaults(recipe: Recipe): RecipeFault[] {
   const used = new Set<string>();
   const faults: RecipeFault[] = [];
   for (const step of [...recipe.steps, recipe.proof.step])
-    for (const { name, amount } of step.stores)
+    for (const { name, amount, words } of step.stores) {
+      const said = name.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+      for (const word of words)
+        if (!said.some((each) => each.startsWith(word.toLowerCase())))
+          faults.push({
+            where: `‘${name}’`,
+            wrong: `it is to be known by ‘${word}’, which its name has not`,
+            right: 'words of its name',
+          });
       for (const ask of asksOf(amount)) {
         used.add(ask);
         if (!known.has(ask))
@@ -123,6 +131,7 @@ function askFaults(recipe: Recipe): RecipeFault[] {
             right: `one of: ${[...known].join(', ')}`,
           });
       }
+    }
   for (const { id, low, high } of recipe.asks) {
     if (!used.has(id))
       faults.push({ where: `asks, ‘${id}’`, wrong: 'no amount hangs on it', right: 'a use, or nothing asked' });
