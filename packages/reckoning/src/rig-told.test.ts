@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
 import type { MastRecord, StayReading, StayRecord } from '#boat-book';
 import { raisingTold, sidewaysTold, vangTold } from './mast-told.ts';
 import { foretoldInWords, foundInWords, sinceInWords, stayInWords, turnsInWords } from './stay-in-words.ts';
@@ -169,4 +170,106 @@ describe('the mast of the book', () => {
     expect(aft.holdFrom_deg).toBeGreaterThan(84.2);
     expect(aft.holdFrom_deg).toBeLessThan(85.8);
   });
+});
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** Every number that stands somewhere in a value, with the words that hold one. */
+function unsound(value: unknown): unknown[] {
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [value];
+  if (typeof value === 'string') return /NaN|Infinity|undefined/.test(value) ? [value] : [];
+  return value !== null && typeof value === 'object' ? Object.values(value).flatMap(unsound) : [];
+}
+
+test('whatever mast the book takes, it is told in figures that are numbers or refused in words', () => {
+  // the ranges of the book's own form
+  const anyMast = fc.record({
+    name: fc.constant('The mast'),
+    mass_kg: between(2, 300),
+    massAt_m: between(0.3, 12),
+    lineAt_m: between(1, 20),
+    led: fc.option(
+      fc
+        .record({
+          by: fc.constantFrom('pole' as const, 'A-frame' as const),
+          length_m: between(0.3, 6),
+          heelAhead_m: between(-0.5, 3),
+          heelUp_m: between(-1, 0.8),
+          lean_deg: between(-30, 70),
+          spread_m: between(0.1, 4),
+        })
+        .map((led) => (led.by === 'pole' ? { ...led, spread_m: null } : led)),
+    ),
+    bowAhead_m: between(0.5, 8),
+    bowUp_m: between(-2, 1),
+    from_deg: between(-10, 44),
+    to_deg: between(45, 89),
+    shrouds: fc.option(
+      fc.record({ at_m: between(0.5, 20), ahead_m: between(-2, 1), up_m: between(-1, 1), out_m: between(0.1, 3) }),
+    ),
+    vang: fc.option(
+      fc.record({
+        lift_N: between(1, 20_000),
+        liftAt_m: between(0.3, 8),
+        along_m: between(0.1, 5),
+        below_m: between(0.05, 3),
+        aft_m: between(-0.5, 1.5),
+      }),
+    ),
+    note: fc.constant(''),
+  });
+  let raised = 0;
+  fc.assert(
+    fc.property(anyMast, (any) => {
+      const told = raisingTold(any);
+      if (told.kind === 'told') raised++;
+      else expect(told.faults[0]!.right).not.toBe('');
+      expect(unsound([told, sidewaysTold(any), vangTold(any)])).toEqual([]);
+    }),
+    { numRuns: 400 },
+  );
+  expect(raised).toBeGreaterThan(40);
+});
+
+test('whatever is read of a stay, it is told in figures that are numbers', () => {
+  const told = fc.oneof(
+    fc.record({ kind: fc.constant('stretch' as const), stretch_mm: between(0, 60), measured_m: between(0.5, 12) }),
+    fc.record({
+      kind: fc.constant('pull' as const),
+      pulledAt_m: between(0.2, 15),
+      pull_N: between(5, 1000),
+      aside_mm: between(1, 1000),
+    }),
+    fc.record({ kind: fc.constant('sway' as const), sway_mm: between(0, 1000) }),
+  );
+  const readings = fc.array(
+    fc.record({
+      moment: fc.constantFrom('as set' as const, 'before towing' as const, 'after towing' as const),
+      told,
+      turns: between(-40, 40),
+      month: fc.integer({ min: 1, max: 9 }),
+    }),
+    { minLength: 1, maxLength: 5 },
+  );
+  const record = fc.record({
+    laid: fc.constantFrom('1x19' as const, '7x7' as const, '7x19' as const),
+    size_mm: fc.oneof(fc.constantFrom(2, 3, 4, 5, 6), between(1, 20)),
+    // what is pulled or measured on it, the book holds to its length
+    length_m: between(15, 30),
+    screw: fc.option(fc.constant({ thread: 'm8' as const, ends: 'one' as const })),
+  });
+  fc.assert(
+    fc.property(record, readings, (part, list) => {
+      const stay = stayWith(
+        list.map(({ month, ...each }, i) =>
+          reading(`2026-0${month}-01`, i + 1, part.screw === null ? { ...each, turns: 0 } : each),
+        ),
+        part,
+      );
+      expect(
+        unsound([stay, stayInWords(stay), stay.readings.map(foundInWords), stay.readings.map(sinceInWords)]),
+      ).toEqual([]);
+    }),
+    { numRuns: 400 },
+  );
 });
