@@ -6,7 +6,7 @@ import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWord
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
-import { loadPathsOfJob } from '../../reading/load-paths-of-job.ts';
+import { loadsOfJob } from '../../reading/loads-of-job.ts';
 import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
 import { rigOfJob } from '../../reading/rig-of-job.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -47,10 +47,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
   const fitting = job.fitting === null ? undefined : book.fittings[job.fitting];
   const outing = job.outing === null ? undefined : book.outings[job.outing];
   const held = job.heldTo === null ? undefined : book.jobDays[job.heldTo];
-  const loads = [
-    ...loadPathsOfJob(book, job).map((path) => ({ name: path.name, at: ['path', path.id] })),
-    ...rigOfJob(book, { id, job }),
-  ];
+  const loads = [...loadsOfJob(book, job), ...rigOfJob(book, { id, job })];
   const spent = Object.values(book.log)
     .filter((entry) => entry.job === id && entry.spent_min !== null)
     .reduce((sum, entry) => sum + (entry.spent_min ?? 0), 0);
@@ -109,11 +106,13 @@ export default function JobPage({ id }: { readonly id: Id }) {
         )}
         {loads.length > 0 && (
           <Fact name="loads">
-            {loads.map(({ name, at }) => (
-              <a key={name} className="button words" href={address('boat', 'loads', ...at)}>
-                {name}
-              </a>
-            ))}
+            <span className="job-loads">
+              {loads.map(({ name, at }) => (
+                <a key={name} className="button words" href={address('boat', 'loads', ...at)}>
+                  {name}
+                </a>
+              ))}
+            </span>
           </Fact>
         )}
         <Fact name="put in">

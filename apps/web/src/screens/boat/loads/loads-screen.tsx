@@ -7,9 +7,8 @@ import './loads.css';
 
 /** by the word in the address, each loaded when it is first shown (`onDemand`) */
 const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {
-  hoist: onDemand(() => import('./hoist/hoist-page.tsx')),
-  // one page a line
   path: onDemand(() => import('./path/path-page.tsx')),
+  hoist: onDemand(() => import('./hoist/hoist-page.tsx')),
   stays: onDemand(() => import('./rig/stays-page.tsx')),
   mast: onDemand(() => import('./rig/mast-page.tsx')),
   rode: onDemand(() => import('./ground/ground-page.tsx')),
