@@ -5,7 +5,17 @@ import { liftingShackle, shackleRules, stainlessShackle } from '../../tables/sha
 import { aircraftBreaking, wireBreaking } from '../../tables/wire-rope.read-2026-11.ts';
 import { bendShare, lowestShare } from './ending.ts';
 import { type Factor, factorOf, type Gear, type Use } from './factor.ts';
-import type { BlockPart, LashingPart, Metal, PartOfPath, PartState, RopePart, WirePart } from './part.ts';
+import { fastened } from './fastened.ts';
+import type {
+  BlockPart,
+  FasteningsPart,
+  LashingPart,
+  Metal,
+  PartOfPath,
+  PartState,
+  RopePart,
+  WirePart,
+} from './part.ts';
 import { partInWords } from './part-in-words.ts';
 import { cellsFor, type PrintedColumn, sizesIn, sourceOf } from './printed.ts';
 import { ageOf, type Wear, wearOf } from './wear.ts';
@@ -171,7 +181,7 @@ function worn(part: LoadPart, from: New): New | PartStrength {
   return now;
 }
 
-function newAt(parts: readonly LoadPart[], i: number): New | PartStrength {
+function newAt(parts: readonly LoadPart[], i: number, use: Use): New | PartStrength {
   const part = parts[i]!;
   switch (part.kind) {
     case 'rope':
@@ -206,14 +216,15 @@ function newAt(parts: readonly LoadPart[], i: number): New | PartStrength {
         ? asNew(liftingShackle, part.size_mm, 'working load', partInWords(part))
         : asNew(stainlessShackle, part.size_mm, 'breaking load', partInWords(part));
     case 'ending':
-      return endingAt(parts, i);
+      return endingAt(parts, i, use);
     case 'pin':
       return pinBears(part.size_mm, part.metal);
     case 'rigging screw':
       return screwBears(part.thread_mm, part.metal);
+    case 'fastenings':
+      return fastenedBy(part, use);
     case 'block':
     case 'fitting':
-    case 'fastenings':
     case 'winch':
       return unknown('nothing is marked on it', goByMark);
     case 'thimble':
@@ -262,6 +273,30 @@ const screwBears = (thread_mm: number, metal: Metal): New | PartStrength => {
   );
 };
 
+/** Fastenings give in a way that may have a factor of its own: then it is a working load that is known. */
+function fastenedBy(part: FasteningsPart, use: Use): New | PartStrength {
+  const found = fastened(part, factorOf('fitting', use).factor);
+  if (found.kind === 'unknown') return found;
+  const { first, all_N, sources } = found;
+  const own = first.ownFactor;
+  const force_N = own === null ? all_N : all_N / own;
+  return {
+    force_N,
+    as: own === null ? 'breaking load' : 'working load',
+    share: 1,
+    working: [
+      {
+        symbol: own === null ? 'F new' : 'W new',
+        meaning: `${first.way}, all ${part.count} together${own === null ? '' : `, over ${own.toFixed(1)}`}`,
+        value: force_N / 1000,
+        unit: 'kN',
+        formula: `${part.count}·(${first.formula})`,
+      },
+    ],
+    sources,
+  };
+}
+
 const hand: Source = {
   title: 'a person pulls 200 N on a fall and 120 N at a crank, again and again',
   seen: 'our assumption',
@@ -280,7 +315,7 @@ const handHolds = (how: 'pull' | 'crank'): New => {
 };
 
 /** An ending bears its share of the line beside it, as worn as that line is. */
-function endingAt(parts: readonly LoadPart[], i: number): New | PartStrength {
+function endingAt(parts: readonly LoadPart[], i: number, use: Use): New | PartStrength {
   const part = parts[i]!;
   if (part.kind !== 'ending') throw new RangeError(`part ${i} is no ending but ${part.kind}`);
   const lines = linesAt(parts, i);
@@ -288,7 +323,7 @@ function endingAt(parts: readonly LoadPart[], i: number): New | PartStrength {
     return unknown('no rope or wire stands beside it', 'the rope or wire it ends, next to it in the path');
   let weakest: New | null = null;
   for (const line of lines) {
-    const found = strengthBeforeFactor(parts, line);
+    const found = strengthBeforeFactor(parts, line, use);
     if ('kind' in found) return found.kind === 'replace' ? found : unknown('the line it ends is unknown', goByMark);
     if (found.as === 'working load')
       return unknown('of the line it ends only a working load is known', 'its breaking load');
@@ -298,7 +333,7 @@ function endingAt(parts: readonly LoadPart[], i: number): New | PartStrength {
   return taken(weakest!, share('k end', `left at the ${partInWords(part)}`, share_pct / 100, { title: source, seen }));
 }
 
-function strengthBeforeFactor(parts: readonly LoadPart[], i: number): New | PartStrength {
+function strengthBeforeFactor(parts: readonly LoadPart[], i: number, use: Use): New | PartStrength {
   const part = parts[i]!;
   // a terminal bears what is marked on it only in the line it was made for
   if (part.marked !== null && (part.kind !== 'ending' || linesAt(parts, i).length > 0)) {
@@ -320,7 +355,7 @@ function strengthBeforeFactor(parts: readonly LoadPart[], i: number): New | Part
       sources: [source],
     });
   }
-  const found = newAt(parts, i);
+  const found = newAt(parts, i, use);
   // what is broken is replaced, whatever it bore when it was new
   if ('kind' in found) {
     const gone = (part.signs ?? []).map((sign) => wearOf(part, sign)).find(({ share: k }) => k === null);
@@ -356,7 +391,7 @@ const surest: readonly Source['seen'][] = [
 export function strengthAt(parts: readonly LoadPart[], i: number, use: Use): PartStrength {
   const part = parts[i];
   if (part === undefined) throw new RangeError(`there is no part ${i}: the path has ${parts.length}`);
-  const found = strengthBeforeFactor(parts, i);
+  const found = strengthBeforeFactor(parts, i, use);
   if ('kind' in found) return found;
   const { force_N, as, share: left, working, sources } = found;
   const seen = surest[Math.max(...sources.map((each) => surest.indexOf(each.seen)))]!;
