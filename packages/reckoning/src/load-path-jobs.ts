@@ -1,6 +1,6 @@
 /** What mends a load path: for each thing that fails or wants looking to, the job and the thing to get. */
 import type { Id, LoadCaseRecord, LoadPathRecord, OperationFields, PathPartRecord } from '#boat-book';
-import { type LoadPart, partInWords, stepped } from '#loads';
+import { type LoadPart, partInWords, shacklesThatFit, stepped } from '#loads';
 import { forceInWords } from './load-path-in-words.ts';
 import { type LoadPathTold, type PathCaseTold, type PathFinding, partsOfPath } from './load-path-told.ts';
 
@@ -52,7 +52,24 @@ export function pathMendings(
   const found = told.findings.flatMap((finding) => mendingOf(record, told, finding));
   const parts = partsOfPath(record, today);
   const weak = weakIn(record, parts, borne).map((these) => tooWeak(record, parts, borne, told, these));
-  return joined([...found.filter(({ gravity }) => gravity === 'fails'), ...weak, ...found.filter(isToLookTo)]);
+  const all = joined([...found.filter(({ gravity }) => gravity === 'fails'), ...weak, ...found.filter(isToLookTo)]);
+  return all.map((mending) => withShackle(mending, record, parts, borne));
+}
+
+/** What to get for a shackle that fails names one of the tables that goes there and bears the load, where there is one. */
+function withShackle(
+  mending: PathMending,
+  record: LoadPathRecord,
+  parts: readonly LoadPart[],
+  borne: PathCaseTold | null,
+): PathMending {
+  const i = record.parts.findIndex(({ id }) => id === mending.part);
+  if (record.parts[i]?.kind !== 'shackle' || mending.toGet === null) return mending;
+  const force_N = record.cases.find(({ id }) => id === borne?.id)?.force_N ?? null;
+  const goes = shacklesThatFit(parts, i, record.use, force_N)[0];
+  return goes === undefined
+    ? mending
+    : { ...mending, toGet: `${mending.toGet} (by the tables a ${partInWords(goes.part)}, goes there)` };
 }
 
 /** Two faults that one change of a part mends are one thing to mend. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ask, figureOf } from '#working';
 import { pathQuestions } from './path-questions.ts';
+import { strengthQuestions } from './strength-questions.ts';
 
 const asked = (id: string, given: Readonly<Record<string, unknown>>) =>
   ask(pathQuestions().find((each) => each.id === id)!, given);
@@ -77,5 +78,50 @@ describe('loads.fit', () => {
   it('says when no shackle of the tables goes there', () => {
     const narrow = `${chain} inside 2; shackle stainless 8 moused; ${anchor}`;
     expect(figureOf(answerTo('loads.fit', { parts: narrow }), 'instead of 2')?.value).toMatch(/^none/);
+  });
+});
+
+describe('a part of a path', () => {
+  // two ways through the tables: the question about one part, and the same part as a path of its own
+  it.each([
+    [
+      'loads.rope',
+      ['polyester', 'nylon', 'polypropylene', 'polyester-braid', 'polyethylene-braid'],
+      'fibre',
+      [4, 6, 8, 10, 12, 14, 16],
+      (kind: string, size: number) => `rope ${kind} ${size}`,
+    ],
+    [
+      'loads.wire',
+      ['1x19', '7x7', '7x19'],
+      'laid',
+      [2, 2.5, 3, 4, 5, 6, 7, 8],
+      (kind: string, size: number) => `wire ${kind} ${size}`,
+    ],
+    [
+      'loads.chain',
+      ['30', '40'],
+      'grade',
+      [5, 6, 7, 8, 10],
+      (kind: string, size: number) => `chain galvanised ${size} grade ${kind}`,
+    ],
+    [
+      'loads.shackle',
+      ['stainless', 'lifting'],
+      'make',
+      [5, 6, 8, 16],
+      (kind: string, size: number) => `shackle ${kind} ${size} moused`,
+    ],
+  ] as const)('bears what %s says of it, new', (id, kinds, field, sizes, words) => {
+    const single = strengthQuestions().find((each) => each.id === id)!;
+    for (const kind of kinds)
+      for (const size of sizes) {
+        const use = id === 'loads.chain' ? {} : { use: 'ground-tackle' };
+        const alone = ask(single, { [field]: kind, size, ...use });
+        if (alone.kind !== 'answered') throw new Error(alone.faults[0]!.wrong);
+        const parts = `${words(kind, size)} years 0 sound`;
+        const path = answerTo('loads.path', { parts, use: 'ground-tackle', load: 1, wind: 0 });
+        expect(figureOf(path, 'W')?.value).toBeCloseTo(figureOf(alone.answer, 'W')!.value as number, 9);
+      }
   });
 });
