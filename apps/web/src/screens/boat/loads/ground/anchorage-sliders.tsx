@@ -32,7 +32,7 @@ export function AnchorageSliders({
         label="Wind"
         said={inKnots(wind_kn)}
         value={wind_kn}
-        min={5}
+        min={Math.min(5, wind_kn)}
         max={Math.max(50, wind_kn)}
         step={1}
         onChange={(value) => onMove({ wind_kn: value })}
@@ -41,7 +41,7 @@ export function AnchorageSliders({
         label="Water at the anchor now"
         said={inMetres(depth_m)}
         value={depth_m}
-        min={0.5}
+        min={Math.min(0.5, depth_m)}
         max={Math.max(15, depth_m)}
         step={0.1}
         onChange={(value) => onMove({ depth_m: value, fall_m: Math.min(fall_m, tenth(value - 0.1)) })}
