@@ -70,6 +70,21 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       });
     },
   ],
+  ['a walk-round', '#/work/walk-round'],
+  [
+    'a walk-round with what it proposes, some refused',
+    '#/work/walk-round',
+    async (page) => {
+      await page
+        .getByRole('textbox', { name: /What you saw/ })
+        .fill(
+          'The ladder foot is missing. The hatch weeps, taped for now. Battery 12.4 volts. I need more butyl tape.',
+        );
+      await page.locator('.walk-one').first().waitFor();
+      await page.getByRole('button', { name: /^Put all/ }).click();
+      await page.getByText(/not in yet/).waitFor();
+    },
+  ],
   [
     'a jury rig refused',
     '#/work',

@@ -96,6 +96,21 @@ const shots: readonly Shot[] = [
       await page.waitForTimeout(100);
     },
   },
+  { name: 'walk-round', at: '#/work/walk-round' },
+  {
+    name: 'walk-round-read',
+    at: '#/work/walk-round',
+    after: async (page) => {
+      await page
+        .getByRole('textbox', { name: /What you saw/ })
+        .fill(
+          'Bow. The roller pin is bent again, so a new pin, forty minutes, it will only get worse.\nThe forehatch weeps. I taped it over for now, good till the end of the month. It wants a new seal, an hour, on a dry day.\nBattery reads twelve point six, nothing on, panel dark. The stern light is dead and that is against the law. I need more butyl tape.',
+        );
+      await page.locator('.walk-one').first().waitFor();
+      await page.getByRole('button', { name: /^Put all/ }).click();
+      await page.getByText(/not in yet/).waitFor();
+    },
+  },
   { name: 'boat', at: '#/boat' },
   {
     name: 'boat-mast-other',

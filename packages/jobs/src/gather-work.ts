@@ -119,6 +119,24 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       }
     }
 
+    if (/^(?:to (?:buy|get|order)|shopping(?: list)?|buy|get|needed|spares?|in stock)$/.test(words)) {
+      if (!/spare|stock/.test(words)) listing = clause.sentence;
+      open = null;
+      continue;
+    }
+    // 'rivets 4.8 mm, get 20'
+    if (
+      last &&
+      sameSentence &&
+      isNameAlone(last) &&
+      /^(?:get|buy|need|order|want)(?: \d+| (?:some|more|two|three|four|five|six|ten|a few))?$/.test(words)
+    ) {
+      const thing = storeTold(`buy ${last.words}`);
+      if (thing) {
+        found.push({ kind: 'store', clauses: [last, clause], ...thing });
+        continue;
+      }
+    }
     const store = storeTold(words, { listed: listing === clause.sentence });
     if (
       store &&
@@ -169,7 +187,11 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       if (!sameSentence) open = null;
       continue;
     }
-    if (sense.fine && !sense.remedy && !/\b(?:but|not|apart|except)\b/.test(words)) {
+    if (
+      (sense.leftBe || (sense.fine && !sense.defect)) &&
+      !sense.remedy &&
+      !/\b(?:but|not|apart|except)\b/.test(words)
+    ) {
       if (!sameSentence || about) open = null;
       continue;
     }
@@ -180,18 +202,25 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       continue;
     }
     // a defect of no thing, or work on nothing that is known, is talk
+    const named = last !== null && sameSentence && isNameAlone(last) && !inAny(found, last);
     const spokenOf =
-      last &&
-      !about &&
-      (sense.pronoun || sameSentence) &&
-      (last.sense.things.length > 0 || sameSentence) &&
-      !inAny(found, last)
+      named && last
         ? [last]
-        : [];
+        : last &&
+            !about &&
+            (sense.pronoun || sameSentence) &&
+            (last.sense.things.length > 0 || sameSentence) &&
+            !inAny(found, last)
+          ? [last]
+          : [];
     const listed = /^\S/.test(words) && heading !== null && !sameSentence;
     if (!about && spokenOf.length === 0 && !listed && lastRig === null && !(sense.remedy && sense.minutes)) continue;
     const rig: Open | null = lastRig;
-    open = begin('job', clause, spokenOf);
+    const stoodIn =
+      lastRig !== null && sense.remedy && (sense.things.length === 0 || sense.pronoun || /\bnew\b/.test(words))
+        ? lastRig.clauses.filter((each) => each.sense.defect && !each.sense.temporary)
+        : [];
+    open = begin('job', clause, stoodIn.length > 0 ? stoodIn : spokenOf);
     if (
       rig &&
       sense.remedy &&
@@ -210,7 +239,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
 function isDetail({ words, sense }: TellingClause, open: Open): boolean {
   if (sense.minutes) return !open.minutes || putsRight.test(words);
   return (
-    /(?<![\p{L}])(?:danger\w*|unsafe|safe|hurt|law|legal\w*|illegal|unlawful|fine|sail|worse|rot|spread|before|by|until|for the|dry|knots|degrees|mast (?:up|down)|cover|propped|trailer|hand|alone|help|not urgent|no hurry|looks|comfort\w*|risk|priority|urgent|today|tomorrow|week\w*|month|monday|tuesday|wednesday|thursday|friday|saturday|sunday|not on the road)(?![\p{L}])/u.test(
+    /(?<![\p{L}])(?:danger\w*|unsafe|safe|hurt|law|legal\w*|sailing|illegal|unlawful|fine|sails?|worse|rot|spread|before|by|until|for the|dry|knots|degrees|mast (?:up|down)|cover|propped|trailer|hand|alone|help|not urgent|no hurry|looks|comfort\w*|risk|priority|urgent|today|tomorrow|week\w*|month|monday|tuesday|wednesday|thursday|friday|saturday|sunday|not on the road)(?![\p{L}])/u.test(
       words,
     ) &&
     words.split(' ').length <= 14 &&
@@ -245,6 +274,12 @@ function goesOn(
     ? backToIt || /^(?:and|with|so)(?![\p{L}])/u.test(words)
     : (backToIt && !sense.subject) || /^(?:there's|there is|its|it|they|two of|one of)(?![\p{L}])/u.test(words);
 }
+
+/** A thing by itself, before what is said of it: 'lower shroud starboard, …'. */
+const isNameAlone = ({ words, sense }: TellingClause) =>
+  sense.things.length > 0 &&
+  !(sense.defect || sense.remedy || sense.fine || sense.done || sense.temporary || sense.minutes) &&
+  words.split(' ').length <= 6;
 
 const hasFigure = (words: string) =>
   /\d[.,]\d|point|(?:ten|eleven|twelve|thirteen|fourteen) (?:oh|one|two|three|four|five|six|seven|eight|nine|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)/u.test(

@@ -102,7 +102,7 @@ export function readOuting(
     const found = claim(
       text,
       phrase(
-        `(?:(?:needed|due|ready|wanted|fit|in time|done) )?(?:for|before|by) ((?:[\\p{L}\\p{N}']+ ){${length - 1}}[\\p{L}\\p{N}']+)`,
+        `(?:(?:needed|due|ready|wanted|fit|in time|done) )?(?:for|before|by) (?:(?:we|i|she|it) (?:[\\p{L}']+ ){1,3}?(?:to|for|on|off on) )?((?:[\\p{L}\\p{N}']+ ){${length - 1}}[\\p{L}\\p{N}']+)`,
       ),
       (match) => outingCalled(match[1]!, ahead),
     );
@@ -149,7 +149,19 @@ export function readFitting(text: LineText, fittings: Lexicon['fittings']): Unde
     );
     if (found) return found;
   }
+  // 'port hub' for the port wheel hub, where no other fitting could be meant
+  for (const { words, any } of names) {
+    if (any === null || words.length < 3) continue;
+    const found = claim(text, any, (match) => onlyFittingWith(wordsOf(match[0]).map(singular), names), { keep: true });
+    if (found) return found;
+  }
   return null;
+}
+
+function onlyFittingWith(said: readonly string[], names: readonly FittingName[]): string | null {
+  const fits = names.filter(({ words }) => said.every((word) => small.has(word) || words.map(singular).includes(word)));
+  const only = fits.length === 1 ? fits[0]! : null;
+  return only && new Set(said).size >= 2 && singular(only.words.at(-1)!) === said.at(-1) ? only.id : null;
 }
 
 interface FittingName {

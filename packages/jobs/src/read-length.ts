@@ -63,9 +63,14 @@ const forms: readonly {
 
 /** Time that nobody works, so not the step's own. */
 const waiting =
-  /\b(?:cures?|curing|to dry|dry out|dry it|dries|drying|soaks?|soaking|waits?|sets?|setting|hardens?|rests?|charges?|charging|leave|stands?|within|every|overnight|ago|later|go off|went off)\b/;
+  /\b(?:cures?|curing|to dry|dry out|dry it|dries|drying|soaks?|soaking|waits?|sets?|setting|hardens?|rests?|charges?|charging|leave it (?:to|for|over)|leave for|stands?|within|every|overnight|ago|later|go off|went off)\b/;
 /** What follows it is said beside the work: 'half an hour plus the cure'. */
 const besides = /\b(?:plus|and then|then|hands[- ]on)\b|[+&]/;
+
+const putsRight = new RegExp(
+  `^[ ,.-]*(?:no|sorry|or rather|rather|i mean|make that|actually|hang on)(?![\\p{L}])[^.;]{0,24}?(?:${n}|half|quarter) ?(?:an? )?(?:of an )?(?:${hourWord}|${minuteWord})`,
+  'iu',
+);
 
 /** Hands-on time: `90 min`, `1 h 30`, `an hour and a half`, `60 to 90 minutes`. Time to cure, dry or soak is left alone. */
 export function readLength(text: LineText): Understood<LineMinutes> | null {
@@ -78,6 +83,8 @@ export function readLength(text: LineText): Understood<LineMinutes> | null {
       // 'soak it overnight then free it, 20 min': the waiting is over before the length is said
       if (waiting.test(afterLast(words.slice(0, match.index! - part.from)) + words.slice(match.index! - part.from)))
         return null;
+      // put right at once: 'half an hour, no, more like twenty minutes'
+      if (putsRight.test(text.plain.slice(to))) return null;
       const value = minutes(match);
       return value && value.likely >= 1 && value.likely <= 1440 ? value : null;
     });

@@ -68,13 +68,21 @@ function readHeard(text: LineText, lexicon: Lexicon): ReadLine {
   const zone =
     readZone(text, lexicon.zones, { alone: true }) ??
     zoneOfFitting(fitting, lexicon) ??
-    readZone(text, lexicon.zones, { keep: true, except: misleading(text) }) ??
-    zoneOfThing(text, lexicon.zones);
+    firstOf(
+      readZone(text, lexicon.zones, { keep: true, except: misleading(text, lexicon.zones) }),
+      zoneOfThing(text, lexicon.zones),
+    );
   const parts = { minutes, hands, notAlone, setUps, conditions, consequence, due, outing, temporary };
   const title = titleLeft(text);
   if (title !== '') return { title, zone, fitting, ...parts };
   // nothing but a place was said: then the place is what it is about
   return { title: placeAsTitle(text, fitting ?? zone), zone: kept(zone), fitting: kept(fitting), ...parts };
+}
+
+/** A zone named counts before the place of a thing, unless that is named first and by more than one word. */
+function firstOf(named: Understood<string> | null, thing: Understood<string> | null): Understood<string> | null {
+  if (named === null || thing === null) return named ?? thing;
+  return thing.from < named.from && thing.words.includes(' ') ? thing : named;
 }
 
 function zoneOfFitting(fitting: Understood<string> | null, { fittings, zones }: Lexicon): Understood<string> | null {

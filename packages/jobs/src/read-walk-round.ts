@@ -38,7 +38,7 @@ export function readWalkRound(page: string, lexicon: Lexicon): WalkRound {
       const { name, onHand, keptAt } = each;
       return { kind: 'store', ...said, name, onHand, keptAt };
     }
-    const read = partsOf(each, lexicon);
+    const read = partsOf(each, heard.text, lexicon);
     const under = read.zone === null ? each.heading : null;
     const placed = under
       ? { ...read, zone: { value: under.zone, from: 0, to: 0, words: under.words, inTitle: false } }
@@ -64,10 +64,10 @@ const offTheRoad =
   /(?<![\p{L}])(?:not (?:on the road|for (?:towing|the road)|to be towed)|no (?:towing|road)|don't tow|do not tow)(?![\p{L}])/u;
 
 /** The parts of a line that its clauses make together; the title from those that say what is wrong or to be done. */
-function partsOf({ clauses, kind }: Gathered, lexicon: Lexicon): ReadLine {
+function partsOf({ clauses, kind }: Gathered, text: string, lexicon: Lexicon): ReadLine {
   const line = (some: readonly Clause[]) =>
     some
-      .map(({ words }) => words)
+      .map(({ from, to }, at) => (at === 0 ? text.slice(from, to) : goingOn(text.slice(from, to))))
       .join(', ')
       .slice(0, 2000);
   const all = readLine(line(clauses), lexicon);
@@ -78,6 +78,10 @@ function partsOf({ clauses, kind }: Gathered, lexicon: Lexicon): ReadLine {
   const title = (short.length < clauses.length && readLine(line(short), lexicon).title) || all.title;
   return { ...all, title: title.length > 160 ? `${title.slice(0, 157).replace(/\s+\S*$/, '')} …` : title };
 }
+
+/** A sentence that goes on after a comma. Not `I`, nor what is written in capitals. */
+const goingOn = (words: string) =>
+  words.replace(/^\p{Lu}(?=\p{Ll}|[' ]\p{Ll})/u, (letter) => (/^I[' ]/.test(words) ? letter : letter.toLowerCase()));
 
 function spansOf(clauses: readonly Clause[], places: readonly number[], page: string) {
   const spans: { from: number; to: number }[] = [];

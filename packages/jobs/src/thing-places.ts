@@ -153,6 +153,8 @@ const patterns = places.map(([zone, things]) => ({
   pattern: phrase([...things].sort((a, b) => b.length - a.length).join('|')),
 }));
 
+const nowhere = patterns.filter(({ zone }) => zone.length === 0);
+
 /**
  * The zone of the thing first named, where a zone of the boat goes by one of the usual words for its place. Nothing is
  * claimed by it: the words stand in the title.
@@ -186,13 +188,18 @@ function placesIn(zones: Lexicon['zones']) {
   return here;
 }
 
-/** Places in a line where a thing's name holds a zone's word that does not mean that zone: `anchor light`, `compass light`. */
-export function misleading(text: LineText): readonly { readonly from: number; readonly to: number }[] {
-  return [0, 1].flatMap((at) =>
-    [...text.plain.matchAll(patterns[at]!.pattern)].map((match) => ({
-      from: match.index,
-      to: match.index + match[0].length,
-    })),
+/**
+ * Places in a line where a thing's name holds a zone's word that does not mean that zone: `anchor light`, `chain locker`,
+ * `compass light`, `winch strap`.
+ */
+export function misleading(
+  text: LineText,
+  zones: Lexicon['zones'],
+): readonly { readonly from: number; readonly to: number }[] {
+  return [...placesIn(zones), ...nowhere].flatMap(({ pattern }) =>
+    [...text.plain.matchAll(pattern)]
+      .filter(([words]) => words.includes(' '))
+      .map((match) => ({ from: match.index, to: match.index + match[0].length })),
   );
 }
 

@@ -11,15 +11,19 @@ export interface Clause {
   readonly sentence: number;
 }
 
-const hardEnd = /[.!?…]+(?=\s|$)|\n+|[;,:](?=\s|$)|\s[-–—]+\s|[()]|(?<=^|\n)\s*(?:[-*•·]|\d{1,2}[.)])\s+/gu;
-/** What opens a clause of its own even without a stop before it. */
+const hardEnd =
+  /[.!?…]+(?=\s|$)|\n+|[;,:](?=\s|$)|\s[-–—]+\s|[()]|(?<!(?:^| )(?:the|a|an|of|in|on|at|with|my|to|for|and|or|some|that|this)) {2,}|(?<=^|\n)\s*(?:[-*•·]|\d{1,2}[.)])\s+/gu;
+/** What opens a clause of its own even without a stop before it; each says what must follow. */
 const openers = new RegExp(
-  [
+  `(?<=[\\p{L}\\p{N}%] )(?:${[
     'and then',
     'and also',
     'and honestly',
-    "(?:and|but|so|because|or|since|until|while) (?=(?:i|we|it|it's|it'll|that|that's|there|there's|she|she's|they|they're|you|nobody|the|he|its|theres|thats)(?![\\p{L}'-]))",
+    "(?:and|but|so|because|or|since|until|while) (?=(?:i|we|it|it's|it'll|that|that's|there|there's|she|she's|they|they're|you|nobody|the|he|its|theres|thats|if)(?![\\p{L}'-]))",
     'then',
+    "(?:there's|there is|there are|theres) (?=a|an|some|no|two|still|also|only|water|rust|mould|play)",
+    "(?:it's|its|it is|that's|thats|that is) (?=only|just|dangerous|unsafe|not|never|the law|against|illegal|unlawful|a danger|annoying|cosmetic|for looks|about|temporary)",
+    "(?:it will|it'll|it only|it just) (?=get|only|just|rot|spread|go|do|hold|gets|rots)",
     '(?:okay|ok|moving on|what else|hang on|oh yes|oh and|oh|anyway|otherwise|although|though|in the meantime|meanwhile)',
     "so (?=(?:a new|new|no|take|put|get|fit|renew|replace|clean|adjust|strip|pull|change|sew)(?![\\p{L}'-]))",
     'now (?=(?:the|that|then|for)(?![\\p{L}]))',
@@ -28,9 +32,11 @@ const openers = new RegExp(
     'down below',
     '(?:no more like|call (?:it|that)|i mean)',
     '(?:and |so |or )?(?:she|it|he) (?:has|needs|wants) to be',
-    '(?:mast|cover|board) (?:up|down|on|off|lowered|housed)(?! and)(?= *(?:$|and|call|about|\\d|an? |half|one|two|three|four|five|forty|ninety|twenty|thirty|obviously|it))',
+    '(?:mast|cover|board) (?:up|down|on|off|lowered|housed)(?= *(?:$|call|about|\\d|an? |half|one|two|three|four|five|forty|ninety|twenty|thirty|obviously|it|and it))',
     'propped up',
-  ].join('|'),
+  ]
+    .map((opener) => (opener.includes(' (?=') ? opener : `${opener}(?![\\p{L}'-])`))
+    .join('|')})`,
   'giu',
 );
 const modifiers = new Set(
@@ -41,6 +47,7 @@ const modifiers = new Set(
 const determiners = new Set(
   "the a an my our her his its their one some both that this there's theres port starboard stbd".split(' '),
 );
+const beforeThem = new Set(['one', 'both', 'all', 'of', 'some', 'two', 'each']);
 /** After which a thing is still spoken of, not begun with. */
 const holdsOn = new Set(
   'of in on at by with to for from under round over behind near like into onto off than as between through is are was were be been has have had get got fit check clean take put and or the a an new when if where which who not until till before after without about against inside outside'.split(
@@ -78,8 +85,7 @@ export function clausesOf(text: string): Clause[] {
 function softParts(plain: string, from: number, to: number): (readonly [number, number])[] {
   const words = plain.slice(from, to);
   const cuts = new Set<number>();
-  for (const match of words.matchAll(new RegExp(`(?<=[\\p{L}\\p{N}%] )(?:${openers.source})(?![\\p{L}'-])`, 'giu')))
-    cuts.add(match.index);
+  for (const match of words.matchAll(openers)) cuts.add(match.index);
   for (const thing of words.matchAll(thingPattern)) {
     if (!predicateAfter(words, thing.index + thing[0].length)) continue;
     const start = subjectStart(words, thing.index);
@@ -109,16 +115,18 @@ function predicateAfter(words: string, at: number): boolean {
 function subjectStart(words: string, thing: number): number | null {
   let start = thing;
   let determined = false;
+  let chain = 0;
   for (let n = 0; n < 5; n++) {
     const match = /([\p{L}'-]+) +$/u.exec(words.slice(0, start));
     if (!match) break;
     const word = match[1]!;
-    if (!modifiers.has(word) && !isThing(word)) break;
+    if (determined ? !beforeThem.has(word) : !modifiers.has(word) && !isThing(word)) break;
     determined ||= determiners.has(word);
+    chain += isThing(word) ? 1 : 0;
     start -= match[0].length;
   }
   const before = /([\p{L}\p{N}'%-]+) +$/u.exec(words.slice(0, start))?.[1];
-  if (before === undefined || !determined) return null;
+  if (before === undefined || !(determined || chain > 0)) return null;
   if (before === 'and' || before === 'then' || before === 'but') return start - (before.length + 1);
   return holdsOn.has(before) ? null : start;
 }

@@ -13,6 +13,8 @@ export interface Sense {
   readonly remedy: boolean;
   /** nothing need be done */
   readonly fine: boolean;
+  /** it is to be left as it is, whatever is wrong with it */
+  readonly leftBe: boolean;
   /** it was done */
   readonly done: boolean;
   readonly temporary: boolean;
@@ -54,6 +56,9 @@ const told =
 const perhaps =
   /(?:^|[^\p{L}])(?:if (?!left)|might (?!as well)|some ?day i|wish|dream|would be|i'd never|i don't (?:agree|think|believe|know)|not sure|don't mention|instead of|rather than|as if|used to|would have|could have|don't need|doesn't need|no need|not (?:going to|worth)|needn't|needs? no|do not need|does not need|won't need|don't have to|wouldn't|reckons?)(?![\p{L}])/u;
 
+const leave =
+  /(?<![\p{L}])(?:leave (?:it|that|them|this|well)(?: alone| be| for now| as)?$|live with|can (?:wait|stay)|will wait|has(?:n't| not) (?:moved|changed|got (?:any )?worse)|sound enough|no complaints?|not worth|will do another|good for another|no work|no need|not needed|don't bother|happy with)(?![\p{L}])/u;
+
 export function senseOf(words: string): Sense {
   const things = [...words.matchAll(thingPattern)];
   const subject = things.length > 0 && /^(?:[\p{L}'-]+ ){0,3}$/u.test(words.slice(0, things[0]!.index));
@@ -75,6 +80,7 @@ export function senseOf(words: string): Sense {
     defect: defect && !/^if /.test(words),
     remedy,
     fine: words.search(finePattern) >= 0,
+    leftBe: leave.test(words),
     done: told.test(words),
     temporary: readTemporary(text) !== null,
     pronoun:

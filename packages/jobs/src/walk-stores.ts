@@ -2,7 +2,7 @@ import type { ProposedStore } from './walk-round.ts';
 
 /** What is used up or kept in numbers: what one buys for work on a boat. */
 const goods =
-  '(?:bearing grease|grease|oil|sealant|butyl|bedding|epoxy|resin|hardener|filler|glue|varnish|paint|undercoat|primer|antifouling|thinners?|white spirit|acetone|polish|wax|tape|masking tape|rope|line|cord|twine|thread|shock ?cord|webbing|canvas|cloth|glass cloth|chain|wire|cable|pins?|split pins?|rings?|shackles?|screws?|bolts?|nuts?|nylocs?|washers?|rivets?|clips?|hose clips?|nails|cable ties|ties|terminals?|crimps?|connectors?|fuses?|fuse holders?|holder|bulbs?|lamps?|solder|heat ?shrink|sleeving|sandpaper|abrasive|paper|discs?|blades?|drill bits?|bits|brush(?:es)?|rollers?|rags?|gloves|masks?|filters?|impellers?|(?:impeller|seal|service|repair) kits?|kit|plugs?|spark plugs?|fuel|petrol|gas|water|anodes?|bearings?|seals?|o-?rings?|gaskets?|hose|tubing|pipe|plywood|ply|timber|wood|batten|tubes?|tins?|rolls?|cartridges?|litres?|sheets?|blocks?|thimbles?|sheaves?|flares?|batter(?:y|ies)|pads?|foam|fabric|zip|eyelets?|spring|springs|lashing|strap|straps|spares?)';
+  '(?:bearing grease|grease|oil|sealant|butyl|bedding|epoxy|resin|hardener|filler|glue|varnish|paint|undercoat|primer|antifouling|thinners?|white spirit|acetone|polish|wax|tape|masking tape|rope|line|cord|twine|thread|shock ?cord|webbing|canvas|cloth|glass cloth|chain|wire|cable|pins?|split pins?|monel|rings?|shackles?|screws?|bolts?|nuts?|nylocs?|washers?|rivets?|clips?|hose clips?|nails|cable ties|ties|terminals?|crimps?|connectors?|fuses?|fuse holders?|holder|bulbs?|lamps?|solder|heat ?shrink|sleeving|sandpaper|abrasive|paper|discs?|blades?|drill bits?|bits|brush(?:es)?|rollers?|rags?|gloves|masks?|filters?|impellers?|(?:impeller|seal|service|repair) kits?|kit|plugs?|spark plugs?|fuel|petrol|gas|water|anodes?|bearings?|seals?|o-?rings?|gaskets?|hose|tubing|pipe|plywood|ply|timber|wood|batten|blocks?|thimbles?|sheaves?|flares?|batter(?:y|ies)|pads?|foam|fabric|zip|eyelets?|spring|springs|lashing|straps?)';
 const isGoods = new RegExp(`(?<![\\p{L}])${goods}(?![\\p{L}])`, 'iu');
 
 const toGet = [
@@ -11,7 +11,7 @@ const toGet = [
 const have =
   /(?<![\p{L}])(?:(?:i|we)(?:'ve| have) (?:got )?|there(?:'s| is| are)|spare:?|got|have|still|found|left|already got)(?![\p{L}])/iu;
 const keptAt =
-  /(?<![\p{L}])(?:(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:the|a|my|our) (?:[\p{L}-]+ ){0,2}(?:crate|box|tool ?box|locker|shed|garage|loft|drawer|cupboard|tin|bag|shelf|bench|boot|car|bucket|bin|van|cellar|attic|workshop|house)(?: (?:under|in|by|behind) the [\p{L}-]+)?)(?![\p{L}])/iu;
+  /(?<![\p{L}])(?:(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:(?:the|a|my|our) )?(?:[\p{L}-]+ ){0,2}(?:crate|box|tool ?box|locker|shed|garage|loft|drawer|cupboard|tin|bag|shelf|bench|boot|car|bucket|bin|van|cellar|attic|workshop|house)(?: (?:under|in|by|behind) the [\p{L}-]+)?)(?![\p{L}])/iu;
 
 /**
  * A thing to get, or one that is on hand, told in a clause; null where it tells of none. `listed`: it goes on with a
@@ -48,5 +48,5 @@ function nameOf(words: string, place: string): string {
 
 const placeName = (words: string) =>
   words
-    .replace(/^(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:the|a|my|our) /i, '')
+    .replace(/^(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:(?:the|a|my|our) )?/i, '')
     .replace(/^./, (letter) => letter.toUpperCase());

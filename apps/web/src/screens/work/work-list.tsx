@@ -50,6 +50,9 @@ export function WorkList() {
           <a className="button main" href={address('work', 'put-in')}>
             Put in a job
           </a>
+          <a className="button" href={address('work', 'walk-round')}>
+            Walk-round
+          </a>
           <button type="button" onClick={() => setRigging(true)}>
             Jury rig
           </button>

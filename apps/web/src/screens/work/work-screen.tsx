@@ -6,6 +6,7 @@ import { WorkList } from './work-list.tsx';
 
 const JobPage = onDemand(() => import('./job-page.tsx'));
 const PutIn = onDemand(() => import('./put-in.tsx'));
+const WalkRound = onDemand(() => import('./walk-round.tsx'));
 
 export default function WorkScreen() {
   const [page, id] = useRoute().rest;
@@ -13,8 +14,9 @@ export default function WorkScreen() {
   return (
     <Suspense fallback={null}>
       {page === 'put-in' && <PutIn />}
+      {page === 'walk-round' && <WalkRound />}
       {page === 'job' && id !== undefined && <JobPage key={id} id={id} />}
-      {!(page === 'put-in' || (page === 'job' && id !== undefined)) && <WorkList />}
+      {!(page === 'put-in' || page === 'walk-round' || (page === 'job' && id !== undefined)) && <WorkList />}
     </Suspense>
   );
 }
