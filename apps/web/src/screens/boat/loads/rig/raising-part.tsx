@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { Boat, MastRecord } from '#boat-book';
 import type { RaisingTold, SidewaysTold } from '#reckoning';
+import { SliderField } from '../../../../parts/slider-field.tsx';
 import { WorkingParts } from '../../../../parts/working-parts.tsx';
 import { MastDrawing } from './mast-drawing.tsx';
 import { RaisingCurves } from './raising-curves.tsx';
@@ -43,19 +44,15 @@ export function RaisingPart({
         </div>
         <div className="rig-raising-drawing">
           <MastDrawing boat={boat} told={told} point={point} holdFrom_deg={sideways?.holdFrom_deg ?? null} />
-          <label className="rig-slider">
-            <span>
-              Mast at <b>{Math.round(point.mast_deg)}°</b> above level
-            </span>
-            <input
-              type="range"
-              min={0}
-              max={points.length - 1}
-              value={n}
-              aria-valuetext={`mast at ${Math.round(point.mast_deg)}°, ${newtons(point.tackle_N)} in the ${led ? 'tackle' : 'line'}`}
-              onChange={(event) => setN(Number(event.target.value))}
-            />
-          </label>
+          <SliderField
+            label="Mast at"
+            said={`${Math.round(point.mast_deg)}° above level, ${newtons(point.tackle_N)} in the ${led ? 'tackle' : 'line'}`}
+            value={n}
+            min={0}
+            max={points.length - 1}
+            step={1}
+            onChange={setN}
+          />
         </div>
         <div className="rig-raising-forces">
           <dl className="rig-forces">
