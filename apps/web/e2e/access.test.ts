@@ -101,6 +101,15 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.getByRole('button', { name: 'Put it in' }).click();
     },
   ],
+  [
+    'a recipe for a job',
+    '#/work/put-in',
+    async (page) => {
+      await page.getByRole('textbox', { name: /one line/ }).fill('shroud plate weeps, rebed');
+      await page.getByRole('button', { name: /Rebed a shroud plate/ }).click();
+      await page.getByRole('heading', { name: 'It takes' }).waitFor();
+    },
+  ],
   ['the boat', '#/boat'],
   ['a set-up', '#/boat', open(/^Change the set-up/)],
   [

@@ -1,4 +1,5 @@
 export { recipes } from '../recipes/recipes.ts';
+export { type RecipeId, recipesFor } from './find-recipes.ts';
 export { readLine } from './read-line.ts';
 export type {
   Lexicon,

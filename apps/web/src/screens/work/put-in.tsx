@@ -1,5 +1,5 @@
 /** A job goes in with one line. What was understood of it is shown part by part, to change before it goes in. */
-import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { type Lexicon, type ReadLine, readLine } from '#jobs';
 import { ChoiceField, PickField, TickField } from '../../parts/choice-fields.tsx';
 import { ConditionsFields } from '../../parts/conditions-fields.tsx';
@@ -7,6 +7,7 @@ import { Refused } from '../../parts/field.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import type { Faults } from '../../parts/read-form.ts';
 import { SetUpNeedsField } from '../../parts/set-up-needs-field.tsx';
 import { DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
@@ -17,6 +18,9 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
 import './put-in.css';
 import { type PutInDraft, type PutInFault, readPutIn, understood } from './put-in-draft.ts';
+import type { PutInByRecipe, SaidByRecipe } from './recipe-offer.tsx';
+
+const RecipeOffer = onDemand(() => import('./recipe-offer.tsx'));
 
 const longest = 2000;
 
@@ -27,6 +31,12 @@ export default function PutIn() {
   const [changes, setChanges] = useState<Partial<PutInDraft>>({});
   const [faults, setFaults] = useState<Faults<PutInFault>>({});
   const [last, setLast] = useState<{ readonly title: string; readonly href: string } | null>(null);
+  const [mark, setMark] = useState(0);
+  const [recipe, setRecipe] = useState(false);
+  const byRecipe = useRef<PutInByRecipe | null>(null);
+  const takeBy = useCallback((take: PutInByRecipe | null) => {
+    byRecipe.current = take;
+  }, []);
   const { run, refusal } = useRun();
   const field = useRef<HTMLTextAreaElement>(null);
   const parts = useRef<HTMLDivElement>(null);
@@ -46,12 +56,28 @@ export default function PutIn() {
   const draft: PutInDraft = { ...understood(read), ...changes };
   const set = <K extends keyof PutInDraft>(key: K, value: PutInDraft[K]) => setChanges({ ...changes, [key]: value });
 
+  /** What the recipe says of the job, where the line did not. */
+  const fillIn = (by: SaidByRecipe | null) => {
+    setRecipe(by !== null);
+    if (by === null) return;
+    setChanges({
+      ...changes,
+      ...(draft.consequence === '' ? { consequence: by.consequence } : {}),
+      ...(draft.zone === '' && by.zone !== null ? { zone: by.zone } : {}),
+    });
+  };
+
   const putIn = async (then: 'open' | 'next') => {
     const records = readPutIn(draft, said, today);
     setFaults(records.kind === 'refused' ? records.faults : {});
     if (records.kind === 'refused') return;
-    const outcome = records.kind === 'job' ? await run('addJob', records.job) : await run('addJuryRig', records.rig);
-    if (outcome.kind === 'refused') return;
+    const outcome =
+      records.kind === 'jury rig'
+        ? await run('addJuryRig', records.rig)
+        : byRecipe.current
+          ? await byRecipe.current(records.job, run)
+          : await run('addJob', records.job);
+    if (outcome === null || outcome.kind === 'refused') return;
     const href = records.kind === 'job' && outcome.id !== null ? address('work', 'job', outcome.id) : address('work');
     if (then === 'open') {
       goTo(href, true);
@@ -60,6 +86,8 @@ export default function PutIn() {
     setLast({ title: draft.title, href });
     setLine('');
     setChanges({});
+    setMark(mark + 1);
+    setRecipe(false);
     field.current?.focus();
   };
 
@@ -100,7 +128,12 @@ export default function PutIn() {
           <div ref={parts}>
             <h2>What was understood</h2>
             <Parts book={book} read={read} draft={draft} set={set} faults={faults} today={today} />
-            {draft.what === 'job' && draft.likely.trim() === '' && (
+            {draft.what === 'job' && (
+              <Suspense fallback={null}>
+                <RecipeOffer key={mark} book={book} said={said} onChoose={fillIn} onTake={takeBy} />
+              </Suspense>
+            )}
+            {draft.what === 'job' && !recipe && draft.likely.trim() === '' && (
               <p className="soft small">
                 Without minutes it goes in without a step, and the planner leaves it out until it has one.
               </p>
