@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LoadPathRecord, PathPartRecord } from '#boat-book';
-import { anyPart } from '../../loads/src/path/testing/any-part.ts';
 import { caseInWind, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
 import { loadPathTold } from './load-path-told.ts';
 
@@ -95,22 +94,57 @@ describe('what there is to mend in a load path', () => {
 });
 
 describe('whatever a path is made of', () => {
+  const size_mm = fc.oneof(fc.constantFrom(4, 6, 8, 10, 12), fc.double({ min: 0.5, max: 60, noNaN: true }));
+  const measured = fc.option(size_mm, { nil: null });
+  const known = {
+    id: fc.uuid(),
+    name: fc.constantFrom('', 'Shackle', 'M6 bolt'),
+    since: fc.constantFrom(null, today, '2011-01-01'),
+    juryRig: fc.constant(null),
+    marked: fc.constantFrom(null, { force_kN: 2, as: 'working load' as const, by: 'stamped' }),
+    signs: fc.constantFrom(null, [], ['worn' as const], ['rust' as const]),
+  };
+  const kind = <K extends PathPartRecord['kind']>(value: K) => fc.constant(value);
+  const metal = fc.constantFrom('stainless' as const, 'galvanised' as const, 'bronze' as const, 'plastic' as const);
+  const anyPart: fc.Arbitrary<PathPartRecord> = fc.oneof(
+    fc.record({ ...known, kind: kind('rope'), fibre: fc.constantFrom('nylon', 'polyester'), size_mm }),
+    fc.record({ ...known, kind: kind('ending'), ending: fc.constantFrom('bowline', 'eye-splice', 'swage') }),
+    fc.record({ ...known, kind: kind('thimble'), size_mm, metal, opening_mm: measured }),
+    fc.record({
+      ...known,
+      kind: kind('shackle'),
+      make: fc.constantFrom('stainless', 'galvanised', 'lifting'),
+      size_mm,
+      pin_mm: measured,
+      jaw_mm: measured,
+      moused: fc.constantFrom(null, true, false),
+    }),
+    fc.record({
+      ...known,
+      kind: kind('chain'),
+      grade: fc.constantFrom(null, '30', '40'),
+      size_mm,
+      metal: fc.constant('galvanised'),
+      inside_mm: measured,
+    }),
+    fc.record({ ...known, kind: kind('pin'), size_mm, metal, secured: fc.constantFrom(null, true, false) }),
+    fc.record({
+      ...known,
+      kind: kind('block'),
+      sheave_mm: measured,
+      line_mm: measured,
+      turn_deg: fc.constantFrom(null, 0, 90, 180),
+      metal,
+    }),
+    fc.record({ ...known, kind: kind('winch'), ratio: fc.constantFrom(null, 4) }),
+    fc.record({ ...known, kind: kind('hand'), how: fc.constantFrom('pull', 'crank') }),
+  );
   const anyPath: fc.Arbitrary<LoadPathRecord> = fc.record({
     name: fc.constant('Path'),
     use: fc.constantFrom('standing-rigging', 'running-rigging', 'ground-tackle', 'hoist'),
     zone: fc.constant(null),
     note: fc.constant(''),
-    parts: fc.array(anyPart, { minLength: 1, maxLength: 8 }).map((parts) =>
-      parts.map(
-        ({ years, ...part }, i): PathPartRecord => ({
-          ...part,
-          id: String(i),
-          name: '',
-          since: years === null ? null : today,
-          juryRig: null,
-        }),
-      ),
-    ),
+    parts: fc.uniqueArray(anyPart, { minLength: 1, maxLength: 8, selector: ({ id }) => id }),
     cases: fc
       .double({ min: 0.1, max: 1e6, noNaN: true })
       .map((force_N) => [{ id: 'one', name: 'One', force_N, wind_kn: 20, from: '' }]),

@@ -10,6 +10,13 @@ import { first, type PartFault, type PartKind, partDraft, partOf } from './part-
 import { PartFields } from './part-fields.tsx';
 import { partKinds, signNames } from './part-names.ts';
 
+/** what an age that is not known counts as, where age takes from a part */
+const agedNote: Readonly<Partial<Record<PartKind, string>>> = {
+  rope: 'Left empty, it counts as over ten years old.',
+  lashing: 'Left empty, it counts as over ten years old.',
+  wire: 'Left empty, it counts as over twelve years old.',
+};
+
 export default function PartSheet({
   book,
   path,
@@ -106,7 +113,7 @@ export default function PartSheet({
               )}
               <DayField
                 label="New on"
-                note="Left empty, its age is not known."
+                note={agedNote[draft.kind] ?? 'Left empty, its age is not known.'}
                 value={draft.since}
                 onChange={(day) => set('since', day)}
                 refused={faults.since}
