@@ -1,6 +1,7 @@
 import { threadMappings, timberUnasked } from '../loads/fastening-mapping.ts';
 import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
+import { metalMappings } from './metal-mapping.ts';
 
 type Inputs = Readonly<Record<string, unknown>>;
 
@@ -175,6 +176,7 @@ export const materialsMappings: readonly FamilyMapping[] = [
     }),
   },
   ...threadMappings,
+  ...metalMappings,
 ];
 
 const none = (what: string) => `no question asks ${what} yet`;
@@ -183,7 +185,7 @@ export const materialsUnasked: readonly UnaskedFamily[] = [
     family: 'materials.seal',
     because: none('which sealant to take, what it attacks, how far it moves or when its skin is dry'),
   },
-  { family: 'materials.galv', because: none('which metals go together') },
+  { family: 'materials.galv.zincref', because: 'a note of the chart that does not go with its own figure for zinc' },
   ...['csm', 'cloth', 'hull', 'gelcoat', 'polyester', 'epoxy', 'filler'].map((family) => ({
     family: `materials.${family}`,
     because: none('how much resin, cloth or filler it takes'),

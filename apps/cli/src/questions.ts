@@ -17,7 +17,7 @@ import {
   strengthQuestions,
   unmarkedQuestions,
 } from '#loads';
-import { amountQuestions, coatingQuestions, cureQuestions } from '#materials';
+import { amountQuestions, coatingQuestions, cureQuestions, metalsQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
 import { solarQuestions } from '#solar';
@@ -35,6 +35,7 @@ export function questions(): readonly Question[] {
     ...cureQuestions(),
     ...coatingQuestions(),
     ...amountQuestions(),
+    ...metalsQuestions(),
     // battery
     ...restQuestions(),
     ...acidQuestions(),

@@ -5,5 +5,6 @@ export { belowMinimum, cureFinish, curePerMinute } from './cure-finish.ts';
 export type { CureLaw, FigureFrom } from './cure-law.ts';
 export { cureLawOf, cureLaws, type FigureSource, type ProductLaw } from './cure-laws.ts';
 export { cureQuestions } from './cure-questions.ts';
+export { metalsQuestions } from './metals-questions.ts';
 export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reaction-rate.ts';
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
