@@ -129,6 +129,15 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   ],
+  ['the board’s hoist', '#/boat/loads/hoist', async (page) => page.locator('.hoist-drawing').waitFor()],
+  [
+    'the board’s hoist being changed',
+    '#/boat/loads/hoist',
+    async (page) => {
+      await page.getByRole('button', { name: 'Change it' }).click();
+      await page.getByRole('textbox', { name: /^Weight/ }).waitFor();
+    },
+  ],
   ['how a figure of a battery is worked out', '#/boat', battery(/how it is worked out$/)],
   ['a load test', '#/boat', battery('Enter a load test')],
   ['what a load test says', '#/boat', battery(/^What the load test of/)],

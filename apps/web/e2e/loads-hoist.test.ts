@@ -107,7 +107,7 @@ describe.each([
     await act(page.getByRole('button', { name: 'She has it now: A tackle of 2 parts' }));
     await page.getByText(/^A tackle of 2 parts \(1 moving, 1 standing\)/).waitFor();
     expect(newtons(await verdict.textContent())).toBeLessThan(newtons(now));
-    await act(page.getByRole('button', { name: /^Undo/ }));
+    await act(page.getByRole('button', { name: /^Undo:/ }));
     await expect.poll(() => verdict.textContent()).toBe(now);
   });
 

@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
 import { lineStrength } from './board-line.ts';
 import { hoistChanges, hoistThatDoes, reevingOf } from './hoist-changes.ts';
 import { slip } from './slip.ts';
@@ -158,4 +159,40 @@ describe('the hoist that does', () => {
     const board = { ...hoist.board, plate: { ...hoist.board.plate, mass_kg: 3000 } } as WholeHoist['board'];
     expect(hoistThatDoes({ ...hoist, board })).toEqual({ kind: 'none does', short: 'wire' });
   });
+});
+
+test('whatever it is rove with: less friction never asks more of a hoist nor less of holding and lowering; work in is no less than work out', () => {
+  const anyHoist = fc.record({
+    parts: fc.array(fc.integer({ min: 2, max: 6 }), { maxLength: 3 }),
+    leads: fc.integer({ min: 0, max: 6 }),
+    wound: fc.boolean(),
+    water: fc.boolean(),
+    mass_kg: fc.double({ min: 1, max: 200, noNaN: true }),
+    up: fc.integer({ min: 1, max: 2 }),
+  });
+  fc.assert(
+    fc.property(anyHoist, ({ parts, leads, wound, water, mass_kg, up }) => {
+      const bearings = ['ball', 'plain', 'old'] as const;
+      const rigged = (bearing: (typeof bearings)[number]) =>
+        figuresOf({
+          ...hoist,
+          board: { ...hoist.board, plate: { ...hoist.board.plate, mass_kg } } as WholeHoist['board'],
+          leads: { ...hoist.leads, count: leads, bearing },
+          tackles: parts.map((each) => ({ ...reevingOf(each), bearing })),
+          cord: parts.length > 0 ? hoist.cord : null,
+          winch: wound ? winch : null,
+          water_kg_m3: water ? 1025 : null,
+        });
+      const [better, worse] = [rigged(bearings[up - 1]!), rigged(bearings[up]!)];
+      for (const [n, point] of better.travel.points.entries()) {
+        const rough = worse.travel.points[n]!;
+        const slack = 1e-9 * (1 + rough.hand_N.hoisting);
+        expect(point.hand_N.hoisting).toBeLessThanOrEqual(rough.hand_N.hoisting + slack);
+        for (const handling of ['holding', 'lowering'] as const)
+          expect(point.hand_N[handling]).toBeGreaterThanOrEqual(rough.hand_N[handling] - slack);
+      }
+      for (const { travel } of [better, worse])
+        expect(travel.work_J.given).toBeGreaterThanOrEqual(travel.work_J.gained * (1 - 1e-9));
+    }),
+  );
 });

@@ -5,9 +5,11 @@ import { WorkingParts } from '../../../../parts/working-parts.tsx';
 
 export default function FigureSheet({
   figure: { label, figure, wrong, working },
+  caution,
   onClose,
 }: {
   readonly figure: HoistFigureTold;
+  readonly caution: string;
   readonly onClose: () => void;
 }) {
   return (
@@ -15,6 +17,9 @@ export default function FigureSheet({
       <p>
         <b>{figure}</b>
         {wrong && `: ${wrong}`}.
+      </p>
+      <p className="loads-caution">
+        <b>Take care.</b> {caution}
       </p>
       <WorkingParts working={working} />
     </Sheet>

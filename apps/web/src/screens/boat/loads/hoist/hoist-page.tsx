@@ -74,6 +74,9 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
           {told.short.length > 0 && <Mark of="danger" />} {told.verdict}
         </p>
       )}
+      <p className="loads-caution">
+        <b>Take care.</b> {told.cautions[0]}
+      </p>
       <PickField
         label="She lies"
         value={hoistedIn}
@@ -148,7 +151,7 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
           )}
           <section aria-labelledby="hoist-care">
             <h2 id="hoist-care">Take care</h2>
-            {told.cautions.map((line) => (
+            {told.cautions.slice(1).map((line) => (
               <p key={line}>{line}</p>
             ))}
           </section>
@@ -156,7 +159,9 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
       </div>
       <Suspense fallback={null}>
         {open?.sheet === 'change' && <HoistSheet book={book} id={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'figure' && <FigureSheet figure={open.figure} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'figure' && (
+          <FigureSheet figure={open.figure} caution={told.cautions[0] ?? ''} onClose={() => setOpen(null)} />
+        )}
       </Suspense>
     </div>
   );

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { BoardHoistRecord } from '#boat-book';
 import type { HoistTold } from '#reckoning';
+import { SliderField } from '../../../../parts/slider-field.tsx';
 import { HoistCurves } from './hoist-curves.tsx';
 import { HoistDrawing } from './hoist-drawing.tsx';
 
@@ -30,20 +31,15 @@ export function HoistTravelPart({
           To scale, the bow to the left. Dashed: all the way down and all the way up. Arrow: its weight.
         </figcaption>
       </figure>
-      <label className="hoist-slider">
-        <span>
-          {place}, {Math.round(100 * (point.hauled_m / Math.max(1e-9, points.at(-1)!.hauled_m)))} % of the wire hauled
-          in
-        </span>
-        <input
-          type="range"
-          min={0}
-          max={points.length - 1}
-          value={at}
-          aria-valuetext={place}
-          onChange={(event) => setAt(Number(event.target.value))}
-        />
-      </label>
+      <SliderField
+        label="Board"
+        said={`${place}, ${Math.round(100 * (point.hauled_m / Math.max(1e-9, points.at(-1)!.hauled_m)))} % of the wire hauled in`}
+        value={at}
+        min={0}
+        max={points.length - 1}
+        step={1}
+        onChange={setAt}
+      />
       <HoistCurves points={points} at={at} hand={hand} limit_N={reckoned.handLimit_N} />
       <p className="soft small">
         Newtons. Dashed across: what one person is asked for. Upright line: where the board is drawn.
