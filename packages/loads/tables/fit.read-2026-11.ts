@@ -10,7 +10,7 @@ export interface SizeColumn {
 const lifting = 'RR-C-271 and EN 13889, alloy lifting shackles, a works’ sheet';
 const stainless = 'plain 316 D shackles as they are sold: pin as the body, jaw twice it';
 const din766 = 'DIN 766, width inside a link';
-const din6899 = 'DIN 6899, thimbles of form B';
+const thimbles = 'stainless thimbles as two sellers’ sheets have them, the narrower opening';
 
 /** Pin, clear jaw and ear (the eye of the body that its pin goes through, over all) of shackles by body, mm. */
 // biome-ignore format: one printed column, one place here
@@ -37,8 +37,8 @@ export const chainInside_mm: SizeColumn = {
 /** Thimbles by the rope or wire they are for, mm: clear width of the opening, and over all across the groove. */
 // biome-ignore format: one printed column, one place here
 export const thimbleSizes = {
-  opening_mm: { source: din6899, read: {}, recalled: { 2: 8, 3: 10, 4: 12, 5: 14, 6: 16, 8: 20, 10: 24, 12: 28, 14: 32, 16: 36 } },
-  width_mm: { source: din6899, read: {}, recalled: { 2: 4.5, 3: 6, 4: 7, 5: 8, 6: 9.5, 8: 12, 10: 15, 12: 18, 14: 21, 16: 24 } },
+  opening_mm: { source: thimbles, read: { 2: 8, 3: 10, 4: 11, 5: 13, 6: 15, 8: 18, 10: 23, 12: 27, 14: 34.5, 16: 35 }, recalled: {} },
+  width_mm: { source: thimbles, read: { 2: 5, 3: 5.5, 4: 6.5, 5: 7, 6: 9.5, 8: 12, 10: 15, 12: 18, 14: 19, 16: 22 }, recalled: {} },
 } as const satisfies Readonly<Record<string, SizeColumn>>;
 
 /** An ear over its pin, where neither was measured: every shackle of the works’ sheet is 2.0 to 2.2. */

@@ -197,7 +197,7 @@ function pathQuestion() {
 
 const fitSource: Source = {
   title:
-    'pins, jaws and links where they were not measured: RR-C-271 and DIN 766 read; stainless shackles and thimbles recalled',
+    'pins, jaws, links and thimbles where they were not measured: RR-C-271, DIN 766 and sellers’ sheets read; stainless shackles recalled',
   seen: 'recalled',
 };
 
