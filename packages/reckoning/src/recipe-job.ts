@@ -171,10 +171,10 @@ function follows(before: RecipeStep, step: Id, { greatest_min, past }: NonNullab
 function noteOf(recipe: Recipe, stores: ReadonlyMap<string, StoreOfRecipe>): string {
   const lines = [
     ...[...stores.values()].map(
-      ({ name, amount }) => `${name}: ${amount.kind === 'known' ? amount.words : amount.because}`,
+      ({ name, amount }) => `${name}: ${amount.kind === 'known' ? amount.words : amount.because}.`,
     ),
     `Write down when it is done: ${recipe.writeDown.join('; ')}.`,
     'Minutes are common practice; what it really takes tunes them.',
   ];
-  return lines.join('\n');
+  return lines.join(' ');
 }
