@@ -6,8 +6,6 @@ import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWord
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
-import { hoistsOfJob } from '../../reading/hoists-of-job.ts';
-import { loadPathsOfJob } from '../../reading/load-paths-of-job.ts';
 import { loadsOfJob } from '../../reading/loads-of-job.ts';
 import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
 import { rigOfJob } from '../../reading/rig-of-job.ts';
@@ -50,11 +48,6 @@ export default function JobPage({ id }: { readonly id: Id }) {
   const outing = job.outing === null ? undefined : book.outings[job.outing];
   const held = job.heldTo === null ? undefined : book.jobDays[job.heldTo];
   const loads = [...loadsOfJob(book, job), ...rigOfJob(book, { id, job })];
-  const loads = [
-    ...loadPathsOfJob(book, job).map((path) => ({ name: path.name, at: ['path', path.id] })),
-    ...rigOfJob(book, { id, job }),
-    ...hoistsOfJob(book, job).map((hoist) => ({ name: hoist.name, at: ['hoist', hoist.id] })),
-  ];
   const spent = Object.values(book.log)
     .filter((entry) => entry.job === id && entry.spent_min !== null)
     .reduce((sum, entry) => sum + (entry.spent_min ?? 0), 0);
