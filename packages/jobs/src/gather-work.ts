@@ -140,6 +140,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
     const store = storeTold(words, { listed: listing === clause.sentence });
     if (
       store &&
+      !/\b(?:proper|on there|on it|fit)\b/.test(words) &&
       !(
         sense.minutes ||
         (sense.defect && !store.onHand && listing !== clause.sentence && !/(?:list|buy|need)/.test(words))
@@ -150,6 +151,13 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       continue;
     }
 
+    const begun: Open | null = open;
+    if (sense.leftBe && sameSentence && begun && !begun.minutes && begun.clauses[0]?.sentence === clause.sentence) {
+      // 'I should look at the wiring, but it can wait'
+      found.splice(found.indexOf(begun), 1);
+      open = null;
+      continue;
+    }
     if (sense.temporary) {
       // what is wrong, and was only said so as to tell of the fix, is the reason of it
       const reason: Open | null = open?.kind === 'job' && open.defect && !open.remedy && !open.minutes ? open : null;
@@ -159,7 +167,13 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
           found.splice(found.indexOf(reason), 1);
           open = begin('jury rig', clause, reason.clauses);
         } else
-          open = begin('jury rig', clause, sense.things.length === 0 && last && sameSentence && !open ? [last] : []);
+          open = begin(
+            'jury rig',
+            clause,
+            last && sameSentence && !inAny(found, last) && (last.sense.done || (sense.things.length === 0 && !open))
+              ? [last]
+              : [],
+          );
         lastRig = open;
         // the fix and the job told in one clause: 'taped for now, needs a new seal' is two, split at the comma
       }
@@ -175,7 +189,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
         if (sense.fine && about && !shared && !sense.minutes) open = null;
         else if (!(sense.done && about && !shared)) goOn(open, clause);
       } else if (open && !sense.minutes) {
-        if (!isDetail(clause, open)) open = null;
+        if (!isDetail(clause, open) && !(sense.pronoun && !about && words.split(' ').length <= 8)) open = null;
       }
       continue;
     }
@@ -196,7 +210,10 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       continue;
     }
 
-    const joins = open !== null && goesOn(open, clause, { sameSentence, shared });
+    const ahead = told
+      .slice(at, at + 4)
+      .some((each) => each.sentence === clause.sentence && /(?<![\p{L}])(?:it|them)(?![\p{L}])/u.test(each.words));
+    const joins = open !== null && goesOn(open, clause, { sameSentence, shared, ahead });
     if (joins && open) {
       goOn(open, clause);
       continue;
@@ -206,11 +223,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
     const spokenOf =
       named && last
         ? [last]
-        : last &&
-            !about &&
-            (sense.pronoun || sameSentence) &&
-            (last.sense.things.length > 0 || sameSentence) &&
-            !inAny(found, last)
+        : last && !about && (sense.pronoun || sameSentence) && last.sense.things.length > 0 && !inAny(found, last)
           ? [last]
           : [];
     const listed = /^\S/.test(words) && heading !== null && !sameSentence;
@@ -250,15 +263,27 @@ function isDetail({ words, sense }: TellingClause, open: Open): boolean {
 function goesOn(
   open: Open,
   { words, sense }: TellingClause,
-  { sameSentence, shared }: { readonly sameSentence: boolean; readonly shared: boolean },
+  {
+    sameSentence,
+    shared,
+    ahead,
+  }: {
+    readonly sameSentence: boolean;
+    readonly shared: boolean;
+    /** the rest of the sentence goes back to what was spoken of */
+    readonly ahead: boolean;
+  },
 ): boolean {
   if (open.kind === 'jury rig') return sameSentence && !sense.remedy && (sense.things.length === 0 || shared);
-  const isNew = /(?<![\p{L}])new(?![\p{L}])/u.test(words);
+  const isNew = /(?<![\p{L}])(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?![\p{L}])/u.test(words);
   const secondLength = sense.minutes && open.minutes && !putsRight.test(words);
   if (secondLength && !(sense.pronoun && !sense.subject && sameSentence)) return false;
   if (secondLength) return sense.things.length === 0 || shared;
   const backToIt = sense.pronoun || sense.things.length === 0 || shared;
+  if (!sameSentence && open.minutes && sense.subject && !shared) return false;
   if (sense.remedy && !open.remedy) {
+    // 'it has seized. Take the cap off, free it and grease it.'
+    if (!sameSentence && ahead && !sense.defect && !open.minutes) return true;
     if (sameSentence) return backToIt || isNew || !sense.subject || !sense.defect;
     return backToIt || isNew;
   }

@@ -4,7 +4,7 @@ import { readZone } from './read-boat-words.ts';
 import type { Lexicon } from './read-line-parts.ts';
 
 const small =
-  /(?<![\p{L}])(?:right|ok|okay|so|well|now|then|next|first|last|and|the|starting|start|beginning|at|with|from|in|on|to|of|up|down|moving|going|climbing|back|on to|round|inside|outside|over|finally|end|bit|part|area|side|port|starboard|here|we|are|let's|see|look|looking|what|about|too|also|thing|things|again|itself|there|i'm|we're|her|under|er|um|work|stuff|jobs?|list)(?![\p{L}])/giu;
+  /(?<![\p{L}])(?:right|ok|okay|so|well|now|then|next|first|last|and|the|starting|start|beginning|at|with|from|in|on|to|of|up|down|moving|going|climbing|back|on to|round|inside|outside|over|finally|end|bit|part|area|side|port|starboard|here|we|are|let's|see|look|looking|what|about|too|also|thing|things|again|itself|there|i'm|we're|her|under|er|um|is|are|comes|work|stuff|jobs?|list)(?![\p{L}])/giu;
 
 /** Usual words for places, for zones that go by them. */
 const usual: readonly (readonly [RegExp, readonly string[]])[] = [

@@ -43,10 +43,11 @@ const needsSomething = new RegExp(
   `(?<![\\p{L}])${needs} (?!(?:to be |it |her )?(?:dry|calm|still|daylight|warm|no rain|no wind|two (?:of|hands|people|pairs)|three (?:of|hands|people)|help|a (?:hand|helper|second pair|second hand|spare hand|mate|dry|calm|warm|friend)|some(?:one|body)|another (?:pair|hand)|about|around|maybe|an hour|half|ninety|\\d|the (?:mast|cover|board)|mast|cover|to look|it (?:done )?(?:by|before)|us|me|ages|both of us|doing by)(?![\\p{L}]))[\\p{L}\\d]`,
   'u',
 );
+const ownNeed = /(?<![\p{L}])(?:i|we) (?:\p{L}+ )?(?:need|want)(?![\p{L}])/u;
 const isDue =
   /(?<![\p{L}])(?:is|are|now|looks) (?:over)?due(?: too| as well| again| now)?$|(?<![\p{L}])(?:over)?due (?:for )?(?:a|its|their)(?![\p{L}])/u;
 const newThing =
-  /(?:^|(?:so|that's|that is|thats|it's|then|and|means|call it|probably|maybe|better|or|just|plus|get|fit|with|buy) )(?:a |an |two |some |so |that's |proper |real |whole |complete |set of )*new(?! (?:moon|year|to|at|again))(?: [\p{L}\d]|$)/u;
+  /(?:^|(?:so|that's|that is|thats|it's|then|and|means|call it|probably|maybe|better|or|just|plus|get|fit|with|buy) )(?:a |an |two |some |so |that's |proper |real |whole |complete |set of )*(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?! (?:moon|year|to|at|again))(?: [\p{L}\d]|$)/u;
 const stillToDo =
   /(?<![\p{L}])(?:still (?:to (?:do|be done|go on|come off|fit|finish)|needs?|wants?|not done)|to be done|left to do|not (?:done|finished|started) yet|yet to|only half (?:done|finished)|half (?:done|finished)|wants? (?:doing|finishing)|needs? (?:doing|finishing))(?![\p{L}])/u;
 const doing = /(?<![\p{L}])(?:worth|try|stands?|merits?) \p{L}+ing(?![\p{L}])/u;
@@ -54,7 +55,7 @@ const doing = /(?<![\p{L}])(?:worth|try|stands?|merits?) \p{L}+ing(?![\p{L}])/u;
 const told =
   /(?<![\p{L}])(?:(?:i|we|he|she|they|you)(?:'ve| have|'d| had)? (?:already |just |also |only |then |both |all |even )?(?:\p{L}{2,}ed|did|done|put|got|took|bought|sent|went|made|found|had|gave|swapped|cut|left|told|said|saw|came|fitted)|(?:was|were|been|got) (?:already |all |just |only )?\p{L}{2,}(?:ed|t|ne|wn)(?: up| out| down)?|already (?:done|sorted|fixed|fitted|in)|(?:done|fixed|sorted|finished|replaced|renewed|greased|serviced|cleaned|painted|changed)(?: (?:it|them|that))?(?: (?:last|in|on|this|already|yesterday|earlier|now|a (?:week|month|year)|both|all)(?![\p{L}])|$)|did (?:it|them|that|those|the)|(?:last|this) (?:week|month|year|season|winter|spring|summer|autumn)|since (?:i|we|the) )/u;
 const perhaps =
-  /(?:^|[^\p{L}])(?:if (?!left)|might (?!as well)|some ?day i|wish|dream|would be|i'd never|i don't (?:agree|think|believe|know)|not sure|don't mention|instead of|rather than|as if|used to|would have|could have|don't need|doesn't need|no need|not (?:going to|worth)|needn't|needs? no|do not need|does not need|won't need|don't have to|wouldn't|reckons?)(?![\p{L}])/u;
+  /(?:^|[^\p{L}])(?:if (?!left)|might (?!as well)|some ?day i|wish|dream|would be|i'd never|i don't (?:agree|think|believe|know)|not sure|i (?:said|thought|hoped)|(?:i|we|it|that) would|don't mention|instead of|rather than|as if|used to|would have|could have|don't need|doesn't need|no need|not (?:going to|worth)|needn't|needs? no|do not need|does not need|won't need|don't have to|wouldn't|reckons?)(?![\p{L}])/u;
 
 const leave =
   /(?<![\p{L}])(?:leave (?:it|that|them|this|well)(?: alone| be| for now| as)?$|live with|can (?:wait|stay)|will wait|has(?:n't| not) (?:moved|changed|got (?:any )?worse)|sound enough|no complaints?|not worth|will do another|good for another|no work|no need|not needed|don't bother|happy with)(?![\p{L}])/u;
@@ -69,7 +70,7 @@ export function senseOf(words: string): Sense {
   const remedy =
     !maybe &&
     (hasAction(words, things) ||
-      needsSomething.test(words) ||
+      (needsSomething.test(words) && (things.length > 0 || !ownNeed.test(words))) ||
       isDue.test(words) ||
       stillToDo.test(words) ||
       doing.test(words) ||
@@ -84,7 +85,7 @@ export function senseOf(words: string): Sense {
     done: told.test(words),
     temporary: readTemporary(text) !== null,
     pronoun:
-      /(?<![\p{L}])(?:it|its|it's|it'll|they|them|they're|that|that's|thats|those|these|this|which|one|ones|both|another|same)(?![\p{L}])/u.test(
+      /(?<![\p{L}])(?:it|its|it's|it'll|they|them|they're|that|that's|thats|those|these|this|which|(?:one|ones)(?! day)|both|another|same)(?![\p{L}])/u.test(
         words,
       ),
     subject,

@@ -162,4 +162,35 @@ Trailer
       { kind: 'store', at: 'to buy: grease', parts: {} },
     ],
   },
+  {
+    name: 'letter',
+    page: `We got her home on Sunday night, tired and happy, and I said I would make a list before the glow wore off.
+
+When I pulled up the board it came up in jerks, and my neighbour had to lean on the winch with me. I think the sheave has seized on its pin. Take the cap off, free it and grease it, an hour. If that had happened in a tide we would have been in trouble, so do it first.
+
+The radio crackled all weekend. The plug is green. A new plug and a bit of solder, twenty minutes.
+
+My daughter says we need a bigger boat. I don't, I just need a boat that doesn't drip on me. The window over her berth lets in a spoonful every time it rains, so take it out and bed it again. Two hours on a dry day, ten degrees or more.
+
+Coming up the ramp the rope on the trailer winch jumped off the drum. No damage. I have tied a figure of eight in it to stop that and it will do until I get a strap, but I want a proper strap on there before the muster, half an hour.
+
+The cooker was a delight and the new cushions are worth every penny. One of the locker doors has dropped on its hinges; longer screws, ten minutes.
+
+The battery said 12.2 when we came home, which is no surprise after a weekend of lights. I should look at the wiring some day but it can wait.
+
+Then there is the keel. There's a chip on the leading edge where we met the slip. It hasn't gone through. Fill it when she is propped up, forty minutes and then the wait.
+
+I have half a tin of filler in the shed. The rest is only washing and putting away, and I have done that.`,
+    marks: [
+      { kind: 'job', at: 'the sheave has seized on its pin', parts: { minutes: 60 } },
+      { kind: 'job', at: 'The plug is green', parts: { minutes: 20 } },
+      { kind: 'job', at: 'The window over her berth lets in', parts: { zone: 'cabin', minutes: 120 } },
+      { kind: 'jury rig', at: 'I have tied a figure of eight in it', parts: { zone: 'trailer' } },
+      { kind: 'job', at: 'I want a proper strap on there', parts: { minutes: 30, outing: 'muster' } },
+      { kind: 'job', at: 'One of the locker doors has dropped', parts: { minutes: 10 } },
+      { kind: 'reading', at: 'The battery said 12.2', parts: {} },
+      { kind: 'job', at: "There's a chip on the leading edge", parts: { zone: 'bottom', minutes: 40 } },
+      { kind: 'store', at: 'half a tin of filler', parts: {} },
+    ],
+  },
 ];
