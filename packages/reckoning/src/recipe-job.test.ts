@@ -167,6 +167,12 @@ describe('taking a recipe', () => {
     });
   });
 
+  it('tells in the note what usually follows and what to write down', () => {
+    const { note } = taken(recipes['rebed-shroud-plate']).addJob;
+    expect(note).toContain('Usually followed by: Look at the rebedded plate again. After the first hard sail');
+    expect(note).toContain('Write down when it is done: what it was bedded with;');
+  });
+
   it('takes the bottom’s paint from the boat’s own sizes', () => {
     const recipe = recipes.antifouling;
     const paint = recipe.steps.flatMap(({ stores }) => stores)[0]!;

@@ -173,6 +173,7 @@ function noteOf(recipe: Recipe, stores: ReadonlyMap<string, StoreOfRecipe>): str
     ...[...stores.values()].map(
       ({ name, amount }) => `${name}: ${amount.kind === 'known' ? amount.words : amount.because}.`,
     ),
+    ...recipe.followUps.map(({ title, because }) => `Usually followed by: ${title}. ${because}`),
     `Write down when it is done: ${recipe.writeDown.join('; ')}.`,
     'Minutes are common practice; what it really takes tunes them.',
   ];
