@@ -14,7 +14,7 @@ const pages: readonly { readonly page: LoadsPage; readonly of: keyof Loads; read
   {
     page: { name: 'The board’s hoist', at: ['hoist'] },
     of: 'boardHoists',
-    says: /\b(hoist|winch|pendant|board wire)/i,
+    says: /\b(hoist|winch|pendant)|\bboard\b.*\bwire\b|\bwire\b.*\bboard\b/i,
   },
   { page: { name: 'Ground tackle', at: ['rode'] }, of: 'rodes', says: /\b(anchor|rode|kedge)\b/i },
 ];
