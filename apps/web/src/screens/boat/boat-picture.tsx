@@ -1,8 +1,9 @@
 /** The boat drawn to scale from her own sizes, with the work pinned where it is. */
-import { useLayoutEffect, useRef, useState } from 'react';
+import { useRef } from 'react';
 import type { Book } from '#boat-book';
 import { countInWords } from '../../parts/in-words.ts';
 import { markShapes } from '../../parts/mark.tsx';
+import { useWidth } from '../../parts/use-width.ts';
 import { address } from '../../shell/route.ts';
 import './boat-picture.css';
 import { boatProfile, isAloft, placeOf, type Stance } from './boat-profile.ts';
@@ -21,15 +22,7 @@ export function BoatPicture({
   readonly stance: Stance;
 }) {
   const frame = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(0);
-  useLayoutEffect(() => {
-    const watched = frame.current;
-    if (!watched) return;
-    const watch = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)));
-    watch.observe(watched);
-    setWidth(Math.floor(watched.getBoundingClientRect().width));
-    return () => watch.disconnect();
-  }, []);
+  const width = useWidth(frame);
   return (
     <div ref={frame} className="picture">
       {width > 0 && <Drawing book={book} today={today} stance={stance} width={width} />}

@@ -3,6 +3,7 @@ import './plan-drawing.css';
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import type { Book } from '#boat-book';
 import type { Minute, Plan, Problem } from '#workplan';
+import { useWidth } from '../../../parts/use-width.ts';
 import { dayAt, shortDay } from '../place-time.ts';
 import type { Block } from './day-column.ts';
 import { DayColumnDrawing } from './day-column-drawing.tsx';
@@ -125,19 +126,6 @@ export const PlanDrawing = memo(function PlanDrawing({
     </div>
   );
 });
-
-function useWidth(frame: React.RefObject<HTMLElement | null>): number {
-  const [width, setWidth] = useState(0);
-  useEffect(() => {
-    const element = frame.current;
-    if (!element) return;
-    const observer = new ResizeObserver(() => setWidth(Math.floor(element.clientWidth)));
-    observer.observe(element);
-    setWidth(Math.floor(element.clientWidth));
-    return () => observer.disconnect();
-  }, [frame]);
-  return width;
-}
 
 /** True once the bundled face is loaded, so that words are measured in it. */
 function useFace(): boolean {

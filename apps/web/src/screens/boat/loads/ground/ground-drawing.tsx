@@ -2,9 +2,10 @@
  * A rode that lies, to scale: the seabed, the water at high and low, chain heavy and rope thin, the pull at the anchor, and
  * the boat from her own sizes at the end of it.
  */
-import { useLayoutEffect, useRef, useState } from 'react';
+import { useRef } from 'react';
 import type { Boat } from '#boat-book';
 import type { GroundDrawing as Drawn } from '#reckoning';
+import { useWidth } from '../../../../parts/use-width.ts';
 import { boatProfile } from '../../boat-profile.ts';
 
 export function GroundDrawing({
@@ -21,15 +22,7 @@ export function GroundDrawing({
   readonly said: string;
 }) {
   const frame = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(0);
-  useLayoutEffect(() => {
-    const watched = frame.current;
-    if (!watched) return;
-    const watch = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)));
-    watch.observe(watched);
-    setWidth(Math.floor(watched.getBoundingClientRect().width));
-    return () => watch.disconnect();
-  }, []);
+  const width = useWidth(frame);
   return (
     <div ref={frame} className="ground-frame">
       {width > 0 && <Sheet boat={boat} drawn={drawn} longest_m={longest_m} said={said} width={width} />}
