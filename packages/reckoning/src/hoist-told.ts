@@ -11,6 +11,7 @@ import {
   slip,
   type WholeHoist,
 } from '#loads';
+import { standardGravity_m_s2 } from '#units';
 import { figureSaid, sourceInWords } from './circuits-in-words.ts';
 import type { WorkingTold } from './circuits-told.ts';
 import {
@@ -281,7 +282,7 @@ function lineFigure(which: 'wire' | 'cord', under: LineUnderLoad): HoistFigureTo
 function handWorking(record: BoardHoistRecord, hoist: WholeHoist, { hand, travel, wire }: HoistFigures): WorkingTold[] {
   const { leads, tackles, winch, moves } = record;
   const point = travel.points.reduce((most, each) => (each.hand_N.hoisting > most.hand_N.hoisting ? each : most));
-  const weight_N = massOf_kg(record.plate) * 9.80665;
+  const weight_N = massOf_kg(record.plate) * standardGravity_m_s2;
   return [
     {
       title: 'The wire at the board',

@@ -12,14 +12,13 @@ import {
   placesUnknown,
   stepped,
 } from '#loads';
+import { standardGravity_m_s2 } from '#units';
 import { figureSaid, sourceInWords, workingInWords } from './circuits-in-words.ts';
 import type { WorkingTold } from './circuits-told.ts';
 
-const gravity_m_s2 = 9.80665;
-
 /** A force as it is said: `930 N (95 kg)`, `2.8 kN (286 kg)` */
 export function forceInWords(force_N: number): string {
-  const kg = Math.round(force_N / gravity_m_s2);
+  const kg = Math.round(force_N / standardGravity_m_s2);
   return force_N < 1000
     ? `${Math.round(force_N)} N (${kg} kg)`
     : `${(force_N / 1000).toFixed(force_N < 10_000 ? 2 : 1)} kN (${kg} kg)`;

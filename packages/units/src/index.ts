@@ -38,6 +38,7 @@ export {
   quantity,
   type SquareMetres,
   type System,
+  standardGravity_m_s2,
   type Unit,
   unitsOf,
   unitWritten,

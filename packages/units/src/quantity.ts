@@ -48,8 +48,8 @@ const unit = (symbol: string, factor: number, decimals: number, also: readonly s
 
 const inch_m = 0.0254;
 const pound_kg = 0.45359237;
-/** standard acceleration of gravity */
-const g_m_s2 = 9.80665;
+/** Standard acceleration of gravity: what a kilogram weighs, in newtons. Source: 3rd CGPM, 1901. */
+export const standardGravity_m_s2 = 9.80665;
 const fahrenheit = 5 / 9;
 
 /**
@@ -121,15 +121,18 @@ export const kinds = {
       unit('N', 1, 0, ['newton', 'newtons']),
       unit('daN', 10, 1, []),
       unit('kN', 1e3, 2, ['kilonewton', 'kilonewtons']),
-      unit('kgf', g_m_s2, 1, ['kp']),
-      unit('lbf', pound_kg * g_m_s2, 0, []),
+      unit('kgf', standardGravity_m_s2, 1, ['kp']),
+      unit('lbf', pound_kg * standardGravity_m_s2, 0, []),
     ],
     shown: { metric: 'N', imperial: 'lbf' },
   },
   torque: {
     base: 'N·m',
     name: 'torque',
-    units: [unit('N·m', 1, 1, ['Nm', 'N m']), unit('lbf·ft', pound_kg * g_m_s2 * 12 * inch_m, 1, ['lbf ft', 'ft lbf'])],
+    units: [
+      unit('N·m', 1, 1, ['Nm', 'N m']),
+      unit('lbf·ft', pound_kg * standardGravity_m_s2 * 12 * inch_m, 1, ['lbf ft', 'ft lbf']),
+    ],
     shown: { metric: 'N·m', imperial: 'lbf·ft' },
   },
   pressure: {
@@ -139,7 +142,7 @@ export const kinds = {
       unit('hPa', 1, 1, ['mbar', 'millibar']),
       unit('kPa', 10, 2, []),
       unit('bar', 1e3, 3, []),
-      unit('psi', (pound_kg * g_m_s2) / inch_m ** 2 / 100, 1, ['lbf/in²']),
+      unit('psi', (pound_kg * standardGravity_m_s2) / inch_m ** 2 / 100, 1, ['lbf/in²']),
     ],
     shown: { metric: 'hPa', imperial: 'psi' },
   },

@@ -1,4 +1,4 @@
-import { inBase } from '#units';
+import { inBase, standardGravity_m_s2 } from '#units';
 import { amount, assuming, choice, type Field, mass, type Question, question } from '#working';
 import {
   type BatteryKind,
@@ -184,7 +184,7 @@ function heldFastQuestion() {
     title: 'How are cable and battery held?',
     fields: { battery: mass('kg', 0.5, 200, 'mass of the battery') },
     answer: ({ battery }) => {
-      const twice_N = 2 * battery * 9.80665;
+      const twice_N = 2 * battery * standardGravity_m_s2;
       const test_N = Math.min(twice_N, 90 * 4.4482216152605);
       return {
         kind: 'found',

@@ -1,3 +1,4 @@
+import { standardGravity_m_s2 } from '#units';
 import type { Source } from '#working';
 import { chainMass_kg_per_m } from '../../tables/chain.read-2026-11.ts';
 import { ropeBreaking } from '../../tables/fibre-rope.read-2026-11.ts';
@@ -5,8 +6,6 @@ import { chainSteel_kg_m3, rodeFibres } from '../../tables/rode-gear.read-2026-1
 import { seaWater_kg_m3 } from '../hoist/plate.ts';
 import { cellsFor, type PrintedCell } from '../path/printed.ts';
 import type { RodePiece } from './rode.ts';
-
-const gravity = 9.80665;
 
 export const chainSizes = [5, 6, 7, 8, 10] as const;
 export type ChainSize = (typeof chainSizes)[number];
@@ -39,7 +38,7 @@ export function chainMass(size_mm: ChainSize): { readonly kg_per_m: number; read
 export function chainPiece({ size_mm, length_m }: RodeChain): RodePiece {
   return {
     length_m,
-    weight_N_per_m: chainMass(size_mm).kg_per_m * gravity * inWater(chainSteel_kg_m3),
+    weight_N_per_m: chainMass(size_mm).kg_per_m * standardGravity_m_s2 * inWater(chainSteel_kg_m3),
     stretch_per_N: 0,
   };
 }
@@ -54,7 +53,7 @@ export function ropePiece({ fibre, size_mm, length_m }: RodeRope): RodePiece {
   const { density_kg_m3, mass_kg_per_m_mm2, stretch_pct, atShare_pct } = rodeFibres[fibre];
   return {
     length_m,
-    weight_N_per_m: mass_kg_per_m_mm2 * size_mm ** 2 * gravity * inWater(density_kg_m3),
+    weight_N_per_m: mass_kg_per_m_mm2 * size_mm ** 2 * standardGravity_m_s2 * inWater(density_kg_m3),
     stretch_per_N: stretch_pct / atShare_pct / stiffestCell(fibre, size_mm).force_N,
   };
 }

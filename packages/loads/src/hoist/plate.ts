@@ -1,5 +1,4 @@
-/** Standard acceleration of gravity [m/s²], exact by definition. */
-const gravity = 9.80665;
+import { standardGravity_m_s2 } from '#units';
 
 /** A place beside the pivot: along the plate from it, and square to it, above positive where the plate lies level. */
 export interface PlacePlate {
@@ -23,7 +22,7 @@ export const seaWater_kg_m3 = 1025;
 
 /** Weight that hangs on what carries it: in air, or wholly under water. [N] */
 export function hangingWeight_N(mass_kg: number, density_kg_m3: number, water_kg_m3: number | null): number {
-  return mass_kg * gravity * (water_kg_m3 === null ? 1 : 1 - water_kg_m3 / density_kg_m3);
+  return mass_kg * standardGravity_m_s2 * (water_kg_m3 === null ? 1 : 1 - water_kg_m3 / density_kg_m3);
 }
 
 /** Mass of a plate of one thickness. [kg] */

@@ -1,3 +1,4 @@
+import { standardGravity_m_s2 } from '#units';
 import type { Source } from '#working';
 
 /** What a table of strengths prints: numbers as printed, by size in mm. A size that is not there is not known: none is interpolated. */
@@ -15,9 +16,9 @@ export interface PrintedColumn {
 /** Newtons in the units of the tables; a tonne and a kilogram stand for the weight of them. */
 export const newtonsIn = {
   kN: 1000,
-  kgf: 9.80665,
+  kgf: standardGravity_m_s2,
   lbf: 4.4482216152605,
-  kg: 9.80665,
+  kg: standardGravity_m_s2,
   t: 9806.65,
 } as const;
 

@@ -1,5 +1,4 @@
-/** Standard acceleration of gravity [m/s²], exact by definition. */
-const gravity = 9.80665;
+import { standardGravity_m_s2 } from '#units';
 
 /** A place beside the mast's hinge: ahead of it and above it. [m] */
 export interface PlaceAhead {
@@ -99,7 +98,7 @@ export function mastRaising(raising: MastRaising): RaisingTravel | NoRaising {
 
 /** The same at one angle. @param mast_deg above level, from the start of the travel on */
 function raisingPoint(raising: MastRaising, mast_deg: number): RaisingPoint | NoRaising {
-  const weight_N = raising.mass_kg * gravity;
+  const weight_N = raising.mass_kg * standardGravity_m_s2;
   const [c, s] = inParts(mast_deg);
   const moment_N_m = weight_N * raising.massAt_m * c;
   const attachment = { ahead_m: -raising.lineAt_m * c, up_m: raising.lineAt_m * s };

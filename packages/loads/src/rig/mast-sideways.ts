@@ -1,7 +1,5 @@
+import { standardGravity_m_s2 } from '#units';
 import type { PlaceAhead } from './mast-raising.ts';
-
-/** Standard acceleration of gravity [m/s²], exact by definition. */
-const gravity = 9.80665;
 
 /** What is to keep a mast from falling sideways while it goes up on its hinge. */
 export interface MastSideways {
@@ -45,7 +43,7 @@ function shroudLength_m({ shroudAt_m, chainplate, out_m }: MastSideways, mast_de
 
 /** Moment that turns the mast over to one side on a boat that leans: the same all the way up. [N·m] */
 export function sideMoment_N_m({ mass_kg, massAt_m, heel_deg }: MastSideways): number {
-  return mass_kg * gravity * massAt_m * Math.sin((heel_deg * Math.PI) / 180);
+  return mass_kg * standardGravity_m_s2 * massAt_m * Math.sin((heel_deg * Math.PI) / 180);
 }
 
 /** Force in a line to one side that holds it, made fast abreast of the hinge and at its height. [N] */

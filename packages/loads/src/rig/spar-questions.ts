@@ -1,4 +1,4 @@
-import { inBase } from '#units';
+import { inBase, standardGravity_m_s2 } from '#units';
 import { amount, angle, assuming, force, length, mass, type Question, question } from '#working';
 import { cautions } from '../cautions.ts';
 import { rigSources } from './rig-fields.ts';
@@ -142,7 +142,7 @@ function rightingQuestion() {
       ),
     },
     answer: ({ moment, 'half-beam': halfBeam, crew, 'crew-out': crewOut }) => {
-      const byCrew_N_m = crew * 9.80665 * crewOut * Math.cos(heel);
+      const byCrew_N_m = crew * standardGravity_m_s2 * crewOut * Math.cos(heel);
       const all_N_m = moment + byCrew_N_m;
       return {
         kind: 'found',
