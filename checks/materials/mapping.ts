@@ -188,12 +188,16 @@ export const materialsUnasked: readonly UnaskedFamily[] = [
   { family: 'materials.galv.zincref', because: 'a note of the chart that does not go with its own figure for zinc' },
   ...['csm', 'cloth', 'hull', 'gelcoat', 'polyester', 'epoxy', 'filler'].map((family) => ({
     family: `materials.${family}`,
-    because: none('how much resin, cloth or filler it takes'),
+    because: 'ours say what to weigh out: thicknesses, densities and measures in gallons of it are not asked',
   })),
   { family: 'materials.mekp', because: none('how much catalyst to add') },
-  ...['spread', 'coats', 'cover', 'bead', 'joint'].map((family) => ({
+  ...['spread', 'coats'].map((family) => ({
     family: `materials.${family}`,
-    because: none('how far a tin or a tube goes'),
+    because: 'a band of common practice: what the tin says is asked for',
+  })),
+  ...['bead', 'joint'].map((family) => ({
+    family: `materials.${family}`,
+    because: 'ours say what a length takes, not how far a tube goes nor how deep a joint is to be',
   })),
   { family: 'materials.wood', because: none('how wet timber is') },
   ...timberUnasked,
