@@ -206,7 +206,7 @@ export default function WalkRoundPage() {
           )}
         </div>
         <button type="button" className="main" disabled={busy || open.length === 0} onClick={() => void putIn(open)}>
-          {open.length === 0 ? 'Put all in' : `Put all ${open.length} in`}
+          {open.length < 2 ? 'Put all in' : `Put all ${open.length} in`}
         </button>
         <button
           type="button"
