@@ -17,6 +17,8 @@ interface Tap {
   /** taps made before the one that is timed */
   readonly before?: (page: Page) => Promise<void>;
   readonly tap: (page: Page) => Locator;
+  /** pressed on it instead of a tap */
+  readonly key?: string;
 }
 
 const ofBattery = async (page: Page) => {
@@ -35,6 +37,7 @@ const ofCircuits = async (page: Page) => {
 const ofPlan = async (page: Page) => {
   await page.locator('.days-block').first().waitFor({ timeout: 30_000 });
 };
+const slider = (page: Page) => page.getByRole('slider').first();
 
 const taps: readonly Tap[] = [
   { what: 'a job of the list', at: '#/work', tap: (page) => page.locator('.work-group a.line-row').first() },
@@ -72,6 +75,21 @@ const taps: readonly Tap[] = [
     before: ofCircuits,
     tap: (page) => page.getByRole('button', { name: /^Change/ }).first(),
   },
+  { what: 'the load paths', at: '#/boat', tap: (page) => page.getByRole('link', { name: /^Load paths/ }) },
+  {
+    what: 'a part of a load path',
+    at: '#/boat/loads/path/rode',
+    tap: (page) => page.getByRole('figure').first().getByRole('button').nth(2),
+  },
+  { what: 'the wind on a load path', at: '#/boat/loads/path/rode', tap: slider, key: 'ArrowRight' },
+  {
+    what: 'how the board’s wire is worked out',
+    at: '#/boat/loads/hoist',
+    tap: (page) => page.getByRole('button', { name: /^Most in the wire/ }),
+  },
+  { what: 'the board moved', at: '#/boat/loads/hoist', tap: slider, key: 'ArrowLeft' },
+  { what: 'the wind on a rode', at: '#/boat/loads/rode', tap: slider, key: 'ArrowRight' },
+  { what: 'the mast moved', at: '#/boat/loads/mast', tap: slider, key: 'ArrowRight' },
 ];
 
 /** A row a tap: median and worst of five, each on a page loaded anew. */
@@ -101,7 +119,7 @@ async function tapRows(browser: Browser, address: string): Promise<string[]> {
 }
 
 /** From the tap until what it changed is painted: the longest of the events the finger made. [ms] */
-async function answered(page: Page, address: string, { at, before, tap }: Tap): Promise<number> {
+async function answered(page: Page, address: string, { at, before, tap, key }: Tap): Promise<number> {
   await page.goto(address + at);
   await page.locator('main h1').waitFor();
   await before?.(page);
@@ -118,7 +136,8 @@ async function answered(page: Page, address: string, { at, before, tap }: Tap): 
   const target = tap(page);
   await target.scrollIntoViewIfNeeded();
   await page.waitForTimeout(200);
-  await target.tap();
+  if (key === undefined) await target.tap();
+  else await target.press(key);
   await page.waitForTimeout(1200);
   const durations = (await page.evaluate('window.eventTimes')) as number[];
   return Math.max(16, ...durations);
