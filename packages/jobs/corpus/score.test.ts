@@ -1,7 +1,7 @@
 /**
- * How much of plain talk is understood, on lines and pages of our own invention (README.md beside). The marks are a
- * person's and no figure here comes from the reader; but who marked them also wrote the talk, so they say what it can do,
- * not how it does with any keeper's.
+ * How much of plain talk is understood, on lines and pages of our own invention (README.md beside). The talk was
+ * marked before the reader was tried on it, and no mark comes from the reader; but who marked it also wrote it, so the
+ * figures say what it can do, not how it does with any keeper's.
  */
 import { describe, expect, it } from 'vitest';
 import { readLine, readWalkRound } from '../src/index.ts';
