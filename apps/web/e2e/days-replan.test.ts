@@ -129,9 +129,23 @@ describe('the drawing on a phone', () => {
     await page.keyboard.press('ArrowRight');
     const third = await shown();
     expect(third).not.toEqual(second);
-    const box = (await page.locator('#days-columns').boundingBox())!;
+    // the finger goes to where the day is on the glass: what stands over it may be long
+    await page.locator('#days-columns').evaluate((columns) => columns.scrollIntoView({ block: 'start' }));
+    await page.locator('#days-columns').evaluate(
+      (columns) =>
+        new Promise<void>((still) => {
+          let top = Number.NaN;
+          const look = (): void => {
+            const now = columns.getBoundingClientRect().top;
+            if (now === top) still();
+            else requestAnimationFrame(look);
+            top = now;
+          };
+          look();
+        }),
+    );
     const touch = await context.newCDPSession(page);
-    const at = (x: number) => [{ x, y: box.y + 300 }];
+    const at = (x: number) => [{ x, y: phone.height / 2 }];
     await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(80) });
     await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(200) });
     await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(300) });
