@@ -189,4 +189,132 @@ If you are passing on Sunday I'll show you how to whip a rope.`,
       { kind: 'job', at: 'a brass screw on the stainless bracket', parts: { minutes: 5 } },
     ],
   },
+  {
+    name: 'two of them talking',
+    page: `I'll read it out and you write it down. Bow first. Bow fender's perished, chuck it, we've a spare at home. The stemhead bolts are tight. The anchor well lid has a broken catch. A new catch, twenty minutes.
+
+Did you look at the chain? Yes, it's rusty for the last two metres, I'd cut those off and put a new shackle on, half an hour.
+
+Is the forestay all right? Seems so. The clevis pin has no ring in it though! That's a ring, two minutes, and it's the most dangerous thing on the boat.
+
+Mast: one spreader's bent down a touch, it ought to be level or the rig won't stand. Straighten it with the mast down, forty minutes, two people.
+
+Right, hull. Is that a new scratch? No, that's the old one, leave it. There's a row of blisters near the keel on the port side the size of peas, they want opening and drying out this winter, not now.
+
+Well, what about now then? Now you want to do the board. It won't come up past half way. There's a stone in the slot I expect. Flush it from above with the hose and if it doesn't shift prop her up and poke it, an hour.
+
+Cockpit: the tiller extension joint is cracked. I've bound it with tape till the new one comes in the post. Fit the new one when it comes, ten minutes.
+
+Inside. The bilge pump's good, I ran it. Cooker's good. The shelf over the port berth has come away at one end, screw it back, ten minutes, comfort.
+
+Trailer. Port brake is binding, you can smell it. That has to be stripped and adjusted before we tow her anywhere, two hours. Number plate's cracked and the police won't like it, get a new one made.
+
+Anything to buy? Brake shoes if they're worn, a catch for the lid, and stainless rings.`,
+    marks: [
+      { kind: 'job', at: 'The anchor well lid has a broken catch', parts: { minutes: 20 } },
+      { kind: 'job', at: "it's rusty for the last two metres", parts: { minutes: 30 } },
+      { kind: 'job', at: 'The clevis pin has no ring', parts: { minutes: 2, consequence: 'danger' } },
+      { kind: 'job', at: "one spreader's bent down", parts: { zone: 'rig', minutes: 40, hands: 2 } },
+      { kind: 'job', at: 'a row of blisters near the keel', parts: {} },
+      { kind: 'job', at: "It won't come up past half way", parts: { minutes: 60 } },
+      { kind: 'jury rig', at: "I've bound it with tape till the new one comes", parts: {} },
+      { kind: 'job', at: 'Fit the new one when it comes', parts: { minutes: 10 } },
+      {
+        kind: 'job',
+        at: 'The shelf over the port berth has come away',
+        parts: { minutes: 10, consequence: 'comfort' },
+      },
+      { kind: 'job', at: 'Port brake is binding', parts: { zone: 'trailer', minutes: 120 } },
+      { kind: 'job', at: "Number plate's cracked", parts: { consequence: 'unlawful' } },
+      { kind: 'store', at: "Brake shoes if they're worn", parts: {} },
+      { kind: 'store', at: 'a catch for the lid', parts: {} },
+      { kind: 'store', at: 'stainless rings', parts: {} },
+    ],
+  },
+  {
+    name: 'careful',
+    page: `Condition of the boat on 8 April, as found.
+
+1. Ground tackle. Satisfactory. Bitter end is not made fast to anything; make it fast with a lashing, 10 minutes.
+2. Foredeck. Non-slip worn through in front of the hatch. Two coats of deck paint, 90 minutes in all, above 10 degrees, dry. Not urgent.
+3. Standing rigging. Port shroud plate: sealant has lifted along its aft edge and the deck below sounds dull. Remove, dry out, rebed. Three hours, mast down. Will get worse.
+4. Running rigging. Mainsheet: serviceable. Jib sheets: serviceable. Topping lift: chafed at the masthead, replace, 30 minutes.
+5. Board and case. Lifting wire renewed last year and in good order. Board bolt weeping slightly: renew both seals, 2 hours, propped.
+6. Rudder. No play. Blade uphaul cord is frayed. New cord, 15 minutes.
+7. Hull. Antifouling thin at the waterline. One coat before launching, three hours.
+8. Electrics. Battery 12.58 V at rest. Bilge pump float switch does not lift; free it or change it, 45 minutes. Steaming light inoperative: bulb, 10 minutes, mast down.
+9. Outboard. Ran satisfactorily. Spare shear pins: none aboard, buy three.
+10. Safety. Lifejackets in date. Flares expired in March. Replace before the estuary trip.
+11. Trailer. Jockey wheel bearing dry, grease, 10 minutes. Tyres 3 mm, satisfactory. Left indicator intermittent, earth suspected, half an hour, unlawful to tow with.
+12. Cover. Two eyelets torn out on the port side. Held with a clothes peg for the time being. New eyelets, 20 minutes.`,
+    marks: [
+      { kind: 'job', at: 'Bitter end is not made fast', parts: { minutes: 10 } },
+      { kind: 'job', at: 'Non-slip worn through', parts: { zone: 'foredeck', minutes: 90 } },
+      {
+        kind: 'job',
+        at: 'sealant has lifted along its aft edge',
+        parts: { fitting: 'plate-port', minutes: 180, setUps: { mast: 'down' }, consequence: 'worsens' },
+      },
+      { kind: 'job', at: 'chafed at the masthead', parts: { minutes: 30 } },
+      { kind: 'job', at: 'Board bolt weeping slightly', parts: { zone: 'case', minutes: 120 } },
+      { kind: 'job', at: 'Blade uphaul cord is frayed', parts: { minutes: 15 } },
+      { kind: 'job', at: 'Antifouling thin at the waterline', parts: { zone: 'bottom', minutes: 180 } },
+      { kind: 'reading', at: 'Battery 12.58 V at rest', parts: {} },
+      { kind: 'job', at: 'Bilge pump float switch does not lift', parts: { minutes: 45 } },
+      { kind: 'job', at: 'Steaming light inoperative', parts: { minutes: 10, setUps: { mast: 'down' } } },
+      { kind: 'store', at: 'Spare shear pins', parts: {} },
+      { kind: 'job', at: 'Flares expired in March', parts: { outing: 'estuary' } },
+      { kind: 'job', at: 'Jockey wheel bearing dry', parts: { zone: 'trailer', minutes: 10 } },
+      { kind: 'job', at: 'Left indicator intermittent', parts: { minutes: 30, consequence: 'unlawful' } },
+      { kind: 'jury rig', at: 'Held with a clothes peg', parts: {} },
+      { kind: 'job', at: 'New eyelets, 20 minutes', parts: { minutes: 20 } },
+    ],
+  },
+  {
+    name: 'half asleep',
+    page: `can't sleep so I might as well get the boat out of my head. the thing that worries me is the keel bolt nut that spun when I put a spanner on it. that has to come out and be looked at before she goes in the water, call it half a day, and I don't want to do it alone under there. then there's the mast step, it has worn a dent in the deck, I could put a plate under it, an hour with the mast down. the hatch I've done, thank heavens. the gas I've done. I keep meaning to fix the drawer that falls out when we heel. a turn button would do it, ten minutes. what did he say about the outboard? that it wanted new plugs, I think, or was it the lead. have it looked at. the trailer board is in the shed and that's got a smashed lens which I've covered with red tape for now, it'll get me to the slip. lens, five minutes, I must order one. oh and the tiller. no, the tiller's fine, it was the rudder head that had the crack. epoxy and a clamp, half an hour, somewhere warm. I could do with more epoxy and those little brushes. should I sell her? no. the sail wants a wash. my sister has the sewing machine so she could do the cover. maybe in may. okay. sleep.`,
+    marks: [
+      { kind: 'job', at: 'the keel bolt nut that spun', parts: { notAlone: true } },
+      { kind: 'job', at: 'it has worn a dent in the deck', parts: { minutes: 60, setUps: { mast: 'down' } } },
+      { kind: 'job', at: 'fix the drawer that falls out', parts: { minutes: 10 } },
+      { kind: 'job', at: 'have it looked at', parts: {} },
+      { kind: 'jury rig', at: "which I've covered with red tape for now", parts: {} },
+      { kind: 'job', at: 'lens, five minutes', parts: { minutes: 5 } },
+      { kind: 'job', at: 'it was the rudder head that had the crack', parts: { minutes: 30 } },
+      { kind: 'store', at: 'I could do with more epoxy', parts: {} },
+      { kind: 'store', at: 'those little brushes', parts: {} },
+      { kind: 'job', at: 'the sail wants a wash', parts: {} },
+    ],
+  },
+  {
+    name: 'to a friend',
+    page: `Thanks for lending a hand on Saturday, here's what I think we're up against so you can bring the right tools.
+
+The big one is the starboard shroud plate. You hold the nut below while I turn the bolt on deck, so it needs the two of us, and the mast will be down already. Allow two hours. Don't let me talk you into doing the port one, that was done in the autumn and it's bone dry.
+
+While the mast is down I'd like to get the new masthead light wired, an hour, and grease the sheave, five minutes. If it rains we'll do the cabin instead: the light over the chart table needs a new switch (twenty minutes) and the berth lid hinge is hanging by one screw (ten).
+
+I'd leave the varnish till May. It's scruffy but it isn't coming off.
+
+The outboard won't idle. I've had the carburettor off once and made it worse. If you fancy looking at it I'd be grateful, I've no idea how long, and until it runs we don't sail, obviously.
+
+There's also a hole in the cockpit floor where the old compass was. It's got a champagne cork in it at present, which works surprisingly well, but I'd like to glass it over properly one dry day over 15 degrees; an hour and a bit.
+
+Can you bring your crimping tool? I've run out of the red ring terminals too so if you're passing a chandler get a dozen. Lunch is on me.`,
+    marks: [
+      {
+        kind: 'job',
+        at: 'The big one is the starboard shroud plate',
+        parts: { fitting: 'plate-stbd', minutes: 120, hands: 2 },
+      },
+      { kind: 'job', at: 'get the new masthead light wired', parts: { minutes: 60 } },
+      { kind: 'job', at: 'grease the sheave, five minutes', parts: { minutes: 5 } },
+      { kind: 'job', at: 'the light over the chart table needs a new switch', parts: { minutes: 20 } },
+      { kind: 'job', at: 'the berth lid hinge is hanging by one screw', parts: { minutes: 10 } },
+      { kind: 'job', at: "The outboard won't idle", parts: { zone: 'transom', consequence: 'stops-sailing' } },
+      { kind: 'jury rig', at: "It's got a champagne cork in it at present", parts: {} },
+      { kind: 'job', at: "I'd like to glass it over properly", parts: { conditions: { dry: true, air_min_C: 15 } } },
+      { kind: 'store', at: 'the red ring terminals', parts: {} },
+    ],
+  },
 ];
