@@ -43,7 +43,7 @@ export function demoBook(today: Day): Book {
   const jobs = [...rigJobs(dates), ...hullJobs(dates), ...belowJobs(dates)];
   return {
     format: 'fettle-boat-book',
-    version: 4,
+    version: 5,
     id: `demo-${today}`,
     boat: demoBoat,
     places: demoPlaces,

@@ -232,7 +232,7 @@ describe('a hostile file is refused', () => {
     ['JSON cut off', (t) => t.slice(0, 200), /not JSON/],
     ['not an object', () => '[]', /not a book|not JSON|not a zip/],
     ['another format', (t) => t.replace('fettle-boat-book', 'other-book'), /its format is not/],
-    ['a version that is none', (t) => t.replace('"version":4', '"version":"1"'), /says no version/],
+    ['a version that is none', (t) => t.replace('"version":5', '"version":"1"'), /says no version/],
     [
       'a number where a text belongs',
       (t) => t.replace('"title":"Rebed the plate"', '"title":7'),
@@ -287,12 +287,12 @@ describe('a file from a newer version', () => {
     if (read.kind !== 'newer') throw new Error(`it was ${read.kind}`);
     expect(read.book.boat).toEqual(book().view().boat);
     expect(Object.values(read.book.jobs).map((job) => job.title)).toEqual(['Rebed the plate']);
-    expect(read.why).toMatch(/newer version \(5\).*read here but not changed/);
+    expect(read.why).toMatch(/newer version \(6\).*read here but not changed/);
     expect(read.notes).toEqual(['1 records in it cannot be shown by this version.']);
   });
 
   test('is refused where even the boat cannot be shown', () => {
-    expect(refused(newer((value) => delete value.boat))).toMatch(/newer version \(5\).*cannot be shown/);
+    expect(refused(newer((value) => delete value.boat))).toMatch(/newer version \(6\).*cannot be shown/);
   });
 });
 

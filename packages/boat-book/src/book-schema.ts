@@ -40,7 +40,7 @@ const {
 } = recordSchemas;
 
 export const bookFormat = 'fettle-boat-book';
-export const bookVersion = 4;
+export const bookVersion = 5;
 
 export const bookSchema = z.strictObject({
   format: z.literal(bookFormat),

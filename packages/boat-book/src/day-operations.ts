@@ -5,12 +5,14 @@ import { plainThree } from './boat-operations.ts';
 import { sameContent } from './canonical.ts';
 import { type Edit, refuse } from './edit.ts';
 import { at, day, id, text, title } from './field-schemas.ts';
+import { logged } from './log-entry.ts';
+import { logSchema } from './log-schemas.ts';
 import { type Operations, someOf, without, withoutId } from './operation.ts';
 import type { CollectionName, Json, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
-import type { JobDay, JuryRig, WeatherEntry } from './records.ts';
-import { juryRigSchema, logSchema, recordSchemas, weatherSchema } from './schemas.ts';
+import type { Id, JobDay, JuryRig, WeatherEntry } from './records.ts';
+import { juryRigSchema, recordSchemas, weatherSchema } from './schemas.ts';
 
 /** Faults of a job day that no single field shows. */
 export function jobDayFault(jobDay: JobDay): { where: string; wrong: string; right: string } | null {
@@ -91,7 +93,7 @@ export const dayOperations = {
       const rig: JuryRig = { ...withoutId(fields), state: 'standing' };
       checkJuryRig(rig);
       const made = edit.put('juryRigs', rig, fields.id);
-      logRig(edit, rig, 'jury rig made', `${rig.title}, trusted until ${rig.trustedUntil}`);
+      logRig(edit, made, rig, 'jury rig made', `${rig.title}, trusted until ${rig.trustedUntil}`);
       return made;
     },
   },
@@ -117,7 +119,7 @@ export const dayOperations = {
       edit.set('juryRigs', rigId, { trustedUntil, reason });
       const rig = edit.need('juryRigs', rigId, 'id');
       checkJuryRig(rig);
-      logRig(edit, rig, 'note', `${rig.title}: trusted until ${trustedUntil}, because ${reason}`);
+      logRig(edit, rigId, rig, 'jury rig trusted', `${rig.title}: trusted until ${trustedUntil}, because ${reason}`);
       return null;
     },
   },
@@ -130,7 +132,7 @@ export const dayOperations = {
       const rig = edit.need('juryRigs', fields.id, 'id');
       if (rig.state === 'removed') refuse('id', `${asGiven(rig.title)} is gone already`, 'one that still stands');
       edit.set('juryRigs', fields.id, { state: 'removed' });
-      logRig(edit, rig, 'jury rig removed', fields.text ?? rig.title);
+      logRig(edit, fields.id, rig, 'jury rig removed', fields.text ?? rig.title);
       return null;
     },
   },
@@ -214,7 +216,8 @@ export const dayOperations = {
       at: z.exactOptional(at),
     }),
     run(fields: OperationFields<'writeLog'>, edit) {
-      return edit.fix('log', { at: edit.now, job: null, step: null, zone: null, who: '', spent_min: null, ...fields });
+      if (fields.corrects !== undefined) edit.need('log', fields.corrects, 'corrects');
+      return logged(edit, fields);
     },
   },
   chooseAnswer: {
@@ -252,15 +255,12 @@ export function weatherFault(
       };
 }
 
-function logRig(edit: Edit, rig: JuryRig, kind: 'jury rig made' | 'jury rig removed' | 'note', words: string): void {
-  edit.fix('log', {
-    at: edit.now,
-    kind,
-    job: rig.job,
-    step: null,
-    zone: rig.zone,
-    who: '',
-    spent_min: null,
-    text: words,
-  });
+function logRig(
+  edit: Edit,
+  id: Id,
+  { job, zone }: JuryRig,
+  kind: 'jury rig made' | 'jury rig trusted' | 'jury rig removed',
+  words: string,
+): void {
+  logged(edit, { kind, job, zone, of: { collection: 'juryRigs', id }, text: words });
 }

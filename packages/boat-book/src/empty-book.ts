@@ -8,7 +8,7 @@ export const assumedWeights: Weights = { danger: 100, unlawful: 30, 'stops-saili
 export function emptyBook(id: Id, boat: Boat): Book {
   return {
     format: 'fettle-boat-book',
-    version: 4,
+    version: 5,
     id,
     boat,
     places: {},

@@ -13,6 +13,8 @@ export type {
   WinchRecord,
 } from './hoist-records.ts';
 export type { LoadCaseRecord, LoadPathRecord, PathPartRecord } from './load-records.ts';
+export { standingLog } from './log-entry.ts';
+export type { Cost, LogEntry, LoggedWith, LogKind } from './log-records.ts';
 export {
   type BookSurroundings,
   beginBook,
@@ -60,7 +62,6 @@ export type {
   JobDay,
   JuryRig,
   KeptPlan,
-  LogEntry,
   MixRecord,
   Outing,
   Place,

@@ -3,6 +3,7 @@ import { z } from 'zod/mini';
 import { byOrder, firstRing, waitsOf } from './cycles.ts';
 import { type Edit, refuse } from './edit.ts';
 import { at, clock, day, id, list, number, text, whole } from './field-schemas.ts';
+import { correcting, logged } from './log-entry.ts';
 import { type Operations, someOf, withoutId } from './operation.ts';
 import type { NewStep, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
@@ -177,16 +178,7 @@ export const jobOperations = {
       if (closed < job.opened)
         refuse('closed', `${closed} is before it was put in, ${job.opened}`, `${job.opened} or later`);
       edit.set('jobs', jobId, { state: 'done', closed });
-      edit.fix('log', {
-        at: edit.now,
-        kind: 'job done',
-        job: jobId,
-        step: null,
-        zone: job.zone,
-        who,
-        spent_min: null,
-        text: job.title,
-      });
+      logged(edit, { kind: 'job done', job: jobId, who, text: job.title });
       return null;
     },
   },
@@ -207,9 +199,12 @@ export const jobOperations = {
     undoes: true,
     fields: one,
     run({ id: jobId }: OperationFields<'reopenJob'>, edit) {
-      if (edit.need('jobs', jobId, 'id').state === 'open')
-        refuse('id', 'this job is open', 'a job that is done or dropped');
+      const job = edit.need('jobs', jobId, 'id');
+      if (job.state === 'open') refuse('id', 'this job is open', 'a job that is done or dropped');
       edit.set('jobs', jobId, { state: 'open', closed: null });
+      const finished = correcting(edit, (entry) => entry.kind === 'job done' && entry.job === jobId);
+      if (job.state === 'done')
+        logged(edit, { kind: 'taken back', job: jobId, text: `Not done after all: ${job.title}`, ...finished });
       return null;
     },
   },
@@ -365,12 +360,12 @@ export const jobOperations = {
       checkTimes('finished', started, finished);
       const between = known === null ? null : Math.round((Date.parse(finished) - Date.parse(started)) / 60_000);
       edit.set('steps', fields.id, { progress: { kind: 'done', started, finished } });
-      edit.fix('log', {
+      logged(edit, {
         at: finished,
         kind: 'step done',
         job: step.job,
         step: fields.id,
-        zone: step.zone ?? edit.need('jobs', step.job, 'job').zone,
+        zone: step.zone,
         who,
         spent_min: fields.spent_min === undefined ? between : fields.spent_min,
         text: fields.text ?? step.title,
@@ -389,15 +384,13 @@ export const jobOperations = {
         refuse('id', `${asGiven(step.title)} is open`, 'a step that is done or under way');
       edit.set('steps', stepId, { progress: { kind: 'open' } });
       if (step.progress.kind === 'done') {
-        edit.fix('log', {
-          at: edit.now,
-          kind: 'note',
+        logged(edit, {
+          kind: 'taken back',
           job: step.job,
           step: stepId,
           zone: step.zone,
-          who: '',
-          spent_min: null,
           text: `Not done after all: ${step.title}`,
+          ...correcting(edit, (entry) => entry.kind === 'step done' && entry.step === stepId),
         });
       }
       return null;

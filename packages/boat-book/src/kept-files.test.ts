@@ -76,6 +76,28 @@ test('a file of version 3 opens with its past and its power, and takes a load pa
   expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
 });
 
+/** A file as version 4 wrote it, in the same way. */
+const version4 = new Uint8Array(readFileSync(new URL('./testing/kept-files/version-4.fettle', import.meta.url)));
+
+test('a file of version 4 opens with its past and its loads, and its log can be put right', () => {
+  const read = readBoatFile(version4);
+  if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');
+  expect(read.notes[0]).toMatch(/^Brought from version 4 to 5: /);
+  expect(read.born).toBe('birth-of-version-4');
+  const { book } = read;
+  // counted in the file by hand: 19 jobs, 2 load paths, 5 stays, 8 readings of them, 4 entries in the log
+  const counted = [book.jobs, book.loadPaths, book.stays, book.stayReadings, book.log];
+  expect(counted.map((each) => Object.keys(each).length)).toEqual([19, 2, 5, 8, 4]);
+  const here = openBook([read.states], surroundings('a'));
+  expect(here.view()).toEqual(book);
+  expect(here.questions()).toHaveLength(1);
+  const [old] = Object.keys(book.log);
+  done(here.run('writeLog', { kind: 'note', text: 'It was the other wire', corrects: old! }));
+  const { view, states } = here;
+  expect(Object.keys(view().log)).toHaveLength(5);
+  expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
+});
+
 test('shared documents that version 1 stored open, can be changed and still merge', () => {
   const read = readBoatFile(version1);
   if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');

@@ -35,6 +35,8 @@ const emptyOfVersion4 = {
   hoistForces: {},
 };
 
+const emptyOfVersion5 = {};
+
 /** Version 1 is the first; there is nothing earlier to bring up. */
 export const migrations: readonly Migration[] = [
   {
@@ -51,6 +53,11 @@ export const migrations: readonly Migration[] = [
     from: 3,
     does: 'load paths, the board’s hoist, stays with their readings, masts and rodes have a place in the book. None is in it yet.',
     change: (book) => ({ ...emptyOfVersion4, ...book }),
+  },
+  {
+    from: 4,
+    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right. What was written before stands as it was.',
+    change: (book) => ({ ...emptyOfVersion5, ...book }),
   },
 ];
 

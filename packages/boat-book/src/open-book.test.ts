@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { standingLog } from './log-entry.ts';
 import { openBook } from './open-book.ts';
 import { also, begun, done, jobDay, meet, place, step, surroundings, zone } from './testing/devices.ts';
 
@@ -108,8 +109,14 @@ test('ticking a step writes the log, and undo writes beside it, never over it', 
   expect(book.view().steps.s1?.progress.kind).toBe('under way');
   expect(Object.values(book.view().log).map((entry) => [entry.kind, entry.text])).toEqual([
     ['step done', 'Take off the plate'],
-    ['note', 'Taken back: Take off the plate'],
+    ['taken back', 'Taken back: Take off the plate'],
   ]);
+  const [ticked, back] = Object.keys(book.view().log);
+  expect(book.view().log[back!]?.corrects).toBe(ticked);
+  book.redo();
+  expect([...standingLog(book.view().log).values()].map((entry) => entry.text)).toEqual(['Take off the plate']);
+  book.undo();
+  expect(standingLog(book.view().log).size).toBe(0);
 });
 
 test('minutes spent are not made up: a step ticked without times has none', () => {

@@ -10,10 +10,12 @@ import {
 } from './documents.ts';
 import { Edit, type EditClock, nameOf, RefusedEdit } from './edit.ts';
 import { applied, inverseOf, type TurnedChange } from './history.ts';
+import { takenBack } from './log-entry.ts';
+import type { LogEntry } from './log-records.ts';
 import type { Json, OpenQuestion, OperationFields, OperationName, OperationOutcome } from './operation-fields.ts';
 import { operations } from './operations.ts';
 import { faultsOf } from './plain-words.ts';
-import type { Book, Id, LogEntry } from './records.ts';
+import type { Book, Id } from './records.ts';
 import { referencesOf } from './references.ts';
 import { type RecordPatch, shownBook } from './shown-book.ts';
 
@@ -73,7 +75,7 @@ export interface OpenBook {
 interface Done {
   readonly title: string;
   readonly changes: readonly TurnedChange[];
-  readonly logged: readonly Omit<LogEntry, 'order'>[];
+  readonly logged: readonly (readonly [Id, LogEntry])[];
 }
 
 const undoDepth = 200;
@@ -163,7 +165,9 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
       .filter((change) => change !== null)
       .reverse();
     const logged = edit.changes.flatMap((change) =>
-      change.kind === 'put' && change.collection === 'log' ? [change.record as unknown as LogEntry] : [],
+      change.kind === 'put' && change.collection === 'log'
+        ? [[change.id, change.record as unknown as LogEntry] as const]
+        : [],
     );
     const change = documents.write((keys) => {
       for (const one of edit.changes) applied(one, keys);
@@ -196,6 +200,7 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
     if (last === undefined) return { title: null, left: [] };
     const back: TurnedChange[] = [];
     const left: string[] = [];
+    const again: [Id, LogEntry][] = [];
     const edit = new Edit(records, clock());
     const goes = new Set(
       last.changes.flatMap(({ change: { kind, collection, id } }) =>
@@ -213,18 +218,16 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
         if (inverse !== null) back.unshift(inverse);
         applied(change, keys);
       }
-      for (const entry of last.logged) {
-        const { order: _, ...again } = entry as LogEntry;
-        edit.fix(
-          'log',
-          word === null
-            ? again
-            : { ...again, at: edit.now, kind: 'note', spent_min: null, text: `${word}: ${entry.text}` },
-        );
+      for (const [id, { order: _, ...entry }] of last.logged) {
+        if (word === null) again.push([edit.fix('log', entry), entry]);
+        else {
+          edit.fix('log', takenBack(id, entry, edit.now));
+          again.push([id, entry]);
+        }
       }
       for (const one of edit.changes) applied(one, keys);
     });
-    if (back.length > 0) to.push({ ...last, changes: back });
+    if (back.length > 0) to.push({ ...last, changes: back, logged: again });
     tell(change);
     return { title: last.title, left };
   }

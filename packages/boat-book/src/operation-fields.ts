@@ -6,6 +6,7 @@
  */
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
+import type { NewLogEntry } from './log-entry.ts';
 import type {
   BatteryRecord,
   ChargerRecord,
@@ -28,7 +29,6 @@ import type {
   JobDay,
   JuryRig,
   KeptPlan,
-  LogEntry,
   MixRecord,
   Outing,
   Place,
@@ -175,7 +175,7 @@ export interface OperationFieldsByName {
   readonly changeStore: Changed<StoreRecord>;
   readonly removeStore: One;
   readonly keepPlan: Omit<KeptPlan, 'made' | 'order'>;
-  readonly writeLog: Pick<LogEntry, 'kind' | 'text'> & Partial<Omit<LogEntry, 'kind' | 'text' | 'order'>>;
+  readonly writeLog: NewLogEntry;
 
   /**
    * Settles a field of a record that was answered differently on two devices. For a record that came back after it

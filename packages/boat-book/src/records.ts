@@ -12,6 +12,7 @@ import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
+import type { LogEntry } from './log-records.ts';
 import type {
   BatteryRecord,
   ChargerRecord,
@@ -32,7 +33,7 @@ export type At = string;
 
 export interface Book {
   readonly format: 'fettle-boat-book';
-  readonly version: 4;
+  readonly version: 5;
   readonly id: Id;
   // the document `boat`: the keeper writes
   readonly boat: Boat;
@@ -305,20 +306,6 @@ export interface KeptPlan {
   readonly startsAt: At;
   readonly plan: import('#workplan').Plan;
   readonly verdict: import('#workplan').Verdict;
-  /** set when it is put in the book */
-  readonly order?: number;
-}
-
-/** Fixed. */
-export interface LogEntry {
-  readonly at: At;
-  readonly kind: 'step done' | 'job done' | 'note' | 'jury rig made' | 'jury rig removed' | 'measured';
-  readonly job: Id | null;
-  readonly step: Id | null;
-  readonly zone: Id | null;
-  readonly who: string;
-  readonly spent_min: number | null;
-  readonly text: string;
   /** set when it is put in the book */
   readonly order?: number;
 }

@@ -7,6 +7,8 @@ import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
+import type { LogEntry } from './log-records.ts';
+import { logSchema } from './log-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
 import type {
   BatteryRecord,
@@ -35,7 +37,6 @@ import type {
   Job,
   JobDay,
   JuryRig,
-  LogEntry,
   MixRecord,
   Outing,
   Place,
@@ -306,18 +307,6 @@ export const storeSchema = z.strictObject({
   expected: z.nullable(day),
   lead_days: z.nullable(whole(0, 365)),
   note: text,
-});
-
-export const logSchema = z.strictObject({
-  at,
-  kind: z.enum(['step done', 'job done', 'note', 'jury rig made', 'jury rig removed', 'measured']),
-  job: z.nullable(id),
-  step: z.nullable(id),
-  zone: z.nullable(id),
-  who: text,
-  spent_min: z.nullable(number(0, 100_000)),
-  text,
-  order,
 });
 
 /** The schema of the records of each collection. */

@@ -215,7 +215,7 @@ export function shownBook(documents: BookDocuments): ShownBook {
           collections[name].kept === 'one' ? current(name, name) : collectionView(name),
         ]),
       );
-      view = { format: 'fettle-boat-book', version: 4, id: bookId, ...parts } as unknown as Book;
+      view = { format: 'fettle-boat-book', version: 5, id: bookId, ...parts } as unknown as Book;
       return view;
     },
     questions: () =>

@@ -1,4 +1,4 @@
-import type { Book, Id, Step } from '#boat-book';
+import { type Book, type Id, type Step, standingLog } from '#boat-book';
 
 export interface Minutes {
   readonly low: number;
@@ -80,7 +80,7 @@ export function kindOfStep(title: string): string {
  */
 export function timesSpentByKind(book: Book): ReadonlyMap<string, readonly TimeSpent[]> {
   const spent = new Map<Id, { readonly minutes: number; readonly order: number }>();
-  for (const { kind: what, step, spent_min, order = 0 } of Object.values(book.log)) {
+  for (const { kind: what, step, spent_min, order = 0 } of standingLog(book.log).values()) {
     if (what !== 'step done' || step === null || spent_min === null || !(spent_min > 0)) continue;
     if ((spent.get(step)?.order ?? -1) <= order) spent.set(step, { minutes: spent_min, order });
   }

@@ -50,7 +50,7 @@ export interface Schema extends DBSchema {
 }
 
 /** Held to the type of the book; the schema itself is not loaded before the first paint. */
-const bookVersion: Book['version'] = 4;
+const bookVersion: Book['version'] = 5;
 
 export const databaseName = 'fettle';
 

@@ -39,7 +39,7 @@ const rig = (part: Partial<JuryRig>): JuryRig => ({
 const outing: Outing = { title: 'first sail', date: '2027-05-20', from: '09:00', nights: 0, place: '', wind_kn: 15 };
 const book = (part: Partial<Book>): Book => ({
   format: 'fettle-boat-book',
-  version: 4,
+  version: 5,
   id: 'b',
   boat: {
     name: 'Bramble',

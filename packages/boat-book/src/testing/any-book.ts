@@ -389,16 +389,38 @@ export const anyBook: fc.Arbitrary<Book> = fc
         }),
       ),
       log: fixed(
-        fc.record({
-          at,
-          kind: fc.constantFrom('note' as const, 'measured' as const),
-          job: fc.constant(null),
-          step: fc.constant(null),
-          zone: fc.constant(null),
-          who: text,
-          spent_min: nullable(fc.nat(500)),
-          text,
-        }),
+        fc
+          .tuple(
+            fc.record({
+              at,
+              kind: fc.constantFrom('note' as const, 'measured' as const),
+              job: fc.constant(null),
+              step: fc.constant(null),
+              zone: fc.constant(null),
+              who: text,
+              spent_min: nullable(fc.nat(500)),
+              text,
+            }),
+            fc.record(
+              {
+                fitting: id,
+                of: fc.record({ collection: fc.constantFrom('stays' as const, 'stores' as const), id }),
+                with: fc.array(
+                  fc.record(
+                    { name: title, store: id, amount: number(0, 1000), unit: text },
+                    { requiredKeys: ['name'] },
+                  ),
+                  { maxLength: 3 },
+                ),
+                cost: fc.record({ amount: number(0, 5000), currency: fc.constantFrom('EUR', 'GBP') }),
+                photos: fc.array(id, { maxLength: 2 }),
+                papers: fc.array(id, { maxLength: 2 }),
+                corrects: id,
+              },
+              { requiredKeys: [] },
+            ),
+          )
+          .map(([always, some]) => ({ ...always, ...some })),
       ),
     });
   })

@@ -4,7 +4,7 @@ import type { Book, Job, JobDay, Step, WaitRecord, WeatherEntry } from '#boat-bo
 export function smallBook(parts: Partial<Book> = {}): Book {
   return {
     format: 'fettle-boat-book',
-    version: 4,
+    version: 5,
     id: 'book',
     boat: {
       name: 'Test boat',

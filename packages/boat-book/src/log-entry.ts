@@ -1,0 +1,70 @@
+/** How an operation writes in the log. */
+import type { Edit } from './edit.ts';
+import type { LogEntry } from './log-records.ts';
+import type { At, Id } from './records.ts';
+
+/** What must be said of an entry; the rest is filled in or left out. */
+export type NewLogEntry = Pick<LogEntry, 'kind' | 'text'> & Partial<Omit<LogEntry, 'kind' | 'text' | 'order'>>;
+
+/**
+ * Writes an entry in the log as part of an operation, and returns its id. Operations write the log, screens do not:
+ *
+ *   logged(edit, { kind: 'bedded', fitting: id, text: 'Stem fitting bedded with butyl tape', with: [{ name: 'butyl tape' }] });
+ *
+ * `at` is now unless given. Of a job that is named, zone and fitting are taken where the entry does not say them; of a
+ * fitting alone, its zone. Undo of the operation needs nothing more: it writes an entry that takes this one back.
+ * `text` is a whole sentence or title by itself, with the names things then had: it must read right when they are gone.
+ */
+export function logged(edit: Edit, { kind, text, ...said }: NewLogEntry): Id {
+  const job = said.job == null ? null : edit.find('jobs', said.job);
+  const fitting = said.fitting ?? job?.fitting ?? null;
+  const zone = said.zone ?? job?.zone ?? (fitting === null ? null : (edit.find('fittings', fitting)?.zone ?? null));
+  return edit.fix('log', {
+    at: edit.now,
+    kind,
+    job: null,
+    step: null,
+    who: '',
+    spent_min: null,
+    text,
+    ...said,
+    zone,
+    ...(fitting === null ? {} : { fitting }),
+  });
+}
+
+/** The latest entry that `matches` and has not been put right, as what a new entry `corrects`; none: nothing. */
+export function correcting(edit: Edit, matches: (entry: LogEntry) => boolean): { readonly corrects?: Id } {
+  const corrected = new Set<Id>();
+  let latest: readonly [Id, LogEntry] | null = null;
+  for (const [id, entry] of edit.all('log')) {
+    if (entry.corrects !== undefined) corrected.add(entry.corrects);
+    if (matches(entry) && (latest === null || (latest[1].order ?? 0) <= (entry.order ?? 0))) latest = [id, entry];
+  }
+  return latest === null || corrected.has(latest[0]) ? {} : { corrects: latest[0] };
+}
+
+/** The entry that takes another back, when the operation that wrote it is undone: what it cost and used counts no more. */
+export function takenBack(id: Id, { job, step, zone, who, fitting, of, text }: LogEntry, now: At): LogEntry {
+  return {
+    at: now,
+    kind: 'taken back',
+    job,
+    step,
+    zone,
+    who,
+    spent_min: null,
+    text: `Taken back: ${text}`,
+    ...(fitting === undefined ? {} : { fitting }),
+    ...(of === undefined ? {} : { of }),
+    corrects: id,
+  };
+}
+
+/**
+ * The entries that stand: less those that another puts right or takes back, and less those that only take back. Sums of money and minutes are made of these.
+ */
+export function standingLog(log: Readonly<Record<Id, LogEntry>>): ReadonlyMap<Id, LogEntry> {
+  const corrected = new Set(Object.values(log).flatMap(({ corrects }) => (corrects === undefined ? [] : [corrects])));
+  return new Map(Object.entries(log).filter(([id, { kind }]) => kind !== 'taken back' && !corrected.has(id)));
+}
