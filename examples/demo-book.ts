@@ -79,6 +79,7 @@ export function demoBook(today: Day): Book {
     nightsAhead: demoNightsAhead(dates),
     stayReadings: demoStayReadings(dates),
     hoistForces: demoHoistForces(dates),
+    photos: {},
     plans: {},
     log: byContent(demoLog(dates)),
   };

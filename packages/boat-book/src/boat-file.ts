@@ -2,8 +2,9 @@
  * The boat file: a zip with the book in its open form, the shared documents, and a manifest of hashes. See
  * docs/boat-file.md. One gate reads every file, old or foreign, and what it refuses it says in plain words.
  */
-import { strFromU8, strToU8, zipSync } from 'fflate';
+import { strFromU8, strToU8, type Zippable, zipSync } from 'fflate';
 import { z } from 'zod/mini';
+import { blobsNamed } from './blobs-named.ts';
 import { bookFormat, bookSchema, bookVersion } from './book-schema.ts';
 import { sameContent } from './canonical.ts';
 import { collectionNames, collections } from './collections.ts';
@@ -61,8 +62,13 @@ export function writeBoatFile({ book, states, blobs = new Map() }: BoatFileConte
   for (const [hash, bytes] of blobs) files[`blobs/${hash}`] = bytes;
   const hashes = Object.fromEntries(Object.entries(files).map(([name, bytes]) => [name, sha256(bytes)]));
   const manifest = { format: 'fettle-boat-file', version: 1, files: hashes };
+  const packed = new Set(blobsNamed(book).flatMap((named) => (named.packed ? [`blobs/${named.blob}`] : [])));
+  const entries = Object.entries(files).map(([name, bytes]): [string, Zippable[string]] => [
+    name,
+    packed.has(name) ? [bytes, { level: 0 }] : bytes,
+  ]);
   return zipSync(
-    { 'manifest.json': strToU8(`${JSON.stringify(manifest, null, 1)}\n`), ...files },
+    { 'manifest.json': strToU8(`${JSON.stringify(manifest, null, 1)}\n`), ...Object.fromEntries(entries) },
     // the earliest date a zip can hold: a file says nothing of when it was made
     { level: 6, mtime: new Date(1980, 0, 1) },
   );

@@ -35,6 +35,7 @@ const {
   loadTests,
   nightsAhead,
   hoistForces,
+  photos,
   plans,
   log,
 } = recordSchemas;
@@ -76,6 +77,7 @@ export const bookSchema = z.strictObject({
   nightsAhead: z.record(id, nightsAhead),
   stayReadings: z.record(id, stayReadings),
   hoistForces: z.record(id, hoistForces),
+  photos: z.record(id, photos),
   plans: z.record(id, plans),
   log: z.record(id, log),
 }) satisfies z.ZodMiniType<Book>;

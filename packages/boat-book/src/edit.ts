@@ -54,6 +54,7 @@ type FixedName =
   | 'nightsAhead'
   | 'hoistForces'
   | 'stayReadings'
+  | 'photos'
   | 'plans'
   | 'log';
 

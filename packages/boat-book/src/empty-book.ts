@@ -40,6 +40,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     nightsAhead: {},
     stayReadings: {},
     hoistForces: {},
+    photos: {},
     plans: {},
     log: {},
   };

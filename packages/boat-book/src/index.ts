@@ -1,3 +1,4 @@
+export { blobsNamed } from './blobs-named.ts';
 export { type BoatFileContents, boatFileLimits, type ReadBoatFile, readBoatFile, writeBoatFile } from './boat-file.ts';
 export { contentId } from './canonical.ts';
 export { type BookFault, checkBook } from './check-book.ts';
@@ -37,6 +38,8 @@ export type {
   Refusal,
 } from './operation-fields.ts';
 export { operations } from './operations.ts';
+export type { PhotoRecord } from './photo-records.ts';
+export { mostPhoto_bytes } from './photo-schemas.ts';
 export type {
   BatteryRecord,
   ChargerRecord,

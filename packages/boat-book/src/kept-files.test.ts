@@ -4,7 +4,7 @@ import { readBoatFile, writeBoatFile } from './boat-file.ts';
 import { bookVersion } from './book-schema.ts';
 import { checkBook } from './check-book.ts';
 import { openBook } from './open-book.ts';
-import { battery, done, loadPath, reading, surroundings } from './testing/devices.ts';
+import { battery, done, loadPath, photo, reading, surroundings } from './testing/devices.ts';
 
 /**
  * A file as version 1 wrote it: the invented demo boat, with a job held to a day, a step ticked, a plan kept and a note
@@ -79,7 +79,7 @@ test('a file of version 3 opens with its past and its power, and takes a load pa
 /** A file as version 4 wrote it, in the same way. */
 const version4 = new Uint8Array(readFileSync(new URL('./testing/kept-files/version-4.fettle', import.meta.url)));
 
-test('a file of version 4 opens with its past and its loads, and its log can be put right', () => {
+test('a file of version 4 opens with its past and its loads, its log can be put right, and it takes a photograph', () => {
   const read = readBoatFile(version4);
   if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');
   expect(read.notes[0]).toMatch(/^Brought from version 4 to 5: /);
@@ -95,6 +95,9 @@ test('a file of version 4 opens with its past and its loads, and its log can be 
   done(here.run('writeLog', { kind: 'note', text: 'It was the other wire', corrects: old! }));
   const { view, states } = here;
   expect(Object.keys(view().log)).toHaveLength(5);
+  const [job] = Object.keys(book.jobs);
+  const kept = done(here.run('keepPhoto', { ...photo, job: job! }));
+  expect(view().photos[kept]).toMatchObject({ job, words: photo.words });
   expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
 });
 

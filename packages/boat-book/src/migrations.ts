@@ -35,7 +35,9 @@ const emptyOfVersion4 = {
   hoistForces: {},
 };
 
-const emptyOfVersion5 = {};
+const emptyOfVersion5 = {
+  photos: {},
+};
 
 /** Version 1 is the first; there is nothing earlier to bring up. */
 export const migrations: readonly Migration[] = [
@@ -56,7 +58,7 @@ export const migrations: readonly Migration[] = [
   },
   {
     from: 4,
-    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right. What was written before stands as it was.',
+    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right, and photographs have a place in the book. What was written before stands as it was.',
     change: (book) => ({ ...emptyOfVersion5, ...book }),
   },
 ];

@@ -7,6 +7,7 @@
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { NewLogEntry } from './log-entry.ts';
+import type { PhotoRecord } from './photo-records.ts';
 import type {
   BatteryRecord,
   ChargerRecord,
@@ -121,6 +122,9 @@ export interface OperationFieldsByName {
   readonly removeBoardHoist: One;
   readonly enterHoistForce: Omit<HoistForceRecord, 'order'>;
   readonly removeHoistForce: One;
+  /** its blob is kept first: see `blobs-named.ts` */
+  readonly keepPhoto: Omit<PhotoRecord, 'order'>;
+  readonly removePhoto: One;
 
   readonly addJob: NewJob;
   readonly changeJob: Changed<Omit<Job, 'state' | 'closed'>>;
@@ -225,6 +229,7 @@ export type CollectionName =
   | 'nightsAhead'
   | 'stayReadings'
   | 'hoistForces'
+  | 'photos'
   | 'plans'
   | 'log';
 

@@ -5,6 +5,7 @@ import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
+import { photoOperations } from './photo-operations.ts';
 import { powerOperations } from './power-operations.ts';
 import { rigOperations } from './rig-operations.ts';
 import { rodeOperations } from './rode-operations.ts';
@@ -18,4 +19,5 @@ export const operations: Operations = {
   ...rigOperations,
   ...rodeOperations,
   ...hoistOperations,
+  ...photoOperations,
 };

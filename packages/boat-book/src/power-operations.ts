@@ -105,6 +105,10 @@ export const powerOperations = {
     fields: z.strictObject(without(readingBlockSchema, ['order'])),
     run(fields: OperationFields<'keepReadingBlock'>, edit) {
       edit.need('batteries', fields.battery, 'battery');
+      for (const [, same] of edit.all('readingBlocks')) {
+        if (same.blob === fields.blob && same.battery === fields.battery)
+          refuse('file', `the same readings are in the book already, from ‘${same.file}’`, 'a file with others');
+      }
       if (fields.to < fields.from) refuse('to', `${fields.to} is before ${fields.from}`, `${fields.from} or later`);
       return edit.fix('readingBlocks', fields);
     },

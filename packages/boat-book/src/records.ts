@@ -13,6 +13,7 @@ import type { PlaceFeature } from '#workplan';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { LogEntry } from './log-records.ts';
+import type { PhotoRecord } from './photo-records.ts';
 import type {
   BatteryRecord,
   ChargerRecord,
@@ -67,6 +68,7 @@ export interface Book {
   readonly nightsAhead: Readonly<Record<Id, NightAheadRecord>>;
   readonly stayReadings: Readonly<Record<Id, StayReading>>;
   readonly hoistForces: Readonly<Record<Id, HoistForceRecord>>;
+  readonly photos: Readonly<Record<Id, PhotoRecord>>;
   readonly plans: Readonly<Record<Id, KeptPlan>>;
   readonly log: Readonly<Record<Id, LogEntry>>;
 }

@@ -9,6 +9,8 @@ import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
 import type { LogEntry } from './log-records.ts';
 import { logSchema } from './log-schemas.ts';
+import type { PhotoRecord } from './photo-records.ts';
+import { photoSchema } from './photo-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
 import type {
   BatteryRecord,
@@ -341,6 +343,7 @@ export const recordSchemas = {
   nightsAhead: nightAheadSchema,
   stayReadings: stayReadingSchema,
   hoistForces: hoistForceSchema,
+  photos: photoSchema,
   plans: keptPlanSchema,
   log: logSchema,
 };
@@ -394,5 +397,6 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof nightAheadSchema, NightAheadRecord>,
     Holds<typeof boardHoistSchema, BoardHoistRecord>,
     Holds<typeof hoistForceSchema, HoistForceRecord>,
+    Holds<typeof photoSchema, PhotoRecord>,
   ]
 >;

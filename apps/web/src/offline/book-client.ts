@@ -6,7 +6,7 @@ import { type Remote, transfer, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
-import type { KeptBooks, ReadingsToKeep, StartsWith } from './book-world.ts';
+import type { BlobFields, BlobOperation, KeptBooks, StartsWith } from './book-world.ts';
 
 export interface BookSnapshot extends BookState {
   /** null while opening, and when there is no book on this device yet */
@@ -26,8 +26,8 @@ export interface BookClient {
   /** resolves when all that was asked so far is in lasting storage, or cannot be (see `state`) */
   flush(): Promise<void>;
   boatFile(): Promise<Uint8Array>;
-  /** Keeps a block of readings on the device and names it in the book. The bytes are handed over. */
-  keepReadings(block: ReadingsToKeep, bytes: Uint8Array): Promise<OperationOutcome>;
+  /** Keeps a blob on the device and names it in the book. The bytes are handed over. */
+  keepBlob<N extends BlobOperation>(name: N, fields: BlobFields<N>, bytes: Uint8Array): Promise<OperationOutcome>;
   /** The bytes of a blob, or null where this device does not have it. */
   blob(hash: string): Promise<Uint8Array | null>;
   /** `asCopy`: as a new book of its own, even where this device has the same one */
@@ -158,8 +158,10 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
       await books().flush();
     },
     boatFile: () => books().boatFile(),
-    keepReadings: (block, bytes) =>
-      asking((there) => there.keepReadings(block, transfer(bytes, [bytes.buffer])) as Promise<OperationOutcome>),
+    keepBlob: (name, fields, bytes) =>
+      asking(
+        (there) => there.keepBlob(name, fields as never, transfer(bytes, [bytes.buffer])) as Promise<OperationOutcome>,
+      ),
     blob: (hash) => books().blob(hash),
     openFile: (bytes, how) => asking((there) => there.openFile(bytes, how?.asCopy === true) as Promise<OpenedFile>),
     startBook: (kind, boat, standing) => asking((there) => there.startBook(kind, boat, standing)),

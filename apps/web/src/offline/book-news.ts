@@ -28,6 +28,7 @@ const fixed: readonly CollectionName[] = [
   'nightsAhead',
   'hoistForces',
   'stayReadings',
+  'photos',
   'plans',
   'log',
 ];

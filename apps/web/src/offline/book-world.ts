@@ -20,8 +20,11 @@ export interface World {
 /** The zones and set-ups a new book has from its first moment. */
 export type StartsWith = Pick<Book, 'zones' | 'setUps'>;
 
-/** A block of readings, but for the hash of its bytes. */
-export type ReadingsToKeep = Omit<OperationFields<'keepReadingBlock'>, 'blob'>;
+/** The operations that name a blob, which is kept first. */
+export type BlobOperation = 'keepReadingBlock' | 'keepPhoto';
+
+/** What such an operation is told, but for the hash of the bytes. */
+export type BlobFields<N extends BlobOperation> = Omit<OperationFields<N>, 'blob'>;
 
 export interface KeptBooks {
   /** Opens the book that was open last, if any. */
@@ -31,8 +34,8 @@ export interface KeptBooks {
   redo(): Promise<void>;
   flush(): Promise<void>;
   boatFile(): Promise<Uint8Array>;
-  /** Keeps a block of readings on the device and names it in the book; refused where the device has no room for it. */
-  keepReadings(block: ReadingsToKeep, bytes: Uint8Array): Promise<OperationOutcome>;
+  /** Keeps a blob on the device and names it in the book; refused where the device has no room for it. */
+  keepBlob<N extends BlobOperation>(name: N, fields: BlobFields<N>, bytes: Uint8Array): Promise<OperationOutcome>;
   /** The bytes of a blob, or null where this device does not have it. */
   blob(hash: string): Promise<Uint8Array | null>;
   openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile>;

@@ -1,5 +1,5 @@
-/** The blobs of this device: blocks of readings, each under the SHA-256 of its bytes, beside the books that name them. */
-import type { Book } from '#boat-book';
+/** The blobs of this device, each under the SHA-256 of its bytes, beside the books that name them. */
+import { type Book, blobsNamed } from '#boat-book';
 import type { BookLog } from './book-log.ts';
 
 /** A blob that no book names is kept this much longer, so that undo in another tab finds it. [ms] */
@@ -11,7 +11,7 @@ export interface KeptBlobs {
   blob(hash: string): Promise<Uint8Array | null>;
   /** those that a book names and this device has */
   namedBy(book: Book): Promise<ReadonlyMap<string, Uint8Array>>;
-  /** Notes what a book names now. @returns the blocks of readings that are not on this device, in words */
+  /** Notes what a book names now. @returns what of it is not on this device, in words */
   missing(id: string, book: Book): Promise<readonly string[]>;
 }
 
@@ -28,26 +28,34 @@ export function keptBlobs(log: () => BookLog | null, now: () => number): KeptBlo
     },
     async namedBy(book) {
       const found = new Map<string, Uint8Array>();
-      for (const { blob: hash } of Object.values(book.readingBlocks)) {
+      for (const { blob: hash } of blobsNamed(book)) {
+        if (found.has(hash)) continue;
         const bytes = await blob(hash);
         if (bytes !== null) found.set(hash, bytes);
       }
       return found;
     },
     async missing(id, book) {
-      const blocks = Object.values(book.readingBlocks);
-      const named = new Set(blocks.map((block) => block.blob));
+      const all = blobsNamed(book);
+      const named = new Set(all.map((one) => one.blob));
       // noted again the next time the book is opened
-      const gone =
-        (await log()
+      const gone = new Set(
+        await log()
           ?.noteBlobs(id, named, now(), spareBlob_ms)
-          .catch(() => null)) ?? [];
-      return blocks
-        .filter((block) => gone.includes(block.blob))
-        .map(
-          ({ file, count }) =>
-            `The ${count} readings from ‘${file}’ are named in the book but are not on this device: nothing is worked out from them. Open a boat file from the device that has them.`,
-        );
+          .catch(() => null),
+      );
+      const notHere = all.filter((one) => gone.has(one.blob));
+      const photographs = notHere.filter(({ kind }) => kind === 'photograph').length;
+      return [
+        ...notHere.filter(({ kind }) => kind === 'readings').map(({ what }) => readingsMissing(what)),
+        ...(photographs === 0 ? [] : [photographsMissing(photographs)]),
+      ];
     },
   };
 }
+
+const readingsMissing = (what: string): string =>
+  `${what.charAt(0).toUpperCase()}${what.slice(1)} are named in the book but are not on this device: nothing is worked out from them. Open a boat file from the device that has them.`;
+
+const photographsMissing = (count: number): string =>
+  `${count} ${count === 1 ? 'photograph is' : 'photographs are'} named in the book but not on this device, and an empty frame stands for ${count === 1 ? 'it' : 'each'}. Open a boat file from the device that has ${count === 1 ? 'it' : 'them'}.`;

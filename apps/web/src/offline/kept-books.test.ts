@@ -1,77 +1,8 @@
-import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Book, emptyBook } from '#boat-book';
 import { openDatabase } from './book-database.ts';
-import { type BookLog, bookLog } from './book-log.ts';
-import { type BookNews, patchedBook } from './book-news.ts';
-import type { KeptBooks, World } from './book-world.ts';
-import { keptBooks } from './kept-books.ts';
-
-const boat = {
-  name: 'Dabchick',
-  keeper: 'Ilka',
-  demo: true,
-  length_m: 5.6,
-  beam_m: 2.2,
-  mastHeight_m: 7,
-  mastFromBow_m: 2,
-  boom_m: 2.4,
-  freeboard_m: 0.6,
-  draft_m: 0.25,
-  draftBoardDown_m: 1.2,
-  cabin: true,
-  board: 'pivoting',
-} as const;
-
-let count = 0;
-
-interface Tab {
-  readonly books: KeptBooks;
-  readonly news: BookNews[];
-  /** the book as a screen of this tab would show it */
-  book(): Book | null;
-  log(): BookLog;
-}
-
-/** Tabs of one device: they share a store and hear each other. */
-function device(name = `device ${++count}`) {
-  const tabs: Tab[] = [];
-  async function tab(change: Partial<World> = {}): Promise<Tab> {
-    const news: BookNews[] = [];
-    let shown: Book | null = null;
-    let log: BookLog | null = null;
-    const books = keptBooks({
-      async openLog() {
-        log = await bookLog(name);
-        return log;
-      },
-      tell(one) {
-        news.push(one);
-        shown = one.book === undefined ? shown : one.book;
-        if (shown !== null) shown = patchedBook(shown, one.patches);
-      },
-      nudge(book) {
-        for (const other of tabs) if (other.books !== books) void other.books.catchUp(book);
-      },
-      surroundings: () => ({
-        session: ++count,
-        newId: () => `id${++count}`,
-        now: () => Date.UTC(2026, 4, 2, 9),
-        timeZone: 'UTC',
-      }),
-      demoBook: async () => emptyBook('demo', boat),
-      compactAfter: 2_000,
-      later: (then, wait_ms) => void setTimeout(then, Math.min(wait_ms, 5)),
-      ...change,
-    });
-    const made: Tab = { books, news, book: () => shown, log: () => log! };
-    tabs.push(made);
-    await books.start();
-    return made;
-  }
-  return { name, tab };
-}
+import { bookLog } from './book-log.ts';
+import { boat, device, type Tab } from './testing/tabs.ts';
 
 const addJob = (tab: Tab, title: string) => tab.books.run('addJob', { title, consequence: 'comfort' });
 const titles = (tab: Tab): string[] =>
@@ -323,12 +254,12 @@ test('a file from a newer version is shown, refuses changes, and goes out as it 
   const { tab } = device();
   const one = await tab();
   await one.books.startBook('demo');
-  const newer = { ...one.book()!, version: 5, sails: { s1: { name: 'Jib' } } };
+  const newer = { ...one.book()!, version: 6, sails: { s1: { name: 'Jib' } } };
   const bytes = new TextEncoder().encode(JSON.stringify(newer));
   expect(await one.books.openFile(bytes, false)).toMatchObject({ kind: 'opened', readOnly: true });
   for (const here of [one, await tab()]) {
     expect(here.book()?.boat.name).toBe('Dabchick');
-    expect(here.news.at(-1)?.readOnly).toMatch(/newer version \(5\)/);
+    expect(here.news.at(-1)?.readOnly).toMatch(/newer version \(6\)/);
     expect(await addJob(here, 'Varnish')).toMatchObject({
       kind: 'refused',
       wrong: expect.stringMatching(/newer version/),
@@ -347,145 +278,4 @@ test('an own book needs every size; what is missing is said and the book that wa
   await one.books.startBook('empty', { ...boat, name: 'Coot', demo: false });
   expect(one.book()?.boat.name).toBe('Coot');
   expect((await one.books.books()).map((book) => book.name)).toEqual(['Dabchick', 'Coot']);
-});
-
-const blockOf = (battery: string, count = 3) => ({
-  battery,
-  from: '2026-05-01T20:00:00Z',
-  to: '2026-05-02T04:00:00Z',
-  count,
-  columns: ['volts' as const],
-  file: 'night.csv',
-});
-const house = {
-  name: 'House battery',
-  zone: null,
-  chemistry: 'agm',
-  nominal_Ah: 17,
-  nominal_V: 12,
-  made: null,
-  floor_pct: 50,
-  meter: '',
-  note: '',
-} as const;
-/** A demo with a battery and a block of readings kept for it. */
-async function withBlock(one: Tab) {
-  await one.books.startBook('demo');
-  const added = await one.books.run('addBattery', house);
-  if (added.kind !== 'done' || added.id === null) throw new Error('no battery');
-  const bytes = Uint8Array.from({ length: 1000 }, (_, i) => i % 251);
-  expect(await one.books.keepReadings(blockOf(added.id), bytes)).toMatchObject({ kind: 'done' });
-  const [id, block] = Object.entries(one.book()!.readingBlocks)[0]!;
-  return { battery: added.id, bytes, id, hash: block.blob };
-}
-
-test('a block of readings survives a restart, goes with the boat file and is there on the other device', async () => {
-  const { tab } = device();
-  const one = await tab();
-  const { battery, bytes, hash } = await withBlock(one);
-  expect(await one.books.keepReadings(blockOf(battery), bytes)).toMatchObject({
-    kind: 'refused',
-    wrong: expect.stringMatching(/in the book already, from ‘night.csv’/),
-  });
-  await one.books.flush();
-  const again = await tab();
-  expect(await again.books.blob(hash)).toEqual(bytes);
-  const file = await again.books.boatFile();
-  const other = await device().tab();
-  expect(await other.books.openFile(file, false)).toMatchObject({ kind: 'opened', notes: [] });
-  expect(await other.books.blob(hash)).toEqual(bytes);
-  expect(other.book()?.readingBlocks).toEqual(one.book()?.readingBlocks);
-  // and on from there
-  const third = await device().tab();
-  await third.books.openFile(await other.books.boatFile(), true);
-  expect(await third.books.blob(hash)).toEqual(bytes);
-});
-
-test('a block that came without its readings is said in words', async () => {
-  const { tab } = device();
-  const one = await tab();
-  await withBlock(one);
-  const bare = new TextEncoder().encode(JSON.stringify(one.book()));
-  const other = await device().tab();
-  expect(await other.books.openFile(bare, false)).toMatchObject({
-    kind: 'opened',
-    notes: [expect.stringMatching(/^The 3 readings from ‘night.csv’ are named in the book but are not on this device/)],
-  });
-});
-
-test('readings taken out come back with undo; a week after they are gone from the device', async () => {
-  const { tab } = device();
-  let days = 0;
-  const surroundings = () => ({
-    session: ++count,
-    newId: () => `id${++count}`,
-    now: () => Date.UTC(2026, 4, 2 + days, 9),
-    timeZone: 'UTC',
-  });
-  const one = await tab({ surroundings });
-  const { bytes, id, hash } = await withBlock(one);
-  await one.books.run('removeReadingBlock', { id });
-  await one.books.undo();
-  expect(one.book()?.readingBlocks).toHaveProperty(id);
-  expect(await one.books.blob(hash)).toEqual(bytes);
-  await one.books.run('removeReadingBlock', { id });
-  await one.books.flush();
-  for (const [day, there] of [
-    [0, true],
-    [7, true],
-    [8, false],
-  ] as const) {
-    days = day;
-    const later = await tab({ surroundings });
-    await new Promise((done) => setTimeout(done, 30));
-    expect((await later.books.blob(hash)) !== null, `day ${day}`).toBe(there);
-  }
-});
-
-test('with no room for a block it is refused and said, and the book stays as it was', async () => {
-  const store = device();
-  const one = await device().tab({
-    async openLog() {
-      const log = await bookLog(store.name);
-      return { ...log, keepBlobs: () => Promise.reject(new DOMException('full', 'QuotaExceededError')) };
-    },
-  });
-  await one.books.startBook('demo');
-  const added = await one.books.run('addBattery', house);
-  const battery = added.kind === 'done' ? added.id! : '';
-  expect(await one.books.keepReadings(blockOf(battery), new Uint8Array(10))).toMatchObject({
-    kind: 'refused',
-    wrong: expect.stringMatching(/no room left/),
-  });
-  expect(one.book()?.readingBlocks).toEqual({});
-});
-
-test('a store of the version before keeps its books and takes readings', async () => {
-  const { name, tab } = device();
-  const { openDB } = await import('idb');
-  const old = await openDB(name, 1, {
-    upgrade(db) {
-      db.createObjectStore('rows', { autoIncrement: true }).createIndex('book', 'book');
-      db.createObjectStore('set aside', { autoIncrement: true });
-      db.createObjectStore('books', { keyPath: 'id' });
-      for (const store of ['open', 'firsts', 'foreign']) db.createObjectStore(store);
-    },
-  });
-  // the rows of a book as that version wrote them
-  const from = device();
-  const source = await from.tab();
-  await source.books.startBook('demo');
-  await addJob(source, 'Varnish');
-  await source.books.flush();
-  const db = await openDatabase(from.name);
-  for (const row of await db.getAll('rows')) await old.add('rows', row);
-  for (const book of await db.getAll('books')) await old.add('books', book);
-  await old.put('open', await db.get('open', 'current'), 'current');
-  db.close();
-  old.close();
-  const one = await tab();
-  expect(titles(one)).toEqual(['Varnish']);
-  const added = await one.books.run('addBattery', house);
-  const kept = await one.books.keepReadings(blockOf(added.kind === 'done' ? added.id! : ''), new Uint8Array(10));
-  expect(kept).toMatchObject({ kind: 'done' });
 });

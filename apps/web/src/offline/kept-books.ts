@@ -6,6 +6,7 @@ import {
   type Boat,
   type Book,
   beginBook,
+  blobsNamed,
   checkBook,
   emptyBook,
   type OpenBook,
@@ -282,9 +283,10 @@ export function keptBooks(world: World): KeptBooks {
     let noRoom: string[] = [];
     try {
       // before the book is shown, so that what it names is there
-      await blobs.keep(read.blobs);
+      const named = new Set(blobsNamed(read.book).map(({ blob }) => blob));
+      await blobs.keep(new Map([...read.blobs].filter(([hash]) => named.has(hash))));
     } catch (error) {
-      noRoom = [`The readings in the file were not kept: ${inPlainWords(error)}`];
+      noRoom = [`The readings and photographs in the file were not kept: ${inPlainWords(error)}`];
     }
     const opened = await openBookOf(read, asCopy);
     return { ...opened, notes: [...opened.notes, ...noRoom, ...(await blobsMissing())] };
@@ -379,7 +381,7 @@ export function keptBooks(world: World): KeptBooks {
       const book = here.book.view();
       return writeBoatFile({ book, states: here.book.states(), blobs: await blobs.namedBy(book) });
     },
-    async keepReadings(block, bytes) {
+    async keepBlob(name, fields, bytes) {
       await turn;
       const refused = refusedNow();
       if (refused !== null || !here?.book) return refused ?? nothingOpen;
@@ -390,21 +392,11 @@ export function keptBooks(world: World): KeptBooks {
         return {
           kind: 'refused',
           where: 'this device',
-          wrong: `the readings could not be stored: ${inPlainWords(error)}`,
+          wrong: `the ${name === 'keepPhoto' ? 'photograph' : 'readings'} could not be stored: ${inPlainWords(error)}`,
           right: `room for ${(bytes.length / 1e6).toFixed(1)} MB`,
         };
       }
-      const same = Object.values(here.book.view().readingBlocks).find(
-        (one) => one.blob === hash && one.battery === block.battery,
-      );
-      if (same !== undefined)
-        return {
-          kind: 'refused',
-          where: 'file',
-          wrong: `the same readings are in the book already, from ‘${same.file}’`,
-          right: 'a file with others',
-        };
-      const outcome = here.book.run('keepReadingBlock', { ...block, blob: hash });
+      const outcome = here.book.run(name, { ...fields, blob: hash } as never);
       void blobsMissing();
       return outcome;
     },

@@ -85,6 +85,7 @@ const book = (part: Partial<Book>): Book => ({
   nightsAhead: {},
   stayReadings: {},
   hoistForces: {},
+  photos: {},
   plans: {},
   log: {},
   ...part,

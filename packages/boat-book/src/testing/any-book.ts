@@ -388,6 +388,22 @@ export const anyBook: fc.Arbitrary<Book> = fc
           note: text,
         }),
       ),
+      photos: fixed(
+        fc.record({
+          blob: fc.stringMatching(/^[0-9a-f]{64}$/),
+          bytes: fc.integer({ min: 1, max: 400_000 }),
+          width_px: fc.integer({ min: 1, max: 1600 }),
+          height_px: fc.integer({ min: 1, max: 1600 }),
+          taken: at,
+          job: nullable(id),
+          step: nullable(id),
+          fitting: id,
+          entry: nullable(id),
+          shows: nullable(fc.constantFrom('before' as const, 'after' as const, 'proof' as const)),
+          words: text,
+          position: nullable(fc.record({ latitude_deg: number(-90, 90), longitude_deg: number(-180, 180) })),
+        }),
+      ),
       log: fixed(
         fc
           .tuple(

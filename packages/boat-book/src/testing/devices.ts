@@ -5,6 +5,7 @@ import type { BoardHoistRecord } from '../hoist-records.ts';
 import type { LoadPathRecord } from '../load-records.ts';
 import { type BookSurroundings, beginBook, type OpenBook, openBook } from '../open-book.ts';
 import type { OperationOutcome } from '../operation-fields.ts';
+import type { PhotoRecord } from '../photo-records.ts';
 import type { BatteryRecord, ReadingRecord } from '../power-records.ts';
 import type { Boat, Zone } from '../records.ts';
 
@@ -124,6 +125,21 @@ export const boardHoist: BoardHoistRecord = {
   cord: { of: 'polyester-braid', size_mm: 8, ending: null },
   winch: null,
   note: '',
+};
+
+export const photo: PhotoRecord = {
+  blob: '0'.repeat(64),
+  bytes: 240_000,
+  width_px: 1600,
+  height_px: 1200,
+  taken: '2026-05-02T08:55:00Z',
+  job: null,
+  step: null,
+  fitting: null,
+  entry: null,
+  shows: 'before',
+  words: 'The plate as it was',
+  position: null,
 };
 
 let sessions = 0;

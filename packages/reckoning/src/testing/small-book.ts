@@ -59,6 +59,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     nightsAhead: {},
     stayReadings: {},
     hoistForces: {},
+    photos: {},
     plans: {},
     log: {},
     ...parts,

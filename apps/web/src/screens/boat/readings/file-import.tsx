@@ -96,7 +96,7 @@ export function FileImport({
     const mine = reader.current;
     if (mine === null) return;
     const { block, bytes } = await mine.worker.block(battery, file);
-    const outcome = await bookClient.keepReadings(block, bytes);
+    const outcome = await bookClient.keepBlob('keepReadingBlock', block, bytes);
     if (outcome.kind === 'refused') return setRefusal(outcome);
     setRefusal(null);
     leave({ at: 'kept', count });

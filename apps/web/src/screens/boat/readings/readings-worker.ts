@@ -22,7 +22,7 @@ import {
   type Transducer,
   textOfFile,
 } from '#readings';
-import type { ReadingsToKeep } from '../../../offline/book-world.ts';
+import type { BlobFields } from '../../../offline/book-world.ts';
 
 export type LookedFile =
   | {
@@ -140,12 +140,12 @@ const worker = {
     return reported(read);
   },
   /** The block to keep, and what the book says of it. */
-  block(battery: string, file: string): { readonly block: ReadingsToKeep; readonly bytes: Uint8Array } {
+  block(battery: string, file: string): { readonly block: BlobFields<'keepReadingBlock'>; readonly bytes: Uint8Array } {
     if (read === null || read.columns.at.length === 0) throw new Error('nothing was read');
     const { columns } = read;
     const second = (ms: number) => new Date(ms).toISOString().replace(/\.\d+Z$/, 'Z');
     const bytes = blockBytes(columns);
-    const block: ReadingsToKeep = {
+    const block: BlobFields<'keepReadingBlock'> = {
       battery,
       from: second(Math.floor(columns.at[0]! / 1000) * 1000),
       to: second(Math.ceil(columns.at.at(-1)! / 1000) * 1000),
