@@ -5,6 +5,7 @@ import { refuse } from './edit.ts';
 import { id } from './field-schemas.ts';
 import type { BoardHoistRecord } from './hoist-records.ts';
 import { hoistForceSchema } from './hoist-schemas.ts';
+import { hoistMeasured, logMeasured, logTakenOut } from './measured-entry.ts';
 import { type Operations, without } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 
@@ -35,6 +36,7 @@ export const hoistOperations = {
     fields: z.strictObject(without(hoistForceSchema, ['order'])),
     run(fields: OperationFields<'enterHoistForce'>, edit) {
       edit.need('boardHoists', fields.hoist, 'hoist');
+      logMeasured(edit, hoistMeasured(edit, fields));
       return edit.fix('hoistForces', fields);
     },
   },
@@ -44,6 +46,7 @@ export const hoistOperations = {
     undoes: true,
     fields: z.strictObject({ id }),
     run({ id: force }: OperationFields<'removeHoistForce'>, edit) {
+      logTakenOut(edit, hoistMeasured(edit, edit.need('hoistForces', force, 'id')));
       edit.unfix('hoistForces', force);
       return null;
     },

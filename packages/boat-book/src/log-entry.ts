@@ -33,15 +33,12 @@ export function logged(edit: Edit, { kind, text, ...said }: NewLogEntry): Id {
   });
 }
 
-/** The latest entry that `matches` and has not been put right, as what a new entry `corrects`; none: nothing. */
+/** The latest standing entry that `matches`, as what a new entry `corrects`; none: nothing. */
 export function correcting(edit: Edit, matches: (entry: LogEntry) => boolean): { readonly corrects?: Id } {
-  const corrected = new Set<Id>();
-  let latest: readonly [Id, LogEntry] | null = null;
-  for (const [id, entry] of edit.all('log')) {
-    if (entry.corrects !== undefined) corrected.add(entry.corrects);
-    if (matches(entry) && (latest === null || (latest[1].order ?? 0) <= (entry.order ?? 0))) latest = [id, entry];
-  }
-  return latest === null || corrected.has(latest[0]) ? {} : { corrects: latest[0] };
+  let latest: Id | null = null;
+  const log = [...edit.all('log')].sort(([, a], [, b]) => (a.order ?? 0) - (b.order ?? 0));
+  for (const [id, entry] of standingLog(Object.fromEntries(log))) if (matches(entry)) latest = id;
+  return latest === null ? {} : { corrects: latest };
 }
 
 /** The entry that takes another back, when the operation that wrote it is undone: what it cost and used counts no more. */
@@ -62,9 +59,18 @@ export function takenBack(id: Id, { job, step, zone, who, fitting, of, text }: L
 }
 
 /**
- * The entries that stand: less those that another puts right or takes back, and less those that only take back. Sums of money and minutes are made of these.
+ * The entries that stand, in their order: less those that another standing entry puts right or takes back, and less
+ * those that only take back. Where what took an entry back was itself taken back, the entry stands again. Sums of money
+ * and minutes are made of these.
+ * @param log  as it stands in a book, in the order it was known in: an entry comes after what it corrects
  */
 export function standingLog(log: Readonly<Record<Id, LogEntry>>): ReadonlyMap<Id, LogEntry> {
-  const corrected = new Set(Object.values(log).flatMap(({ corrects }) => (corrects === undefined ? [] : [corrects])));
-  return new Map(Object.entries(log).filter(([id, { kind }]) => kind !== 'taken back' && !corrected.has(id)));
+  const struck = new Set<Id>();
+  const standing: [Id, LogEntry][] = [];
+  for (const [id, entry] of Object.entries(log).reverse()) {
+    if (struck.has(id)) continue;
+    if (entry.corrects !== undefined) struck.add(entry.corrects);
+    if (entry.kind !== 'taken back') standing.push([id, entry]);
+  }
+  return new Map(standing.reverse());
 }

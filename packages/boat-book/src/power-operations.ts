@@ -3,6 +3,7 @@ import { z } from 'zod/mini';
 import { plainThree } from './boat-operations.ts';
 import { refuse } from './edit.ts';
 import { id } from './field-schemas.ts';
+import { blockMeasured, loadTestMeasured, logMeasured, logTakenOut, readingsMeasured } from './measured-entry.ts';
 import { type Operations, without } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 import type { LoadTest } from './power-records.ts';
@@ -67,6 +68,7 @@ export const powerOperations = {
         if (before && Date.parse(reading.at) <= Date.parse(before.at))
           refuse(where, `${reading.at} is not after the reading before it`, `later than ${before.at}`);
       });
+      logMeasured(edit, loadTestMeasured(edit, test, readings));
       return edit.put('loadTests', { ...test, readings: readings.map((reading) => edit.fix('readings', reading)) });
     },
   },
@@ -83,6 +85,15 @@ export const powerOperations = {
         for (const circuit of reading.on) edit.need('circuits', circuit, `readings › ${i + 1}. › on`);
         return edit.fix('readings', reading);
       });
+      for (const battery of new Set(readings.map((reading) => reading.battery)))
+        logMeasured(
+          edit,
+          readingsMeasured(
+            edit,
+            battery,
+            readings.filter((reading) => reading.battery === battery),
+          ),
+        );
       return ids[0] ?? null;
     },
   },
@@ -94,6 +105,8 @@ export const powerOperations = {
     run({ id: reading }: OperationFields<'removeReading'>, edit) {
       const users = edit.usersOf('readings', reading);
       if (users.length > 0) refuse('id', `this reading is still named by ${users[0]}`, 'take the load test out first');
+      const { order: _, ...record } = edit.need('readings', reading, 'id');
+      logTakenOut(edit, readingsMeasured(edit, record.battery, [record]));
       edit.unfix('readings', reading);
       return null;
     },
@@ -110,6 +123,7 @@ export const powerOperations = {
           refuse('file', `the same readings are in the book already, from ‘${same.file}’`, 'a file with others');
       }
       if (fields.to < fields.from) refuse('to', `${fields.to} is before ${fields.from}`, `${fields.from} or later`);
+      logMeasured(edit, blockMeasured(edit, fields));
       return edit.fix('readingBlocks', fields);
     },
   },
@@ -119,6 +133,7 @@ export const powerOperations = {
     undoes: true,
     fields: z.strictObject({ id }),
     run({ id: block }: OperationFields<'removeReadingBlock'>, edit) {
+      logTakenOut(edit, blockMeasured(edit, edit.need('readingBlocks', block, 'id')));
       edit.unfix('readingBlocks', block);
       return null;
     },

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { standingLog } from './log-entry.ts';
 import type { MastRecord, StayRecord } from './rig-records.ts';
 import { also, begun, done, meet } from './testing/devices.ts';
 
@@ -93,4 +94,26 @@ test('readings of one stay on two devices are both there when they meet', () => 
       .map(({ moment }) => moment)
       .sort(),
   ).toEqual(['after towing', 'before towing']);
+});
+
+test('what is measured is in the log by itself, and what is taken out is taken back there', () => {
+  const book = begun();
+  const id = done(book.run('addStay', stay));
+  const log = () => Object.values(book.view().log);
+  const standing = () => [...standingLog(book.view().log).values()].map(({ text }) => text);
+  const read = done(book.run('enterStayReading', { ...reading, on: '2026-04-30', stay: id }));
+  const words = 'Forestay: 2.3 mm of stretch over 2 m, before towing';
+  expect(log()).toMatchObject([
+    { kind: 'measured', at: '2026-04-30T12:00:00Z', of: { collection: 'stays', id }, text: words },
+  ]);
+  done(book.run('removeStayReading', { id: read }));
+  const [first] = Object.keys(book.view().log);
+  expect(log()[1]).toMatchObject({ kind: 'taken back', corrects: first, text: `Taken out: ${words}` });
+  expect(standing()).toEqual([]);
+  book.undo(); // the reading is there again, and so is what was said of it
+  expect(standing()).toEqual([words]);
+  book.undo();
+  expect(standing()).toEqual([]);
+  expect(Object.keys(book.view().stayReadings)).toEqual([]);
+  expect(log()).toHaveLength(4); // nothing in it was rewritten
 });

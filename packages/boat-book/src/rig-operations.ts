@@ -3,6 +3,7 @@ import { z } from 'zod/mini';
 import { plainThree } from './boat-operations.ts';
 import { refuse } from './edit.ts';
 import { id } from './field-schemas.ts';
+import { logMeasured, logTakenOut, stayMeasured } from './measured-entry.ts';
 import { type Operations, without } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 import type { MastRecord } from './rig-records.ts';
@@ -42,6 +43,7 @@ export const rigOperations = {
         refuse('told › pulledAt_m', `${told.pulledAt_m} m is past its middle`, `at most ${length_m / 2} m`);
       if (told.kind === 'stretch' && told.measured_m > length_m)
         refuse('told › measured_m', `${told.measured_m} m is longer than the stay`, `at most ${length_m} m`);
+      logMeasured(edit, stayMeasured(edit, reading));
       return edit.fix('stayReadings', reading);
     },
   },
@@ -51,6 +53,7 @@ export const rigOperations = {
     undoes: true,
     fields: z.strictObject({ id }),
     run({ id: reading }: OperationFields<'removeStayReading'>, edit) {
+      logTakenOut(edit, stayMeasured(edit, edit.need('stayReadings', reading, 'id')));
       edit.unfix('stayReadings', reading);
       return null;
     },
