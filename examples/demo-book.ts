@@ -72,6 +72,7 @@ export function demoBook(today: Day): Book {
     jobDays: demoJobDays(dates),
     weather: byContent(demoWeather(dates)),
     outings: demoOutings(dates),
+    stowages: {},
     stores: demoStores(dates.day),
     readings: demoReadings(dates),
     readingBlocks: {},

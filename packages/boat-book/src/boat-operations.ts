@@ -27,6 +27,7 @@ type Kind =
   | 'tools'
   | 'mixes'
   | 'outings'
+  | 'stowages'
   | 'stores'
   | 'jobDays';
 

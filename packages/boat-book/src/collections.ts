@@ -37,6 +37,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   jobDays: { part: 'work', kept: 'keyed', word: 'job day' },
   weather: { part: 'work', kept: 'fixed', word: 'weather entry' },
   outings: { part: 'work', kept: 'keyed', word: 'outing' },
+  stowages: { part: 'work', kept: 'keyed', word: 'stowage' },
   stores: { part: 'work', kept: 'keyed', word: 'store' },
   readings: { part: 'work', kept: 'fixed', word: 'reading' },
   readingBlocks: { part: 'work', kept: 'fixed', word: 'block of readings' },

@@ -1,4 +1,4 @@
-/** Operations on job days, weather, outings, jury rigs, stores, kept plans and the log; and on open questions. */
+/** Operations on job days, weather, outings, jury rigs, kept plans and the log; and on open questions. */
 import { z } from 'zod/mini';
 import { minuteOfClock } from '#units';
 import { plainThree } from './boat-operations.ts';
@@ -81,7 +81,6 @@ const plansKept = 12;
 const oneSchema = z.strictObject({ id });
 const [addJobDay, changeJobDay] = plainThree<'addJobDay', 'changeJobDay', 'removeJobDay'>('jobDays', checkJobDay);
 const [addOuting, changeOuting, removeOuting] = plainThree<'addOuting', 'changeOuting', 'removeOuting'>('outings');
-const [addStore, changeStore, removeStore] = plainThree<'addStore', 'changeStore', 'removeStore'>('stores');
 
 export const dayOperations = {
   addJuryRig: {
@@ -188,9 +187,6 @@ export const dayOperations = {
   addOuting,
   changeOuting,
   removeOuting,
-  addStore,
-  changeStore,
-  removeStore,
   keepPlan: {
     title: 'Keep a plan',
     does: 'Keeps a plan as it was made, and the 11 before it; of two made apart, both are kept.',

@@ -33,6 +33,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     jobDays: {},
     weather: {},
     outings: {},
+    stowages: {},
     stores: {},
     readings: {},
     readingBlocks: {},

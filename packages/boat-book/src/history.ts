@@ -35,7 +35,7 @@ export function inverseOf(change: RecordChange, documents: BookDocuments, curren
       const kept = documents.kept(collection).get(id);
       const record = current(collection, id) as Readonly<Record<string, Json>> | null;
       const given = [...(kept?.answers.get(change.field)?.values() ?? [])].flat();
-      const before = given.length > 0 ? given : record === null ? [] : [record[change.field]!];
+      const before = given.length > 0 ? given : record === null ? [] : [record[change.field] ?? null];
       if (before.length === 0) return null;
       return {
         change: { ...change, answers: before },

@@ -71,8 +71,6 @@ export type {
   SetUp,
   SetUpNeedRecord,
   Step,
-  StoreRecord,
-  ToolRecord,
   WaitRecord,
   WeatherEntry,
   Weights,
@@ -82,3 +80,12 @@ export type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 export type { AnchorageRecord, RodeRecord } from './rode-records.ts';
 export { sha256 } from './sha256.ts';
 export type { RecordPatch } from './shown-book.ts';
+export type {
+  StepTake,
+  StorePack,
+  StoreRecord,
+  StoreUnit,
+  Stowage,
+  ToolLent,
+  ToolRecord,
+} from './store-records.ts';

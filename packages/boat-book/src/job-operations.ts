@@ -9,6 +9,7 @@ import type { NewStep, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
 import type { At, Id, Step } from './records.ts';
 import { jobSchema, stepSchema } from './schemas.ts';
+import { takeOut, usedStoreSchema } from './store-operations.ts';
 
 const one = z.strictObject({ id });
 const { title, consequence } = jobSchema.shape;
@@ -64,6 +65,14 @@ function checkOrder(edit: Edit): void {
 function checkWaits(step: Step): void {
   const ids = step.waits.map((wait) => wait.id);
   if (new Set(ids).size !== ids.length) refuse('waits', 'two waits have the same id', 'an id of its own for each');
+}
+
+/** The amounts of the stores a step still names, where that list is changed and nothing is said of the amounts. */
+function takesLeft(edit: Edit, { id: stepId, stores, takes }: OperationFields<'changeStep'>): Pick<Step, 'takes'> {
+  if (stores === undefined || takes !== undefined) return {};
+  const before = edit.need('steps', stepId, 'id').takes ?? [];
+  const left = before.filter(({ store }) => stores.includes(store));
+  return left.length === before.length ? {} : { takes: left };
 }
 
 /** Refuses where a wait that another step follows would be gone. */
@@ -242,7 +251,7 @@ export const jobOperations = {
     undoes: true,
     fields: z.strictObject({ ...someOf(stepSchema, ['job', 'progress']), id }),
     run(fields: OperationFields<'changeStep'>, edit) {
-      edit.set('steps', fields.id, withoutId(fields));
+      edit.set('steps', fields.id, { ...withoutId(fields), ...takesLeft(edit, fields) });
       const step = edit.need('steps', fields.id, 'id');
       if (fields.waits !== undefined) {
         checkWaits(step);
@@ -337,7 +346,7 @@ export const jobOperations = {
   },
   tickStep: {
     title: 'Done',
-    does: 'Says that a step is done, with its times, and writes it to the log.',
+    does: 'Says that a step is done, with its times and what of the stores it used, and writes it to the log.',
     undoes: true,
     fields: z.strictObject({
       id,
@@ -346,6 +355,7 @@ export const jobOperations = {
       spent_min: z.exactOptional(z.nullable(number(0, 100_000))),
       who: z.exactOptional(text),
       text: z.exactOptional(text),
+      used: z.exactOptional(list(usedStoreSchema)),
     }),
     run(fields: OperationFields<'tickStep'>, edit) {
       const { who = '' } = fields;
@@ -370,6 +380,7 @@ export const jobOperations = {
         spent_min: fields.spent_min === undefined ? between : fields.spent_min,
         text: fields.text ?? step.title,
       });
+      takeOut(edit, fields.id, fields.used ?? [], who);
       return null;
     },
   },

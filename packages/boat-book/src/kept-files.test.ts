@@ -101,6 +101,21 @@ test('a file of version 4 opens with its past and its loads, its log can be put 
   expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
 });
 
+test('a store of version 4, that has no amount, takes a place and an amount, and undo leaves it without', () => {
+  const read = readBoatFile(version4);
+  if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');
+  expect(read.book.stowages).toEqual({});
+  const here = openBook([read.states], surroundings('a'));
+  const locker = done(here.run('addStowage', { name: 'Port locker', within: null, aboard: true }));
+  done(here.run('changeStore', { id: 'sealant', stowage: locker, amount: 290, unit: 'ml' }));
+  expect(here.view().stores.sealant).toMatchObject({ stowage: locker, amount: 290, unit: 'ml', onHand: true });
+  const { view, states } = here;
+  expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
+  here.undo();
+  expect(here.view().stores.sealant?.amount ?? null).toBeNull();
+  expect(here.faults()).toEqual([]);
+});
+
 test('shared documents that version 1 stored open, can be changed and still merge', () => {
   const read = readBoatFile(version1);
   if (read.kind !== 'book' || read.states === null) throw new Error('no book with its past');

@@ -2,7 +2,7 @@
 import { z } from 'zod/mini';
 import { at, id, list, number, text, title, whole } from './field-schemas.ts';
 
-const currency = z.string().check(z.regex(/^[A-Z]{3}$/, 'the three letters of a currency, such as EUR'));
+export const currency = z.string().check(z.regex(/^[A-Z]{3}$/, 'the three letters of a currency, such as EUR'));
 
 export const costSchema = z.strictObject({ amount: number(0, 10_000_000), currency });
 

@@ -37,6 +37,7 @@ const emptyOfVersion4 = {
 
 const emptyOfVersion5 = {
   photos: {},
+  stowages: {},
 };
 
 /** Version 1 is the first; there is nothing earlier to bring up. */
@@ -58,7 +59,7 @@ export const migrations: readonly Migration[] = [
   },
   {
     from: 4,
-    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right, and photographs have a place in the book. What was written before stands as it was.',
+    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right; photographs and the places things are kept in have a place in the book, and a store its amount, dates and price. What was written before stands as it was.',
     change: (book) => ({ ...emptyOfVersion5, ...book }),
   },
 ];

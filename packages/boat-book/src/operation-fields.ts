@@ -7,6 +7,7 @@
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { NewLogEntry } from './log-entry.ts';
+import type { Cost } from './log-records.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import type {
   BatteryRecord,
@@ -35,13 +36,12 @@ import type {
   Place,
   SetUp,
   Step,
-  StoreRecord,
-  ToolRecord,
   WeatherEntry,
   Zone,
 } from './records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
+import type { StoreRecord, StoreUnit, Stowage, ToolRecord } from './store-records.ts';
 
 /** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
 type New<T> = T & { readonly id?: Id };
@@ -57,6 +57,28 @@ export type NewStep = New<
 export type NewJob = New<
   Pick<Job, 'title' | 'consequence'> & Partial<Omit<Job, 'title' | 'consequence' | 'state' | 'closed'>>
 > & { readonly steps?: readonly NewStep[] };
+
+/** Something was got: it is added to what is there. */
+interface GotStore extends Pick<StoreRecord, 'stowage' | 'expires'> {
+  readonly id: Id;
+  /** how much, in `unit`; null: not counted, it is there */
+  readonly amount: number | null;
+  /** the store's own, where it has one */
+  readonly unit: StoreUnit | null;
+  readonly keptAt?: string;
+  /** what was paid for all of it */
+  readonly cost?: Cost | null;
+  /** the part of it that each job bears, together at most 1; what is left over is stock */
+  readonly jobs?: readonly { readonly job: Id; readonly share: number }[];
+  readonly who?: string;
+}
+
+/** What a step took of a store; null: all that was there of it. */
+export interface UsedStore {
+  readonly store: Id;
+  /** in the store's unit */
+  readonly amount: number | null;
+}
 
 export interface OperationFieldsByName {
   readonly setBoat: Partial<Boat>;
@@ -157,6 +179,8 @@ export interface OperationFieldsByName {
     readonly spent_min?: number | null;
     readonly who?: string;
     readonly text?: string;
+    /** what of the stores it took; undo puts it back with the rest */
+    readonly used?: readonly UsedStore[];
   };
   readonly stepTookLonger: { readonly id: Id; readonly expected: At };
   readonly untickStep: One;
@@ -175,9 +199,14 @@ export interface OperationFieldsByName {
   readonly addOuting: New<Outing>;
   readonly changeOuting: Changed<Outing>;
   readonly removeOuting: One;
+  readonly addStowage: New<Stowage>;
+  readonly changeStowage: Changed<Stowage>;
+  readonly removeStowage: One;
   readonly addStore: New<StoreRecord>;
   readonly changeStore: Changed<StoreRecord>;
   readonly removeStore: One;
+  readonly gotStore: GotStore;
+  readonly useStores: { readonly step: Id; readonly used: readonly UsedStore[]; readonly who?: string };
   readonly keepPlan: Omit<KeptPlan, 'made' | 'order'>;
   readonly writeLog: NewLogEntry;
 
@@ -222,6 +251,7 @@ export type CollectionName =
   | 'jobDays'
   | 'weather'
   | 'outings'
+  | 'stowages'
   | 'stores'
   | 'readings'
   | 'readingBlocks'

@@ -9,6 +9,7 @@ import { photoOperations } from './photo-operations.ts';
 import { powerOperations } from './power-operations.ts';
 import { rigOperations } from './rig-operations.ts';
 import { rodeOperations } from './rode-operations.ts';
+import { storeOperations } from './store-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
@@ -20,4 +21,5 @@ export const operations: Operations = {
   ...rodeOperations,
   ...hoistOperations,
   ...photoOperations,
+  ...storeOperations,
 };

@@ -26,6 +26,7 @@ import type {
 } from './power-records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
+import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
 
 export type Id = string;
 export type Day = string;
@@ -61,6 +62,7 @@ export interface Book {
   readonly jobDays: Readonly<Record<Id, JobDay>>;
   readonly weather: Readonly<Record<Id, WeatherEntry>>;
   readonly outings: Readonly<Record<Id, Outing>>;
+  readonly stowages: Readonly<Record<Id, Stowage>>;
   readonly stores: Readonly<Record<Id, StoreRecord>>;
   readonly readings: Readonly<Record<Id, ReadingRecord>>;
   readonly readingBlocks: Readonly<Record<Id, ReadingBlock>>;
@@ -91,6 +93,8 @@ export interface Boat {
   readonly draftBoardDown_m: number;
   readonly cabin: boolean;
   readonly board: 'pivoting' | 'vertical' | 'keel';
+  /** what prices are in, three letters of ISO 4217; left out or null: not said */
+  readonly currency?: string | null;
 }
 
 export interface Place {
@@ -146,12 +150,6 @@ export interface SetUpNeedRecord {
   readonly states: readonly Id[];
 }
 
-export interface ToolRecord {
-  readonly name: string;
-  readonly count: number;
-  readonly keptAt: string;
-}
-
 export interface MixRecord {
   readonly name: string;
   readonly mixing_min: number;
@@ -202,6 +200,8 @@ export interface Step {
   readonly tools: readonly { readonly tool: Id; readonly count: number }[];
   readonly setUps: readonly SetUpNeedRecord[];
   readonly stores: readonly Id[];
+  /** how much of those stores it takes, as far as that is known */
+  readonly takes?: readonly StepTake[] | null;
   readonly dusty: boolean;
   readonly wet: boolean;
   readonly mix: Id | null;
@@ -288,17 +288,6 @@ export interface Outing {
   readonly nights: number;
   readonly place: string;
   readonly wind_kn: number | null;
-}
-
-export interface StoreRecord {
-  readonly name: string;
-  readonly keptAt: string;
-  readonly onHand: boolean;
-  /** the day it will be there; null: not ordered */
-  readonly expected: Day | null;
-  /** whole days from ordering it to having it; null: not known */
-  readonly lead_days: number | null;
-  readonly note: string;
 }
 
 /** Fixed. A plan as it was made: the problem is rebuilt from the book, so only the answer is kept. */

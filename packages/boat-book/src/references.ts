@@ -45,6 +45,9 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...one('circuit', 'circuits', test.circuit),
   ],
   stays: (stay) => one('zone', 'zones', stay.zone),
+  stowages: (stowage) => one('within', 'stowages', stowage.within),
+  stores: (store) => one('stowage', 'stowages', store.stowage ?? null),
+  tools: (tool) => one('stowage', 'stowages', tool.stowage ?? null),
   boardHoists: (hoist) => one('zone', 'zones', hoist.zone),
   jobs: (job) => [
     ...one('zone', 'zones', job.zone),
@@ -59,6 +62,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...step.tools.map(({ tool }, i) => ({ path: ['tools', i, 'tool'], collection: 'tools' as const, id: tool })),
     ...needs(['setUps'], step.setUps),
     ...many('stores', 'stores', step.stores),
+    ...(step.takes ?? []).map(({ store }, i) => ({ path: ['takes', i], collection: 'stores' as const, id: store })),
     ...one('mix', 'mixes', step.mix),
     ...step.waits.flatMap((wait, i) => [
       ...needs(['waits', i, 'setUps'], wait.setUps),

@@ -8,7 +8,7 @@ import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
 import type { LogEntry } from './log-records.ts';
-import { logSchema } from './log-schemas.ts';
+import { currency, logSchema } from './log-schemas.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import { photoSchema } from './photo-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
@@ -45,8 +45,6 @@ import type {
   SetUp,
   SetUpNeedRecord,
   Step,
-  StoreRecord,
-  ToolRecord,
   WaitRecord,
   WeatherEntry,
   Weights,
@@ -56,6 +54,8 @@ import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import { mastSchema, stayReadingSchema, staySchema } from './rig-schemas.ts';
 import type { RodeRecord } from './rode-records.ts';
 import { rodeSchema } from './rode-schemas.ts';
+import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
+import { stepTakeSchema, storeSchema, stowageSchema, toolSchema } from './store-schemas.ts';
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
 
@@ -124,6 +124,7 @@ export const boatSchema = z.strictObject({
   draftBoardDown_m: number(0, 6),
   cabin: z.boolean(),
   board: z.enum(['pivoting', 'vertical', 'keel']),
+  currency: z.exactOptional(z.nullable(currency)),
 });
 
 export const placeSchema = z.strictObject({
@@ -164,7 +165,6 @@ export const setUpSchema = z.strictObject({
   ),
 });
 
-export const toolSchema = z.strictObject({ name: title, count: whole(0, 1000), keptAt: text });
 export const mixSchema = z.strictObject({ name: title, mixing_min: whole(0, 1440), potLife_min: whole(1, 10_080) });
 
 /** What a job is worth. Above 0, at most a million. */
@@ -237,6 +237,7 @@ export const stepSchema = z.strictObject({
   tools: list(z.strictObject({ tool: id, count: whole(1, 1000) })),
   setUps: list(setUpNeedSchema),
   stores: list(id),
+  takes: z.exactOptional(z.nullable(list(stepTakeSchema))),
   dusty: z.boolean(),
   wet: z.boolean(),
   mix: z.nullable(id),
@@ -302,15 +303,6 @@ export const outingSchema = z.strictObject({
   wind_kn: z.nullable(number(0, 120)),
 });
 
-export const storeSchema = z.strictObject({
-  name: title,
-  keptAt: text,
-  onHand: z.boolean(),
-  expected: z.nullable(day),
-  lead_days: z.nullable(whole(0, 365)),
-  note: text,
-});
-
 /** The schema of the records of each collection. */
 export const recordSchemas = {
   boat: boatSchema,
@@ -336,6 +328,7 @@ export const recordSchemas = {
   jobDays: jobDaySchema,
   weather: weatherSchema,
   outings: outingSchema,
+  stowages: stowageSchema,
   stores: storeSchema,
   readings: readingSchema,
   readingBlocks: readingBlockSchema,
@@ -380,7 +373,9 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof jobDaySchema, JobDay>,
     Holds<typeof weatherSchema, WeatherEntry>,
     Holds<typeof outingSchema, Outing>,
+    Holds<typeof stowageSchema, Stowage>,
     Holds<typeof storeSchema, StoreRecord>,
+    Holds<typeof stepTakeSchema, StepTake>,
     Holds<typeof logSchema, LogEntry>,
     Holds<typeof batterySchema, BatteryRecord>,
     Holds<typeof panelSchema, PanelRecord>,

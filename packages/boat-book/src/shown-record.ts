@@ -31,8 +31,8 @@ const stateRank: Readonly<Record<string, number>> = { done: 0, dropped: 1, open:
 
 /**
  * The answers in the order they are shown, the same on every device. First is what the book goes by until the keeper
- * chooses: what was done rather than what was not, a date rather than none, of two dates the earlier, and of two lead
- * times the longer.
+ * chooses: what was done rather than what was not, a date rather than none, of two dates the earlier, of two lead
+ * times the longer, and of two amounts the smaller, so that nobody counts on what was used.
  */
 export function inOrder(field: string, answers: readonly Json[]): readonly Json[] {
   const rank = (answer: Json): number => {
@@ -49,8 +49,10 @@ export function inOrder(field: string, answers: readonly Json[]): readonly Json[
     .map(({ answer }) => answer);
 }
 
-const longerFirst = (field: string, a: Json, b: Json): number =>
-  field === 'lead_days' && typeof a === 'number' && typeof b === 'number' ? b - a : 0;
+const longerFirst = (field: string, a: Json, b: Json): number => {
+  if (typeof a !== 'number' || typeof b !== 'number') return 0;
+  return field === 'lead_days' ? b - a : field === 'amount' ? a - b : 0;
+};
 
 /** The different answers that stand for a field, in order; those that the schema does not take are left aside. */
 export function answersTo(kept: Kept, field: string): readonly Json[] {

@@ -78,6 +78,7 @@ const book = (part: Partial<Book>): Book => ({
   jobDays: {},
   weather: {},
   outings: {},
+  stowages: {},
   stores: {},
   readings: {},
   readingBlocks: {},

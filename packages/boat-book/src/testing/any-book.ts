@@ -90,14 +90,23 @@ const outing = fc.record({
   place: text,
   wind_kn: nullable(number(0, 60)),
 });
-const store = fc.record({
-  name: title,
-  keptAt: text,
-  onHand: fc.boolean(),
-  expected: nullable(day),
-  lead_days: nullable(fc.nat(365)),
-  note: text,
-});
+const stowage = fc.record({ name: title, within: fc.constant(null), aboard: fc.boolean() });
+const store = fc.record(
+  {
+    name: title,
+    keptAt: text,
+    onHand: fc.boolean(),
+    expected: nullable(day),
+    lead_days: nullable(fc.nat(365)),
+    note: text,
+    amount: nullable(number(0, 1000)),
+    unit: fc.constantFrom('' as const, 'ml' as const, null),
+    pack: nullable(fc.record({ word: title, holds: number(0.1, 1000) })),
+    opened: nullable(day),
+    price: nullable(number(0, 1000)),
+  },
+  { requiredKeys: ['name', 'keptAt', 'onHand', 'expected', 'lead_days', 'note'] },
+);
 
 /** A book whose parts name each other only where they are there. */
 export const anyBook: fc.Arbitrary<Book> = fc
@@ -108,6 +117,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
     setUps: keyed(setUp, 2),
     tools: keyed(tool),
     outings: keyed(outing),
+    stowages: keyed(stowage),
     stores: keyed(store),
     batteries: keyed(battery, 2),
     jobIds: fc.uniqueArray(id, { maxLength: 4 }),

@@ -52,6 +52,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     jobDays: {},
     weather: {},
     outings: {},
+    stowages: {},
     stores: {},
     readings: {},
     readingBlocks: {},

@@ -66,7 +66,7 @@ function tellAll(next: PlanInHand): void {
 
 /** Everything of the book that a plan hangs on, as one text; what is only remembered (log, kept plans) is left out. */
 function matterOf(book: Book): string {
-  const { plans: _plans, log: _log, juryRigs: _rigs, fittings: _fittings, ...rest } = book;
+  const { plans: _plans, log: _log, stowages: _stowages, juryRigs: _rigs, fittings: _fittings, ...rest } = book;
   const { readings: _read, readingBlocks: _blocks, loadTests: _tests, nightsAhead: _nights, ...others } = rest;
   const { loadPaths: _paths, stays: _stays, masts: _masts, stayReadings: _taut, ...loaded } = others;
   const { boardHoists: _hoists, hoistForces: _forces, photos: _photos, ...matter } = loaded;
