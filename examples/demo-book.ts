@@ -52,6 +52,7 @@ export function demoBook(today: Day): Book {
     setUps: demoSetUps,
     tools: demoTools,
     mixes: demoMixes,
+    tins: {},
     weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
     batteries: demoBatteries(dates),
     panels: demoPanels,

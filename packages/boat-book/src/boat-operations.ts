@@ -26,6 +26,7 @@ type Kind =
   | 'setUps'
   | 'tools'
   | 'mixes'
+  | 'tins'
   | 'outings'
   | 'stowages'
   | 'stores'

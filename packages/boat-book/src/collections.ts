@@ -22,6 +22,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   setUps: { part: 'boat', kept: 'keyed', word: 'set-up' },
   tools: { part: 'boat', kept: 'keyed', word: 'tool' },
   mixes: { part: 'boat', kept: 'keyed', word: 'mix' },
+  tins: { part: 'boat', kept: 'keyed', word: 'tin' },
   batteries: { part: 'boat', kept: 'keyed', word: 'battery' },
   panels: { part: 'boat', kept: 'keyed', word: 'panel' },
   chargers: { part: 'boat', kept: 'keyed', word: 'charger' },

@@ -17,6 +17,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     setUps: {},
     tools: {},
     mixes: {},
+    tins: {},
     weights: assumedWeights,
     batteries: {},
     panels: {},

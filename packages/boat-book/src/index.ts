@@ -89,3 +89,4 @@ export type {
   ToolLent,
   ToolRecord,
 } from './store-records.ts';
+export type { TinRecord } from './tin-records.ts';

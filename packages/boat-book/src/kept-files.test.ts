@@ -4,7 +4,7 @@ import { readBoatFile, writeBoatFile } from './boat-file.ts';
 import { bookVersion } from './book-schema.ts';
 import { checkBook } from './check-book.ts';
 import { openBook } from './open-book.ts';
-import { battery, done, loadPath, photo, reading, surroundings } from './testing/devices.ts';
+import { battery, done, loadPath, photo, reading, surroundings, tin } from './testing/devices.ts';
 
 /**
  * A file as version 1 wrote it: the invented demo boat, with a job held to a day, a step ticked, a plan kept and a note
@@ -98,6 +98,9 @@ test('a file of version 4 opens with its past and its loads, its log can be put 
   const [job] = Object.keys(book.jobs);
   const kept = done(here.run('keepPhoto', { ...photo, job: job! }));
   expect(view().photos[kept]).toMatchObject({ job, words: photo.words });
+  expect(book.tins).toEqual({});
+  const tinId = done(here.run('addTin', tin));
+  expect(view().tins[tinId]).toEqual(tin);
   expect(readBoatFile(writeBoatFile({ book: view(), states: states() }))).toMatchObject({ kind: 'book', notes: [] });
 });
 

@@ -42,6 +42,7 @@ import type {
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
 import type { StoreRecord, StoreUnit, Stowage, ToolRecord } from './store-records.ts';
+import type { TinRecord } from './tin-records.ts';
 
 /** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
 type New<T> = T & { readonly id?: Id };
@@ -103,6 +104,9 @@ export interface OperationFieldsByName {
   readonly addMix: New<MixRecord>;
   readonly changeMix: Changed<MixRecord>;
   readonly removeMix: One;
+  readonly addTin: New<TinRecord>;
+  readonly changeTin: Changed<TinRecord>;
+  readonly removeTin: One;
   readonly addBattery: New<BatteryRecord>;
   readonly changeBattery: Changed<BatteryRecord>;
   readonly removeBattery: One;
@@ -236,6 +240,7 @@ export type CollectionName =
   | 'setUps'
   | 'tools'
   | 'mixes'
+  | 'tins'
   | 'batteries'
   | 'panels'
   | 'chargers'

@@ -10,6 +10,7 @@ import { powerOperations } from './power-operations.ts';
 import { rigOperations } from './rig-operations.ts';
 import { rodeOperations } from './rode-operations.ts';
 import { storeOperations } from './store-operations.ts';
+import { tinOperations } from './tin-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
@@ -22,4 +23,5 @@ export const operations: Operations = {
   ...hoistOperations,
   ...photoOperations,
   ...storeOperations,
+  ...tinOperations,
 };

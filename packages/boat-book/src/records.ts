@@ -27,6 +27,7 @@ import type {
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
 import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
+import type { MixSaid, TinRecord, WaitSaid } from './tin-records.ts';
 
 export type Id = string;
 export type Day = string;
@@ -45,6 +46,7 @@ export interface Book {
   readonly setUps: Readonly<Record<Id, SetUp>>;
   readonly tools: Readonly<Record<Id, ToolRecord>>;
   readonly mixes: Readonly<Record<Id, MixRecord>>;
+  readonly tins: Readonly<Record<Id, TinRecord>>;
   readonly weights: Weights;
   readonly batteries: Readonly<Record<Id, BatteryRecord>>;
   readonly panels: Readonly<Record<Id, PanelRecord>>;
@@ -150,7 +152,7 @@ export interface SetUpNeedRecord {
   readonly states: readonly Id[];
 }
 
-export interface MixRecord {
+export interface MixRecord extends MixSaid {
   readonly name: string;
   readonly mixing_min: number;
   readonly potLife_min: number;
@@ -205,6 +207,8 @@ export interface Step {
   readonly dusty: boolean;
   readonly wet: boolean;
   readonly mix: Id | null;
+  /** how much of its mix it takes, mixed; null or left out: nobody said. [g] */
+  readonly mix_g?: number | null;
   readonly waits: readonly WaitRecord[];
   /** null: after the step before it in the job and all its waits */
   readonly follows: readonly Follow[] | null;
@@ -215,7 +219,7 @@ export interface Step {
     | { readonly kind: 'done'; readonly started: At; readonly finished: At };
 }
 
-export interface WaitRecord {
+export interface WaitRecord extends WaitSaid {
   readonly id: Id;
   readonly title: string;
   readonly law: CureLaw;

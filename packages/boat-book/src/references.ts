@@ -56,6 +56,8 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...one('heldTo', 'jobDays', job.heldTo),
     ...many('afterJobs', 'jobs', job.afterJobs),
   ],
+  tins: (tin) => one('store', 'stores', tin.store),
+  mixes: (mix) => one('tin', 'tins', mix.tin ?? null),
   steps: (step) => [
     ...one('job', 'jobs', step.job),
     ...one('zone', 'zones', step.zone),
@@ -66,6 +68,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...one('mix', 'mixes', step.mix),
     ...step.waits.flatMap((wait, i) => [
       ...needs(['waits', i, 'setUps'], wait.setUps),
+      ...(wait.tin ? [{ path: ['waits', i, 'tin'], collection: 'tins' as const, id: wait.tin }] : []),
       ...wait.still.map((id, j) => ({ path: ['waits', i, 'still', j], collection: 'setUps' as const, id })),
     ]),
     ...(step.follows ?? []).map((follow, i) => ({

@@ -56,6 +56,8 @@ import type { RodeRecord } from './rode-records.ts';
 import { rodeSchema } from './rode-schemas.ts';
 import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
 import { stepTakeSchema, storeSchema, stowageSchema, toolSchema } from './store-schemas.ts';
+import type { TinRecord } from './tin-records.ts';
+import { tinSchema } from './tin-schemas.ts';
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
 
@@ -165,7 +167,18 @@ export const setUpSchema = z.strictObject({
   ),
 });
 
-export const mixSchema = z.strictObject({ name: title, mixing_min: whole(0, 1440), potLife_min: whole(1, 10_080) });
+/** Said by some waits and mixes only. */
+const ofProduct = {
+  family: z.exactOptional(z.nullable(id)),
+  tin: z.exactOptional(z.nullable(id)),
+};
+
+export const mixSchema = z.strictObject({
+  name: title,
+  mixing_min: whole(0, 1440),
+  potLife_min: whole(1, 10_080),
+  ...ofProduct,
+});
 
 /** What a job is worth. Above 0, at most a million. */
 const weight = z.number().check(z.gt(0), z.lte(1_000_000));
@@ -206,6 +219,7 @@ export const waitSchema = z.strictObject({
   setUps: list(setUpNeedSchema),
   still: list(id),
   wet: z.boolean(),
+  ...ofProduct,
 });
 
 export const followSchema = z.strictObject({
@@ -241,6 +255,7 @@ export const stepSchema = z.strictObject({
   dusty: z.boolean(),
   wet: z.boolean(),
   mix: z.nullable(id),
+  mix_g: z.exactOptional(z.nullable(number(0.1, 100_000))),
   waits: list(waitSchema),
   follows: z.nullable(list(followSchema)),
   cautions: list(text),
@@ -313,6 +328,7 @@ export const recordSchemas = {
   setUps: setUpSchema,
   tools: toolSchema,
   mixes: mixSchema,
+  tins: tinSchema,
   batteries: batterySchema,
   panels: panelSchema,
   chargers: chargerSchema,
@@ -364,6 +380,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof setUpSchema, SetUp>,
     Holds<typeof toolSchema, ToolRecord>,
     Holds<typeof mixSchema, MixRecord>,
+    Holds<typeof tinSchema, TinRecord>,
     Holds<typeof weightsSchema, Weights>,
     Holds<typeof jobSchema, Job>,
     Holds<typeof waitSchema, WaitRecord>,

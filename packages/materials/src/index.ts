@@ -8,3 +8,4 @@ export { cureQuestions } from './cure-questions.ts';
 export { metalsQuestions } from './metals-questions.ts';
 export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reaction-rate.ts';
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
+export type { TinFigures } from './tin-figures.ts';

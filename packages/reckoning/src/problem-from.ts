@@ -105,7 +105,12 @@ export function problemFrom(
       near: zone.near.filter((other) => other !== id && book.zones[other] !== undefined),
     })),
     aspects: problemSetUps(book),
-    mixes: Object.entries(book.mixes).map(([id, mix]) => ({ id, ...mix })),
+    mixes: Object.entries(book.mixes).map(([id, { name, mixing_min, potLife_min }]) => ({
+      id,
+      name,
+      mixing_min,
+      potLife_min,
+    })),
     stores: storeLines(book, { today, now: nowMs, timeZone, minute, notes }),
     hours,
     daylight: daylightSpans(dated.days, span.startsMs, span.horizon),

@@ -62,6 +62,7 @@ const book = (part: Partial<Book>): Book => ({
   setUps: {},
   tools: {},
   mixes: {},
+  tins: {},
   weights: { danger: 100, unlawful: 30, 'stops-sailing': 30, worsens: 10, comfort: 3 },
   batteries: {},
   panels: {},

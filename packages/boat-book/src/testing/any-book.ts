@@ -333,7 +333,36 @@ export const anyBook: fc.Arbitrary<Book> = fc
       winch: fc.constant(null),
       note: text,
     });
+    const tinTime = nullable(fc.record({ hours: number(0.01, 500), at_C: number(-20, 60) }));
+    const tin = fc.record({
+      name: title,
+      family: fc.constantFrom('epoxy-fast', 'varnish-one-pot'),
+      store: fc.constant(null),
+      readOn: day,
+      nextCoat: tinTime,
+      latestCoat_h: fc.constant(null),
+      worked: tinTime,
+      full: tinTime,
+      firstDay_mm: nullable(number(0.1, 20)),
+      minimum_C: nullable(number(-20, 40)),
+      humidity_max_pct: nullable(number(5, 100)),
+      potLife: nullable(
+        fc.record({ minutes: number(0.5, 500), at_C: number(-20, 60), of_g: nullable(number(1, 1000)) }),
+      ),
+      ratio: nullable(
+        fc.record({
+          kind: fc.constant('parts' as const),
+          by: fc.constantFrom('weight' as const, 'volume' as const),
+          resin: number(0.01, 1000),
+          hardener: number(0.01, 1000),
+        }),
+      ),
+      spread_m2_l: nullable(number(0.1, 100)),
+      strokePair_g: nullable(number(0.1, 1000)),
+      note: text,
+    });
     return fc.record({
+      tins: keyed(tin, 2),
       loadPaths: keyed(loadPath, 2),
       stays: keyed(stay, 2),
       masts: fc.constant({}),

@@ -8,6 +8,7 @@ import type { OperationOutcome } from '../operation-fields.ts';
 import type { PhotoRecord } from '../photo-records.ts';
 import type { BatteryRecord, ReadingRecord } from '../power-records.ts';
 import type { Boat, Zone } from '../records.ts';
+import type { TinRecord } from '../tin-records.ts';
 
 export const boat: Boat = {
   name: 'Dabchick',
@@ -140,6 +141,25 @@ export const photo: PhotoRecord = {
   shows: 'before',
   words: 'The plate as it was',
   position: null,
+};
+
+export const tin: TinRecord = {
+  name: 'Varnish, the round tin',
+  family: 'varnish-one-pot',
+  store: null,
+  readOn: '2026-05-02',
+  nextCoat: { hours: 24, at_C: 23 },
+  latestCoat_h: 72,
+  worked: null,
+  full: { hours: 168, at_C: 23 },
+  firstDay_mm: null,
+  minimum_C: 10,
+  humidity_max_pct: 75,
+  potLife: null,
+  ratio: null,
+  spread_m2_l: 14,
+  strokePair_g: null,
+  note: '',
 };
 
 let sessions = 0;
