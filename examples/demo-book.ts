@@ -81,6 +81,7 @@ export function demoBook(today: Day): Book {
     nightsAhead: demoNightsAhead(dates),
     stayReadings: demoStayReadings(dates),
     hoistForces: demoHoistForces(dates),
+    papers: {},
     photos: {},
     plans: {},
     log: byContent(demoLog(dates)),

@@ -3,7 +3,7 @@ import type { Book } from './records.ts';
 
 export interface BlobNamed {
   readonly blob: string;
-  readonly kind: 'readings' | 'photograph';
+  readonly kind: 'readings' | 'photograph' | 'paper';
   /** what it is, for a sentence about it */
   readonly what: string;
   /** packed already: a zip makes it no smaller */
@@ -24,6 +24,12 @@ export function blobsNamed(book: Book): readonly BlobNamed[] {
       kind: 'photograph' as const,
       what: `the photograph of ${taken.slice(0, 10)}`,
       packed: true,
+    })),
+    ...Object.values(book.papers).map(({ blob, title, type }) => ({
+      blob,
+      kind: 'paper' as const,
+      what: `the paper ‘${title}’`,
+      packed: type !== 'text/plain',
     })),
   ];
 }

@@ -42,7 +42,7 @@ export type ReadBoatFile =
   | { readonly kind: 'refused'; readonly because: readonly string[] };
 
 /** Far above any true book with its photographs, far below what would hurt a phone. */
-export const boatFileLimits: UnpackLimits = { packed: 200_000_000, unpacked: 300_000_000, entries: 5_000 };
+export const boatFileLimits: UnpackLimits = { packed: 260_000_000, unpacked: 360_000_000, entries: 5_000 };
 const mostBookJson = 64_000_000;
 const deepest = 40;
 

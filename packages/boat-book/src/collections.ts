@@ -32,6 +32,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   masts: { part: 'boat', kept: 'keyed', word: 'mast' },
   rodes: { part: 'boat', kept: 'keyed', word: 'rode' },
   boardHoists: { part: 'boat', kept: 'keyed', word: 'board hoist' },
+  papers: { part: 'boat', kept: 'keyed', word: 'paper' },
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },

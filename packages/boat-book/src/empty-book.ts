@@ -28,6 +28,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     masts: {},
     rodes: {},
     boardHoists: {},
+    papers: {},
     jobs: {},
     steps: {},
     juryRigs: {},

@@ -38,6 +38,8 @@ export type {
   Refusal,
 } from './operation-fields.ts';
 export { operations } from './operations.ts';
+export type { PaperRecord } from './paper-records.ts';
+export { mostPaper_bytes } from './paper-schemas.ts';
 export type { PhotoRecord } from './photo-records.ts';
 export { mostPhoto_bytes } from './photo-schemas.ts';
 export type {

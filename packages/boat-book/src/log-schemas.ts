@@ -48,8 +48,6 @@ export const logSchema = z.strictObject({
     ),
   ),
   cost: z.exactOptional(costSchema),
-  photos: z.exactOptional(list(id)),
-  papers: z.exactOptional(list(id)),
   corrects: z.exactOptional(id),
   order: z.exactOptional(whole(1, Number.MAX_SAFE_INTEGER)),
 });

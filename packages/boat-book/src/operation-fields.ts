@@ -8,6 +8,7 @@ import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { NewLogEntry } from './log-entry.ts';
 import type { Cost } from './log-records.ts';
+import type { PaperRecord } from './paper-records.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import type {
   BatteryRecord,
@@ -152,6 +153,11 @@ export interface OperationFieldsByName {
   readonly keepPhoto: Omit<PhotoRecord, 'order'>;
   readonly removePhoto: One;
 
+  /** the blob is kept first, beside the book */
+  readonly keepPaper: Omit<PaperRecord, 'added'>;
+  readonly changePaper: Changed<Omit<PaperRecord, 'blob' | 'bytes' | 'type' | 'file' | 'added'>>;
+  readonly removePaper: One;
+
   readonly addJob: NewJob;
   readonly changeJob: Changed<Omit<Job, 'state' | 'closed'>>;
   /** `closed`: the day; today where left out */
@@ -250,6 +256,7 @@ export type CollectionName =
   | 'masts'
   | 'rodes'
   | 'boardHoists'
+  | 'papers'
   | 'jobs'
   | 'steps'
   | 'juryRigs'

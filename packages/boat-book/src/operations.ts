@@ -5,6 +5,7 @@ import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
+import { paperOperations } from './paper-operations.ts';
 import { photoOperations } from './photo-operations.ts';
 import { powerOperations } from './power-operations.ts';
 import { rigOperations } from './rig-operations.ts';
@@ -24,4 +25,5 @@ export const operations: Operations = {
   ...photoOperations,
   ...storeOperations,
   ...tinOperations,
+  ...paperOperations,
 };

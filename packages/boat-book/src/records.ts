@@ -13,6 +13,7 @@ import type { PlaceFeature } from '#workplan';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { LogEntry } from './log-records.ts';
+import type { PaperRecord } from './paper-records.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import type {
   BatteryRecord,
@@ -57,6 +58,7 @@ export interface Book {
   readonly masts: Readonly<Record<Id, MastRecord>>;
   readonly rodes: Readonly<Record<Id, RodeRecord>>;
   readonly boardHoists: Readonly<Record<Id, BoardHoistRecord>>;
+  readonly papers: Readonly<Record<Id, PaperRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;

@@ -9,6 +9,8 @@ import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
 import type { LogEntry } from './log-records.ts';
 import { currency, logSchema } from './log-schemas.ts';
+import type { PaperRecord } from './paper-records.ts';
+import { paperSchema } from './paper-schemas.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import { photoSchema } from './photo-schemas.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
@@ -338,6 +340,7 @@ export const recordSchemas = {
   masts: mastSchema,
   rodes: rodeSchema,
   boardHoists: boardHoistSchema,
+  papers: paperSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -394,6 +397,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof storeSchema, StoreRecord>,
     Holds<typeof stepTakeSchema, StepTake>,
     Holds<typeof logSchema, LogEntry>,
+    Holds<typeof paperSchema, PaperRecord>,
     Holds<typeof batterySchema, BatteryRecord>,
     Holds<typeof panelSchema, PanelRecord>,
     Holds<typeof chargerSchema, ChargerRecord>,

@@ -21,7 +21,7 @@ export interface World {
 export type StartsWith = Pick<Book, 'zones' | 'setUps'>;
 
 /** The operations that name a blob, which is kept first. */
-export type BlobOperation = 'keepReadingBlock' | 'keepPhoto';
+export type BlobOperation = 'keepReadingBlock' | 'keepPhoto' | 'keepPaper';
 
 /** What such an operation is told, but for the hash of the bytes. */
 export type BlobFields<N extends BlobOperation> = Omit<OperationFields<N>, 'blob'>;

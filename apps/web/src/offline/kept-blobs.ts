@@ -48,6 +48,7 @@ export function keptBlobs(log: () => BookLog | null, now: () => number): KeptBlo
       const photographs = notHere.filter(({ kind }) => kind === 'photograph').length;
       return [
         ...notHere.filter(({ kind }) => kind === 'readings').map(({ what }) => readingsMissing(what)),
+        ...notHere.filter(({ kind }) => kind === 'paper').map(({ what }) => paperMissing(what)),
         ...(photographs === 0 ? [] : [photographsMissing(photographs)]),
       ];
     },
@@ -56,6 +57,9 @@ export function keptBlobs(log: () => BookLog | null, now: () => number): KeptBlo
 
 const readingsMissing = (what: string): string =>
   `${what.charAt(0).toUpperCase()}${what.slice(1)} are named in the book but are not on this device: nothing is worked out from them. Open a boat file from the device that has them.`;
+
+const paperMissing = (what: string): string =>
+  `${what.charAt(0).toUpperCase()}${what.slice(1)} is named in the book but is not on this device. Open a boat file from the device that has it.`;
 
 const photographsMissing = (count: number): string =>
   `${count} ${count === 1 ? 'photograph is' : 'photographs are'} named in the book but not on this device, and an empty frame stands for ${count === 1 ? 'it' : 'each'}. Open a boat file from the device that has ${count === 1 ? 'it' : 'them'}.`;

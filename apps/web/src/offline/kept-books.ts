@@ -23,7 +23,7 @@ import type { OpenedFile } from './book-client.ts';
 import type { KnownBook } from './book-database.ts';
 import { bookFromRows, bytesOf } from './book-from-rows.ts';
 import type { BookLog } from './book-log.ts';
-import type { KeptBooks, World } from './book-world.ts';
+import type { BlobOperation, KeptBooks, World } from './book-world.ts';
 import { keptBlobs } from './kept-blobs.ts';
 import { inPlainWords, type Saving, saving } from './saving.ts';
 
@@ -50,6 +50,13 @@ const nothingOpen: OperationOutcome = {
   where: 'boat book',
   wrong: 'no book is open',
   right: 'open or begin one',
+};
+
+/** what an operation with a blob keeps, in a sentence */
+const whatIsKept: Readonly<Record<BlobOperation, string>> = {
+  keepReadingBlock: 'readings',
+  keepPhoto: 'photograph',
+  keepPaper: 'paper',
 };
 
 export function keptBooks(world: World): KeptBooks {
@@ -392,7 +399,7 @@ export function keptBooks(world: World): KeptBooks {
         return {
           kind: 'refused',
           where: 'this device',
-          wrong: `the ${name === 'keepPhoto' ? 'photograph' : 'readings'} could not be stored: ${inPlainWords(error)}`,
+          wrong: `the ${whatIsKept[name]} could not be stored: ${inPlainWords(error)}`,
           right: `room for ${(bytes.length / 1e6).toFixed(1)} MB`,
         };
       }

@@ -87,6 +87,7 @@ const book = (part: Partial<Book>): Book => ({
   nightsAhead: {},
   stayReadings: {},
   hoistForces: {},
+  papers: {},
   photos: {},
   plans: {},
   log: {},

@@ -427,6 +427,21 @@ export const anyBook: fc.Arbitrary<Book> = fc
           note: text,
         }),
       ),
+      papers: keyed(
+        fc.record({
+          title,
+          kind: fc.constantFrom('insurance' as const, 'manual' as const),
+          blob: fc.constant('0'.repeat(64)),
+          bytes: fc.integer({ min: 1, max: 20_000_000 }),
+          type: fc.constantFrom('application/pdf' as const, 'text/plain' as const),
+          file: text,
+          added: at,
+          expires: nullable(day),
+          fitting: fc.constant(null),
+          job: fc.constant(null),
+          note: text,
+        }),
+      ),
       photos: fixed(
         fc.record({
           blob: fc.stringMatching(/^[0-9a-f]{64}$/),
@@ -468,8 +483,6 @@ export const anyBook: fc.Arbitrary<Book> = fc
                   { maxLength: 3 },
                 ),
                 cost: fc.record({ amount: number(0, 5000), currency: fc.constantFrom('EUR', 'GBP') }),
-                photos: fc.array(id, { maxLength: 2 }),
-                papers: fc.array(id, { maxLength: 2 }),
                 corrects: id,
               },
               { requiredKeys: [] },

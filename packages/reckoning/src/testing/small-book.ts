@@ -61,6 +61,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     nightsAhead: {},
     stayReadings: {},
     hoistForces: {},
+    papers: {},
     photos: {},
     plans: {},
     log: {},
