@@ -22,6 +22,23 @@ test('a photograph of a step is kept once and for all, taken out, and brought ba
   expect(book.view().photos).toHaveProperty(id);
 });
 
+test('what is said of a photograph can change, in one step back, but not once the log names it', () => {
+  const { book, job } = withJob();
+  const first = done(book.run('keepPhoto', { ...photo, job }));
+  const position = { latitude_deg: 50.1, longitude_deg: -5.2 };
+  const changed = done(book.run('changePhoto', { id: first, shows: 'after', position }));
+  expect(Object.entries(book.view().photos)).toEqual([
+    [changed, { ...photo, job, shows: 'after', position, order: 2 }],
+  ]);
+  book.undo();
+  expect(Object.keys(book.view().photos)).toEqual([first]);
+  done(book.run('writeLog', { kind: 'note', text: 'As it was', job, photos: [first] }));
+  expect(book.run('changePhoto', { id: first, words: 'other' })).toMatchObject({
+    kind: 'refused',
+    wrong: expect.stringContaining('log'),
+  });
+});
+
 test('the same picture twice on one job is refused, and kept on the fitting too it is not', () => {
   const { book, job, fitting } = withJob();
   done(book.run('keepPhoto', { ...photo, job }));

@@ -49,6 +49,26 @@ export const photoOperations = {
       return edit.fix('photos', fields);
     },
   },
+  changePhoto: {
+    title: 'Change a photograph',
+    does: 'Says something else of a photograph: its words, what it shows, where it was taken.',
+    undoes: true,
+    fields: z.strictObject({
+      id,
+      words: z.exactOptional(photoSchema.shape.words),
+      shows: z.exactOptional(photoSchema.shape.shows),
+      position: z.exactOptional(photoSchema.shape.position),
+    }),
+    run({ id: photo, ...fields }: OperationFields<'changePhoto'>, edit) {
+      const { order: _, ...was } = edit.need('photos', photo, 'id');
+      for (const [, entry] of edit.all('log')) {
+        if (entry.photos?.includes(photo))
+          refuse('id', 'an entry of the log names this photograph as it is', 'another photograph beside it');
+      }
+      edit.unfix('photos', photo);
+      return edit.fix('photos', { ...was, ...fields });
+    },
+  },
   removePhoto: {
     title: 'Take out a photograph',
     does: 'Takes a photograph out of the book.',

@@ -13,6 +13,7 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
 import './job-page.css';
+import { JobPhotos } from './job-photos.tsx';
 import { JobRigs } from './job-rigs.tsx';
 import { StepList } from './step-list.tsx';
 
@@ -196,6 +197,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
           </p>
         )}
       </section>
+      <JobPhotos book={book} job={id} />
       {job.state === 'open' && openSteps > 0 && (
         <Suspense fallback={null}>
           <NextWindow book={book} job={id} />
