@@ -10,10 +10,11 @@ const may = {
   wiring: ['units', 'working'],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
-  jobs: ['units', 'working'],
+  // a wait of a keeper's own recipe holds a cure law (a type)
+  jobs: ['units', 'working', 'materials'],
   readings: ['units'],
   // boat-book takes the part shapes (types) that these define
-  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan'],
+  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs'],
   reckoning: [
     ...[
       'units',

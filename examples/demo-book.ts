@@ -63,6 +63,7 @@ export function demoBook(today: Day): Book {
     masts: demoMasts,
     rodes: demoRodes,
     boardHoists: demoBoardHoists,
+    recipes: {},
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
       jobs.flatMap(({ id, steps }) =>

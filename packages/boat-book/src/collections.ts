@@ -33,6 +33,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   rodes: { part: 'boat', kept: 'keyed', word: 'rode' },
   boardHoists: { part: 'boat', kept: 'keyed', word: 'board hoist' },
   papers: { part: 'boat', kept: 'keyed', word: 'paper' },
+  recipes: { part: 'boat', kept: 'keyed', word: 'recipe' },
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },

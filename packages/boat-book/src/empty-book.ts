@@ -29,6 +29,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     rodes: {},
     boardHoists: {},
     papers: {},
+    recipes: {},
     jobs: {},
     steps: {},
     juryRigs: {},

@@ -53,6 +53,7 @@ export type {
   ReadingBlock,
   ReadingRecord,
 } from './power-records.ts';
+export type { RecipeRecord } from './recipe-records.ts';
 export type {
   At,
   Boat,

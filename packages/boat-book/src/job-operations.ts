@@ -5,7 +5,7 @@ import { type Edit, refuse } from './edit.ts';
 import { at, clock, day, id, list, number, text, whole } from './field-schemas.ts';
 import { correcting, logged } from './log-entry.ts';
 import { type Operations, someOf, withoutId } from './operation.ts';
-import type { NewStep, OperationFields } from './operation-fields.ts';
+import type { NewJob, NewStep, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
 import type { At, Id, Step } from './records.ts';
 import { jobSchema, stepSchema } from './schemas.ts';
@@ -13,6 +13,8 @@ import { takeOut, usedStoreSchema } from './store-operations.ts';
 
 const one = z.strictObject({ id });
 const { title, consequence } = jobSchema.shape;
+/** What is said of where a job comes from, when it is put in only. */
+const jobsOrigin = ['recipe', 'followUps', 'writeDown', 'followsJob'] as const;
 const newStepShape = {
   ...someOf(stepSchema, ['job', 'progress']),
   title: stepSchema.shape.title,
@@ -121,51 +123,56 @@ function putSteps(edit: Edit, job: Id, steps: readonly NewStep[], firstOrder: nu
   });
 }
 
+export const newJobSchema = z.strictObject({
+  ...someOf(jobSchema, ['state', 'closed']),
+  title,
+  consequence,
+  id: z.exactOptional(id),
+  steps: z.exactOptional(list(z.strictObject(newStepShape))),
+});
+
+/** Puts a job in with its steps, in the order they are done. Returns its id. */
+export function putJob(edit: Edit, { steps = [], ...job }: NewJob): Id {
+  const made = edit.put(
+    'jobs',
+    {
+      why: '',
+      zone: null,
+      fitting: null,
+      opened: edit.today,
+      due: null,
+      outing: null,
+      note: '',
+      said: '',
+      heldTo: null,
+      heldAt: null,
+      afterJobs: [],
+      ...withoutId(job),
+      state: 'open',
+      closed: null,
+    },
+    job.id,
+  );
+  checkHold(edit, made);
+  putSteps(edit, made, steps, 0);
+  // a new job that names none before it, in plain order, can close no ring
+  if ((job.afterJobs ?? []).length > 0 || steps.some((step) => step.follows)) checkOrder(edit);
+  return made;
+}
+
 export const jobOperations = {
   addJob: {
     title: 'Put in a job',
     does: 'Puts a job in the book, with its steps in the order they are done.',
     undoes: true,
-    fields: z.strictObject({
-      ...someOf(jobSchema, ['state', 'closed']),
-      title,
-      consequence,
-      id: z.exactOptional(id),
-      steps: z.exactOptional(list(z.strictObject(newStepShape))),
-    }),
-    run({ steps = [], ...job }: OperationFields<'addJob'>, edit) {
-      const made = edit.put(
-        'jobs',
-        {
-          why: '',
-          zone: null,
-          fitting: null,
-          opened: edit.today,
-          due: null,
-          outing: null,
-          note: '',
-          said: '',
-          heldTo: null,
-          heldAt: null,
-          afterJobs: [],
-          ...withoutId(job),
-          state: 'open',
-          closed: null,
-        },
-        job.id,
-      );
-      checkHold(edit, made);
-      putSteps(edit, made, steps, 0);
-      // a new job that names none before it, in plain order, can close no ring
-      if ((job.afterJobs ?? []).length > 0 || steps.some((step) => step.follows)) checkOrder(edit);
-      return made;
-    },
+    fields: newJobSchema,
+    run: (fields: OperationFields<'addJob'>, edit) => putJob(edit, fields),
   },
   changeJob: {
     title: 'Change a job',
     does: 'Changes what is said of a job.',
     undoes: true,
-    fields: z.strictObject({ ...someOf(jobSchema, ['state', 'closed']), id }),
+    fields: z.strictObject({ ...someOf(jobSchema, ['state', 'closed', ...jobsOrigin]), id }),
     run(fields: OperationFields<'changeJob'>, edit) {
       // a time without its day means nothing
       const alone = fields.heldTo === null && fields.heldAt === undefined ? noTime(edit, fields.id) : {};
@@ -249,7 +256,7 @@ export const jobOperations = {
     title: 'Change a step',
     does: 'Changes what a step needs, takes or leaves behind.',
     undoes: true,
-    fields: z.strictObject({ ...someOf(stepSchema, ['job', 'progress']), id }),
+    fields: z.strictObject({ ...someOf(stepSchema, ['job', 'progress', 'proof']), id }),
     run(fields: OperationFields<'changeStep'>, edit) {
       edit.set('steps', fields.id, { ...withoutId(fields), ...takesLeft(edit, fields) });
       const step = edit.need('steps', fields.id, 'id');

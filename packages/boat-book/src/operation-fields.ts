@@ -20,6 +20,7 @@ import type {
   ReadingBlock,
   ReadingRecord,
 } from './power-records.ts';
+import type { RecipeRecord } from './recipe-records.ts';
 import type {
   At,
   Boat,
@@ -81,6 +82,9 @@ export interface UsedStore {
   /** in the store's unit */
   readonly amount: number | null;
 }
+
+/** What is said of where a job comes from when it is put in, and never changed. */
+type JobsOrigin = 'recipe' | 'followUps' | 'writeDown' | 'followsJob';
 
 export interface OperationFieldsByName {
   readonly setBoat: Partial<Boat>;
@@ -159,9 +163,21 @@ export interface OperationFieldsByName {
   readonly keepPaper: Omit<PaperRecord, 'added'>;
   readonly changePaper: Changed<Omit<PaperRecord, 'blob' | 'bytes' | 'type' | 'file' | 'added'>>;
   readonly removePaper: One;
+  readonly addRecipe: New<RecipeRecord>;
+  readonly changeRecipe: Changed<RecipeRecord>;
+  readonly removeRecipe: One;
 
   readonly addJob: NewJob;
-  readonly changeJob: Changed<Omit<Job, 'state' | 'closed'>>;
+  /** a job by a recipe, with the tools, mixes and stores that it names and the book does not have: put in and taken back together */
+  readonly takeRecipe: {
+    readonly tools: readonly New<ToolRecord>[];
+    readonly mixes: readonly New<MixRecord>[];
+    readonly stores: readonly New<StoreRecord>[];
+    readonly job: NewJob;
+  };
+  /** jobs that follow up a job, put in and taken back together */
+  readonly putInFollowUps: { readonly job: Id; readonly followUps: readonly NewJob[] };
+  readonly changeJob: Changed<Omit<Job, 'state' | 'closed' | JobsOrigin>>;
   /** `closed`: the day; today where left out */
   readonly finishJob: { readonly id: Id; readonly closed?: Day; readonly who?: string };
   readonly dropJob: { readonly id: Id; readonly closed?: Day };
@@ -169,7 +185,7 @@ export interface OperationFieldsByName {
   /** `day` null: let go; `at`: the time its first open step starts at, left out or null: at any time of the day */
   readonly holdJob: { readonly job: Id; readonly day: Id | null; readonly at?: Clock | null };
   readonly addStep: NewStep & { readonly job: Id };
-  readonly changeStep: Changed<Omit<Step, 'job' | 'progress'>>;
+  readonly changeStep: Changed<Omit<Step, 'job' | 'progress' | 'proof'>>;
   readonly removeStep: One;
   /** `to`: its new place among the job's steps, counted from 0 */
   readonly moveStep: { readonly id: Id; readonly to: number };
@@ -259,6 +275,7 @@ export type CollectionName =
   | 'rodes'
   | 'boardHoists'
   | 'papers'
+  | 'recipes'
   | 'jobs'
   | 'steps'
   | 'juryRigs'

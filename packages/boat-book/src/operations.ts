@@ -8,6 +8,7 @@ import type { Operations } from './operation.ts';
 import { paperOperations } from './paper-operations.ts';
 import { photoOperations } from './photo-operations.ts';
 import { powerOperations } from './power-operations.ts';
+import { recipeOperations } from './recipe-operations.ts';
 import { rigOperations } from './rig-operations.ts';
 import { rodeOperations } from './rode-operations.ts';
 import { storeOperations } from './store-operations.ts';
@@ -26,4 +27,5 @@ export const operations: Operations = {
   ...storeOperations,
   ...tinOperations,
   ...paperOperations,
+  ...recipeOperations,
 };

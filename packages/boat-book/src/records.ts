@@ -7,6 +7,7 @@
  * were known in, oldest first; `order` says the same as a number (1 + the highest known when it was written). Clocks may
  * be wrong by years, so which of two counts is settled by `order`, then by id, never by an instant.
  */
+import type { RecipeFollowUp, RecipeProof } from '#jobs';
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
@@ -25,6 +26,7 @@ import type {
   ReadingBlock,
   ReadingRecord,
 } from './power-records.ts';
+import type { RecipeRecord } from './recipe-records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
 import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
@@ -59,6 +61,7 @@ export interface Book {
   readonly rodes: Readonly<Record<Id, RodeRecord>>;
   readonly boardHoists: Readonly<Record<Id, BoardHoistRecord>>;
   readonly papers: Readonly<Record<Id, PaperRecord>>;
+  readonly recipes: Readonly<Record<Id, RecipeRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;
@@ -186,6 +189,14 @@ export interface Job {
   readonly heldAt: Clock | null;
   /** jobs that must be done before it */
   readonly afterJobs: readonly Id[];
+  /** the recipe it was put in by: the id of one of the house or of the book; left out: by none */
+  readonly recipe?: string;
+  /** what it usually leaves to be done, offered when it is finished; left out: nothing is known of */
+  readonly followUps?: readonly RecipeFollowUp[];
+  /** what belongs in the log when it is done; left out: nothing is asked for */
+  readonly writeDown?: readonly string[];
+  /** the job that it follows up; left out: none */
+  readonly followsJob?: Id;
 }
 
 export interface Step {
@@ -215,6 +226,8 @@ export interface Step {
   /** null: after the step before it in the job and all its waits */
   readonly follows: readonly Follow[] | null;
   readonly cautions: readonly string[];
+  /** how the finished job is shown to hold, where this step is its proof; left out: it is none */
+  readonly proof?: RecipeProof['kind'];
   readonly progress:
     | { readonly kind: 'open' }
     | { readonly kind: 'under way'; readonly started: At; readonly expected: At; readonly hands: readonly Id[] }

@@ -56,6 +56,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
     ...one('outing', 'outings', job.outing),
     ...one('heldTo', 'jobDays', job.heldTo),
     ...many('afterJobs', 'jobs', job.afterJobs),
+    ...one('followsJob', 'jobs', job.followsJob ?? null),
   ],
   tins: (tin) => one('store', 'stores', tin.store),
   mixes: (mix) => one('tin', 'tins', mix.tin ?? null),

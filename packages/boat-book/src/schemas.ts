@@ -1,10 +1,12 @@
 /** The schema of every record, held to the types of `records.ts` in both directions at the foot of this file. */
 import { z } from 'zod/mini';
+import type { Recipe } from '#jobs';
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
+import { conditionsSchema, cureLawSchema, minutesSchema, stepMinutes } from './law-schemas.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
 import type { LogEntry } from './log-records.ts';
@@ -34,6 +36,8 @@ import {
   readingBlockSchema,
   readingSchema,
 } from './power-schemas.ts';
+import type { RecipeRecord } from './recipe-records.ts';
+import { followUpSchema, proofKind, recipeRecordSchema, type recipeSchema } from './recipe-schemas.ts';
 import type {
   Boat,
   Fitting,
@@ -62,52 +66,6 @@ import type { TinRecord } from './tin-records.ts';
 import { tinSchema } from './tin-schemas.ts';
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
-
-export const conditionsSchema = z.strictObject({
-  dry: z.exactOptional(yes),
-  wind_max_kn: z.exactOptional(number(0, 120)),
-  air_min_C: z.exactOptional(number(-60, 60)),
-  air_max_C: z.exactOptional(number(-60, 60)),
-  surface_min_C: z.exactOptional(number(-60, 100)),
-  humidity_max_pct: z.exactOptional(number(1, 100)),
-  dewMargin_min_C: z.exactOptional(number(0, 30)),
-  daylight: z.exactOptional(yes),
-});
-
-const figureFrom = z.enum(['the tin', 'common practice', 'a published source', 'our assumption']);
-/** Up to 90 days, the longest there is to plan. */
-const cureMinutes = number(1, 129_600);
-
-export const cureLawSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('set time'), minutes: whole(0, 129_600), from: figureFrom }),
-  z.strictObject({
-    kind: z.literal('reacts'),
-    atReference_min: cureMinutes,
-    reference_C: number(-60, 60),
-    doublesPer_C: number(1, 60),
-    minimum_C: number(-60, 60),
-    from: figureFrom,
-  }),
-  z.strictObject({
-    kind: z.literal('moisture'),
-    depth_mm: number(0.1, 100),
-    firstDay_mm: number(0.1, 100),
-    reference_C: number(-60, 60),
-    reference_pct: number(1, 100),
-    minimum_C: number(-60, 60),
-    from: figureFrom,
-  }),
-  z.strictObject({
-    kind: z.literal('dries'),
-    atReference_min: cureMinutes,
-    reference_C: number(-60, 60),
-    doublesPer_C: number(1, 60),
-    stopsAt_pct: number(1, 100),
-    minimum_C: number(-60, 60),
-    from: figureFrom,
-  }),
-  z.strictObject({ kind: z.literal('never cures'), from: figureFrom }),
-]);
 
 export const setUpNeedSchema = z.strictObject({
   setUp: id,
@@ -208,10 +166,11 @@ export const jobSchema = z.strictObject({
   heldTo: z.nullable(id),
   heldAt: z.nullable(clock),
   afterJobs: list(id),
+  recipe: z.exactOptional(title),
+  followUps: z.exactOptional(list(followUpSchema)),
+  writeDown: z.exactOptional(list(title)),
+  followsJob: z.exactOptional(id),
 });
-
-/** A day and a night: no step is longer. */
-const stepMinutes = whole(1, 1440);
 
 export const waitSchema = z.strictObject({
   id,
@@ -227,17 +186,14 @@ export const waitSchema = z.strictObject({
 export const followSchema = z.strictObject({
   step: id,
   wait: z.nullable(id),
-  least_min: whole(0, 129_600),
+  // up to 400 days: what looks again at a job a year on
+  least_min: whole(0, 576_000),
   greatest_min: z.nullable(whole(0, 129_600)),
   past: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('forbidden') }),
     z.strictObject({ kind: z.literal('abrade'), minutes: stepMinutes }),
   ]),
 });
-
-export const minutesSchema = z
-  .strictObject({ low: stepMinutes, likely: stepMinutes, high: stepMinutes })
-  .check(z.refine((m) => m.low <= m.likely && m.likely <= m.high, 'low at most likely, and likely at most high'));
 
 export const stepSchema = z.strictObject({
   job: id,
@@ -261,6 +217,7 @@ export const stepSchema = z.strictObject({
   waits: list(waitSchema),
   follows: z.nullable(list(followSchema)),
   cautions: list(text),
+  proof: z.exactOptional(proofKind),
   progress: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('open') }),
     z.strictObject({ kind: z.literal('under way'), started: at, expected: at, hands: list(id) }),
@@ -341,6 +298,7 @@ export const recordSchemas = {
   rodes: rodeSchema,
   boardHoists: boardHoistSchema,
   papers: paperSchema,
+  recipes: recipeRecordSchema,
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
@@ -414,5 +372,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof boardHoistSchema, BoardHoistRecord>,
     Holds<typeof hoistForceSchema, HoistForceRecord>,
     Holds<typeof photoSchema, PhotoRecord>,
+    Holds<typeof recipeSchema, Recipe>,
+    Holds<typeof recipeRecordSchema, RecipeRecord>,
   ]
 >;

@@ -1,5 +1,20 @@
 /** Electrics at 12 V. Minutes are common practice. Shore power and its wiring are for licensed people. */
-import { always, care, each, followUp, lasts, mast, number, proof, recipesOf, size, step, store } from './writing.ts';
+import {
+  always,
+  care,
+  each,
+  followUp,
+  inDays,
+  lasts,
+  mast,
+  nextOuting,
+  number,
+  proof,
+  recipesOf,
+  size,
+  step,
+  store,
+} from './writing.ts';
 
 export const electrics = recipesOf({
   'battery-terminals': {
@@ -76,7 +91,13 @@ export const electrics = recipesOf({
       },
     ),
     followUps: [
-      followUp('Load-test the new battery', [15, 20, 30], 'The first test is what later ones are held against.'),
+      followUp(
+        'Load-test the new battery',
+        [15, 20, 30],
+        'The first test is what later ones are held against.',
+        inDays(1, 30),
+        'comfort',
+      ),
     ],
     writeDown: ['kind, ampere-hours and date code', 'rested volts', 'charger settings'],
   },
@@ -151,6 +172,8 @@ export const electrics = recipesOf({
         'Look at the masthead light at dusk from the shore',
         [10, 15, 20],
         'Sectors and range can only be seen from where others see them.',
+        nextOuting(30),
+        'unlawful',
       ),
     ],
     writeDown: ['cable size and length', 'lamp and its watts', 'volts at the lamp'],
@@ -201,7 +224,15 @@ export const electrics = recipesOf({
       [10, 15, 20],
       { features: ['water'] },
     ),
-    followUps: [followUp('Clear the strum box', [5, 10, 15], 'Run the pump and clear its strum each month.')],
+    followUps: [
+      followUp(
+        'Clear the strum box',
+        [5, 10, 15],
+        'Run the pump and clear its strum each month.',
+        inDays(25, 35),
+        'worsens',
+      ),
+    ],
     writeDown: ['pump, amperes and fuse', 'seconds to clear two buckets'],
   },
   'fit-panel': {
@@ -253,7 +284,13 @@ export const electrics = recipesOf({
       },
     ),
     followUps: [
-      followUp('Wipe the panel and look at its gland', [5, 5, 10], 'Each month: salt and gulls cost more than cloud.'),
+      followUp(
+        'Wipe the panel and look at its gland',
+        [5, 5, 10],
+        'Each month: salt and gulls cost more than cloud.',
+        inDays(25, 35),
+        'comfort',
+      ),
     ],
     writeDown: ['panel watts, tilt and heading', 'amperes read and the sky', 'wire size and fuse'],
   },

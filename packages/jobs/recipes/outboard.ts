@@ -1,5 +1,18 @@
 /** Outboard. Minutes are common practice; the maker's handbook wins. */
-import { always, care, each, followUp, lasts, number, proof, recipesOf, size, step, store } from './writing.ts';
+import {
+  always,
+  care,
+  each,
+  followUp,
+  lasts,
+  nextOuting,
+  number,
+  proof,
+  recipesOf,
+  size,
+  step,
+  store,
+} from './writing.ts';
 
 export const outboard = recipesOf({
   'gear-oil': {
@@ -196,6 +209,8 @@ export const outboard = recipesOf({
         'Hand-tighten the outboard’s clamps after its first hour',
         [5, 5, 5],
         'New ply crushes a little and the clamps go slack.',
+        nextOuting(30),
+        'danger',
       ),
     ],
     writeDown: ['lanyard’s strong point', 'weight of the engine'],

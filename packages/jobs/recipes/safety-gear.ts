@@ -1,5 +1,5 @@
 /** Safety gear. Minutes are common practice; the date printed on the thing is stronger than any rule here. */
-import { always, each, followUp, lasts, number, proof, recipesOf, size, step, store } from './writing.ts';
+import { always, each, followUp, inDays, lasts, number, proof, recipesOf, size, step, store } from './writing.ts';
 
 export const safetyGear = recipesOf({
   lifejacket: {
@@ -41,7 +41,13 @@ export const safetyGear = recipesOf({
       [5, 10, 15],
     ),
     followUps: [
-      followUp('Feel the lifejacket cylinders tight', [5, 5, 10], 'Every month: they back off by themselves.'),
+      followUp(
+        'Feel the lifejacket cylinders tight',
+        [5, 5, 10],
+        'Every month: they back off by themselves.',
+        inDays(28, 35),
+        'danger',
+      ),
     ],
     writeDown: ['grams stamped and weighed', 'dates of heads, bobbins and lights', 'whose jacket'],
   },

@@ -1,5 +1,19 @@
 /** Sails and covers. Minutes are common practice. */
-import { care, coverOn, cures, each, followUp, lasts, number, proof, recipesOf, size, step, store } from './writing.ts';
+import {
+  care,
+  coverOn,
+  cures,
+  each,
+  followUp,
+  inDays,
+  lasts,
+  number,
+  proof,
+  recipesOf,
+  size,
+  step,
+  store,
+} from './writing.ts';
 
 export const sailsAndCovers = recipesOf({
   'sail-seam': {
@@ -35,6 +49,8 @@ export const sailsAndCovers = recipesOf({
         'Look over the rest of the seams by thumbnail',
         [20, 30, 45],
         'Sun rots all thread of a sail alike; the first seam is seldom the last.',
+        inDays(0, 60),
+        'worsens',
       ),
     ],
     writeDown: ['which seam, and its length', 'thread used'],
@@ -158,7 +174,13 @@ export const sailsAndCovers = recipesOf({
       [5, 5, 10],
     ),
     followUps: [
-      followUp('Pad what wore through the sail', [10, 20, 30], 'A patch over a sharp spreader end lasts one season.'),
+      followUp(
+        'Pad what wore through the sail',
+        [10, 20, 30],
+        'A patch over a sharp spreader end lasts one season.',
+        inDays(0, 60),
+        'worsens',
+      ),
     ],
     writeDown: ['where on the sail', 'what it was rubbing on'],
   },

@@ -1,5 +1,18 @@
 /** The road trailer. Minutes are common practice; the maker's torques and limits win, and the law's. */
-import { always, care, each, followUp, lasts, number, proof, recipesOf, size, step, store } from './writing.ts';
+import {
+  always,
+  care,
+  each,
+  followUp,
+  lasts,
+  nextOuting,
+  number,
+  proof,
+  recipesOf,
+  size,
+  step,
+  store,
+} from './writing.ts';
 
 export const trailer = recipesOf({
   'wheel-bearings': {
@@ -54,6 +67,8 @@ export const trailer = recipesOf({
         'Torque the wheel nuts again',
         [5, 10, 15],
         'After the first 50 km: paint and rust bed in and the nuts slacken.',
+        nextOuting(30),
+        'danger',
       ),
     ],
     writeDown: ['bearing and seal numbers', 'torque', 'road temperature of each hub'],
@@ -129,7 +144,13 @@ export const trailer = recipesOf({
       { features: ['slope'], cautions: ['Chocks a hand’s breadth behind the wheels and nobody downhill of her.'] },
     ),
     followUps: [
-      followUp('Feel the brake drums after the next tow', [5, 5, 10], 'One hotter than its fellow is dragging.'),
+      followUp(
+        'Feel the brake drums after the next tow',
+        [5, 5, 10],
+        'One hotter than its fellow is dragging.',
+        nextOuting(30),
+        'danger',
+      ),
     ],
     writeDown: ['lining thickness', 'clicks of the lever', 'cable renewed or not'],
   },
@@ -229,7 +250,13 @@ export const trailer = recipesOf({
       waits: [lasts('Tyres stand overnight', 720, 'a night shows a slow leak; common practice')],
     }),
     followUps: [
-      followUp('Torque the wheel nuts after 50 km', [5, 10, 15], 'New seats settle; slack nuts shear studs.'),
+      followUp(
+        'Torque the wheel nuts after 50 km',
+        [5, 10, 15],
+        'New seats settle; slack nuts shear studs.',
+        nextOuting(30),
+        'danger',
+      ),
     ],
     writeDown: ['date codes and load index', 'pressure'],
   },

@@ -2,8 +2,10 @@
 import type {
   AmountInput,
   AmountRule,
+  FollowUpTime,
   Recipe,
   RecipeAsk,
+  RecipeFollowUp,
   RecipeProof,
   RecipeStep,
   RecipeStore,
@@ -27,6 +29,7 @@ export function step(title: string, minutes: Minutes, parts: Partial<RecipeStep>
     stores: [],
     dusty: false,
     wet: false,
+    mix: null,
     waits: [],
     window: null,
     cautions: [],
@@ -68,11 +71,22 @@ export const lasts = (
   ...parts,
 });
 
-export const followUp = (title: string, minutes: Minutes, because: string) => ({
-  title,
-  because,
-  minutes: minutesOf(minutes),
+/** What the job leaves to be done. */
+export const followUp = (
+  title: string,
+  minutes: Minutes,
+  because: string,
+  after: FollowUpTime,
+  consequence: RecipeFollowUp['consequence'],
+): RecipeFollowUp => ({ title, because, minutes: minutesOf(minutes), consequence, after });
+/** From so many days after the job is done, to so many. */
+export const inDays = (least_days: number, most_days: number): FollowUpTime => ({
+  kind: 'days',
+  least_days,
+  most_days,
 });
+/** After the next outing; without one, in so many days. */
+export const nextOuting = (else_days: number): FollowUpTime => ({ kind: 'next outing', else_days });
 
 /** A size to be measured. */
 export const size = (id: string, words: string, unit: RecipeAsk['unit'], low: number, high: number): RecipeAsk => ({

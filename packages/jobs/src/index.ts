@@ -12,8 +12,13 @@ export type {
 export { readWalkRound } from './read-walk-round.ts';
 export type {
   AmountInput,
+  AmountRule,
+  FollowUpTime,
   Recipe,
+  RecipeFollowUp,
   RecipeLaw,
+  RecipeMix,
+  RecipeProof,
   RecipeSetUp,
   RecipeStep,
   RecipeStore,

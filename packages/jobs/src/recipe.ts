@@ -4,6 +4,7 @@
  * It knows no particular boat. Zones, set-ups, tools and stores are named in the trade's words; what stands for them
  * on one boat is found when the recipe is taken (`#reckoning`). Minutes are common practice; real ones tune them.
  */
+import type { CureLaw } from '#materials';
 import type { LineConditions, LineConsequence } from './read-line-parts.ts';
 
 export type RecipeGroup =
@@ -87,10 +88,21 @@ export interface RecipeStep {
   readonly stores: readonly RecipeStore[];
   readonly dusty: boolean;
   readonly wet: boolean;
+  /** what is mixed for it; steps with the same mix may share a batch. null: nothing */
+  readonly mix: RecipeMix | null;
   readonly waits: readonly RecipeWait[];
   /** how long after the step before it, and its waits, this one may start; null: at any time */
   readonly window: RecipeWindow | null;
   readonly cautions: readonly string[];
+}
+
+/** A batch of something mixed, known in the book by its name. */
+export interface RecipeMix {
+  readonly name: string;
+  /** minutes of the step's time that the mixing takes at its start; a step that shares the batch saves them. 0 to 1440 */
+  readonly mixing_min: number;
+  /** from the end of mixing at 20 °C; what the tin says wins. 1 to 10,080 */
+  readonly potLife_min: number;
 }
 
 /** The next coat's window: past it the coat below is abraded first, or it may not go on at all. */
@@ -113,7 +125,9 @@ export interface RecipeWait {
 export type RecipeLaw =
   /** gets hard by the law of this family of products; `depth_mm` for a bead that is not 6 mm deep */
   | { readonly kind: 'product'; readonly product: string; readonly depth_mm?: number }
-  | { readonly kind: 'set time'; readonly minutes: number; readonly because: string };
+  | { readonly kind: 'set time'; readonly minutes: number; readonly because: string }
+  /** the keeper's own law, by the tin's figures mostly: where they are from stands in it */
+  | { readonly kind: 'own law'; readonly law: CureLaw };
 
 export interface RecipeStore {
   readonly name: string;
@@ -159,8 +173,18 @@ export interface RecipeProof {
   readonly step: RecipeStep;
 }
 
+/** A job that this one leaves to be done, and when. */
 export interface RecipeFollowUp {
   readonly title: string;
   readonly because: string;
   readonly minutes: RecipeMinutes;
+  /** what happens if it is left */
+  readonly consequence: LineConsequence;
+  readonly after: FollowUpTime;
 }
+
+export type FollowUpTime =
+  /** no sooner than `least_days` after the job is done, and no later than `most_days`. 0 ≤ least ≤ most ≤ 400 */
+  | { readonly kind: 'days'; readonly least_days: number; readonly most_days: number }
+  /** after the next outing; where none is in the book, in so many days. 1 to 400 */
+  | { readonly kind: 'next outing'; readonly else_days: number };

@@ -17,7 +17,7 @@ export interface DoneStep {
   readonly finished: number;
   /** a wait of it is not over at now */
   readonly waiting: boolean;
-  /** an open step may only start some time after it, or within some time of it */
+  /** an open step may only start within some time of it */
   readonly timed: boolean;
 }
 
@@ -34,9 +34,7 @@ export function doneStepsThatMatter(
   hoursOf: (fromMs: number, count: number) => readonly PlanHour[],
 ): DoneStep[] {
   const timedBefore = new Set(
-    open.flatMap((step) =>
-      step.links.filter((link) => link.greatest_min !== null || link.least_min > 0).map((link) => link.before),
-    ),
+    open.flatMap((step) => step.links.filter((link) => link.greatest_min !== null).map((link) => link.before)),
   );
   const done: DoneStep[] = [];
   for (const [id, record] of Object.entries(book.steps)) {

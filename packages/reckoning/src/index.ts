@@ -8,6 +8,7 @@ export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
+export { type FollowUpTold, followUpsOf } from './follow-ups.ts';
 export { fibreInWords, type GroundFigure, rodeLength_m } from './ground-figures.ts';
 export {
   assumedWindage_m2,

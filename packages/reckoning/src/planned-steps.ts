@@ -4,7 +4,8 @@ import { type DoneStep, linkFromBefore } from './done-steps.ts';
 import { heldSpans } from './held-spans.ts';
 import type { DatedJob } from './job-dates.ts';
 import { type PlanNote, planNote } from './plan-note.ts';
-import { type LinkedStep, problemStep } from './plan-steps.ts';
+import { longestPlan_days } from './plan-span.ts';
+import { type Link, type LinkedStep, problemStep } from './plan-steps.ts';
 import { tunerOf } from './tuned-minutes.ts';
 
 /** A step that runs past the time it was to be finished by is taken to need this much longer. */
@@ -65,7 +66,7 @@ export function plannedSteps({ book, jobs, done, days, hours, nowMinute, minute,
       if (step.record.progress.kind !== 'open') continue;
       for (const link of step.links) {
         if (present.has(link.before)) {
-          precedence.push({ ...link, after: step.id });
+          precedence.push({ ...withinPlan(link), after: step.id });
           continue;
         }
         // finished before the plan: only lags that still count are kept, from a step that stands in its first minute
@@ -86,11 +87,14 @@ export function plannedSteps({ book, jobs, done, days, hours, nowMinute, minute,
           );
           if (!openJobs.has(before.job)) finishedJobs.add(before.job);
         }
-        precedence.push({ ...left, after: step.id });
+        precedence.push({ ...withinPlan(left), after: step.id });
       }
     }
   return { steps, precedence, finishedJobs: [...finishedJobs].filter((id) => book.jobs[id] !== undefined) };
 }
+
+/** A lag past the longest plan is as good as the whole of it: nothing starts within it. */
+const withinPlan = (link: Link): Link => ({ ...link, least_min: Math.min(link.least_min, longestPlan_days * 1440) });
 
 function stepProgress(
   { record }: LinkedStep,

@@ -76,14 +76,15 @@ function taken(recipe: Recipe, book = demo) {
 
 /** The book with the job in it, all that it takes on hand. */
 function withJob(recipe: Recipe): Book {
-  const { addTools, addStores, addJob } = taken(recipe);
-  const { steps = [], ...job } = addJob;
+  const { tools, mixes, stores, job: put } = taken(recipe).take;
+  const { steps = [], ...job } = put;
   const whole = { fitting: null, due: null, outing: null, said: '', heldTo: null, heldAt: null, afterJobs: [] };
   return {
     ...demo,
-    tools: { ...demo.tools, ...Object.fromEntries(addTools.map(({ id, ...tool }) => [id!, tool])) },
+    tools: { ...demo.tools, ...Object.fromEntries(tools.map(({ id, ...tool }) => [id!, tool])) },
+    mixes: { ...demo.mixes, ...Object.fromEntries(mixes.map(({ id, ...mix }) => [id!, mix])) },
     stores: Object.fromEntries(
-      [...Object.entries(demo.stores), ...addStores.map(({ id, ...store }) => [id!, store] as const)].map(
+      [...Object.entries(demo.stores), ...stores.map(({ id, ...store }) => [id!, store] as const)].map(
         ([id, store]) => [id, { ...store, onHand: true, expected: null }],
       ),
     ),
@@ -133,20 +134,20 @@ describe.each(all)('%s on the demo boat', (_, recipe) => {
   });
 
   it('has every amount known once it is measured, and a zone, with no set-up she does not have', () => {
-    const { stores, notes, addJob } = taken(recipe);
+    const { stores, notes, take } = taken(recipe);
     for (const { name, amount } of stores) expect(amount.kind, `${name}: ${JSON.stringify(amount)}`).toBe('known');
     expect(notes).toEqual([]);
-    expect(recipe.zones.length === 0 || addJob.zone !== null).toBe(true);
+    expect(recipe.zones.length === 0 || take.job.zone !== null).toBe(true);
   });
 });
 
 describe('taking a recipe', () => {
   it('takes what is in the stores, and has the rest to be got with its amount', () => {
-    const { addStores, stores } = taken(recipes['rebed-shroud-plate']);
+    const { take, stores } = taken(recipes['rebed-shroud-plate']);
     expect(stores.find(({ name }) => name === 'Polyurethane sealant')?.store).toBe('sealant');
     // bolts of another size are in the tray: they are not taken for these
-    expect(addStores.map(({ name }) => name)).toEqual(['Bolts and nuts for the shroud plate, A4, 4']);
-    const { addStores: got } = taken(recipes['reeve-halyard']);
+    expect(take.stores.map(({ name }) => name)).toEqual(['Bolts and nuts for the shroud plate, A4, 4']);
+    const { stores: got } = taken(recipes['reeve-halyard']).take;
     expect(got[0]).toMatchObject({ onHand: false, expected: null, lead_days: null });
     expect(got[0]?.name).toBe('Low-stretch braid, thickness as the old, 15 m');
   });
@@ -167,10 +168,13 @@ describe('taking a recipe', () => {
     });
   });
 
-  it('tells in the note what usually follows and what to write down', () => {
-    const { note } = taken(recipes['rebed-shroud-plate']).addJob;
-    expect(note).toContain('Usually followed by: Look at the rebedded plate again. After the first hard sail');
-    expect(note).toContain('Write down when it is done: what it was bedded with;');
+  it('keeps with the job what it usually leaves to be done, what to write down, and which step is its proof', () => {
+    const { job } = taken(recipes['rebed-shroud-plate']).take;
+    expect(job.followUps).toMatchObject([
+      { title: 'Look at the rebedded plate again', after: { kind: 'next outing', else_days: 60 } },
+    ]);
+    expect(job.writeDown?.[0]).toBe('what it was bedded with');
+    expect(job.steps?.map(({ proof }) => proof)).toEqual([...Array(5).fill(undefined), 'load']);
   });
 
   it('takes the bottom’s paint from the boat’s own sizes', () => {
@@ -185,8 +189,8 @@ describe('taking a recipe', () => {
 
   it('leaves out, with a note, a set-up that a boat does not have', () => {
     const bare: Book = { ...demo, setUps: {} };
-    const { notes, addJob } = taken(recipes['drain-ring'], bare);
-    expect(addJob.steps?.every(({ setUps }) => setUps?.length === 0)).toBe(true);
+    const { notes, take } = taken(recipes['drain-ring'], bare);
+    expect(take.job.steps?.every(({ setUps }) => setUps?.length === 0)).toBe(true);
     expect(notes).toEqual([]);
     expect(taken(recipes.antifouling, bare).notes).toEqual([
       'The boat book has no set-up ‘boat: propped’: the steps that want it do not ask for it.',
@@ -194,8 +198,7 @@ describe('taking a recipe', () => {
   });
 
   it('keeps the window of the next coat as a follow of the wait before it', () => {
-    const { addJob } = taken(recipes['varnish-maintenance']);
-    const [, first, second] = addJob.steps!;
+    const [, first, second] = taken(recipes['varnish-maintenance']).take.job.steps!;
     expect(second?.follows).toEqual([
       {
         step: first?.id,

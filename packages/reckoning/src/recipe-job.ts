@@ -19,19 +19,17 @@ export interface RecipeTaken {
   readonly tools: readonly string[];
   /** what of the recipe has no place on this boat, in whole sentences */
   readonly notes: readonly string[];
-  readonly addTools: readonly OperationFields<'addTool'>[];
-  readonly addStores: readonly OperationFields<'addStore'>[];
-  /** names the ids of the tools and stores above: run those first */
-  readonly addJob: OperationFields<'addJob'>;
+  /** the fields of `takeRecipe`: the job, and the tools, mixes and stores she does not have */
+  readonly take: OperationFields<'takeRecipe'>;
 }
 
-/** What is said of the job itself; the recipe gives the rest. */
+/** What is said of the job itself; the recipe gives the rest. `recipe`: the id of the recipe it is put in by. */
 type JobSaid = Pick<OperationFields<'addJob'>, 'title' | 'consequence' | 'zone'> &
-  Partial<Pick<OperationFields<'addJob'>, 'fitting' | 'due' | 'outing' | 'said' | 'why'>>;
+  Partial<Pick<OperationFields<'addJob'>, 'fitting' | 'due' | 'outing' | 'said' | 'why' | 'recipe'>>;
 
 /**
- * Take a recipe for this boat. Its set-ups, tools and stores are known by their names; a set-up the boat does not have
- * is left out with a note, a tool or store she does not have is put in, the store as to be got.
+ * Take a recipe for this boat. Its set-ups, tools, mixes and stores are known by their names; a set-up the boat does not
+ * have is left out with a note, a tool, mix or store she does not have is put in, the store as to be got.
  *
  * @param sizes  what was measured; amounts that hang on others are told as not known
  * @param newId  makes an id that the book does not have
@@ -45,15 +43,24 @@ export function recipeTaken(
   const all = [...recipe.steps, recipe.proof.step];
   const notes: string[] = [];
   const tools = new Map<string, Id>();
-  const addTools: OperationFields<'addTool'>[] = [];
+  const addTools: OperationFields<'takeRecipe'>['tools'][number][] = [];
   for (const name of new Set(all.flatMap((step) => step.tools))) {
     const found = Object.entries(book.tools).find(([, tool]) => named(tool.name, name.split(' ')));
     const id = found?.[0] ?? newId();
     tools.set(name, id);
     if (!found) addTools.push({ id, name, count: 1, keptAt: '' });
   }
+  const mixes = new Map<string, Id>();
+  const addMixes: OperationFields<'takeRecipe'>['mixes'][number][] = [];
+  for (const { mix } of all) {
+    if (mix === null || mixes.has(mix.name)) continue;
+    const found = Object.entries(book.mixes).find(([, { name }]) => plain(name) === plain(mix.name));
+    const id = found?.[0] ?? newId();
+    mixes.set(mix.name, id);
+    if (!found) addMixes.push({ id, ...mix });
+  }
   const stores = new Map<string, StoreOfRecipe & { readonly id: Id }>();
-  const addStores: OperationFields<'addStore'>[] = [];
+  const addStores: OperationFields<'takeRecipe'>['stores'][number][] = [];
   for (const asked of all.flatMap((step) => step.stores)) {
     if (stores.has(asked.name)) continue;
     const amount = recipeAmount(asked, recipe, sizes, book.boat);
@@ -99,9 +106,11 @@ export function recipeTaken(
       stores: [...new Set(step.stores.map(({ name }) => stores.get(name)!.id))],
       dusty: step.dusty,
       wet: step.wet,
+      mix: step.mix === null ? null : mixes.get(step.mix.name)!,
       waits,
       ...(step.window && index > 0 ? { follows: follows(all[index - 1]!, ids[index - 1]!, step.window) } : {}),
       cautions: step.cautions,
+      ...(step === recipe.proof.step ? { proof: recipe.proof.kind } : {}),
     };
   });
   for (const name of missing)
@@ -110,9 +119,19 @@ export function recipeTaken(
     stores: [...stores.values()].map(({ name, amount, store }) => ({ name, amount, store })),
     tools: addTools.map(({ name }) => name),
     notes,
-    addTools,
-    addStores,
-    addJob: { ...job, why: job.why ?? recipe.when, note: noteOf(recipe, stores), steps },
+    take: {
+      tools: addTools,
+      mixes: addMixes,
+      stores: addStores,
+      job: {
+        ...job,
+        why: job.why ?? recipe.when,
+        note: noteOf(stores),
+        followUps: recipe.followUps,
+        writeDown: recipe.writeDown,
+        steps,
+      },
+    },
   };
 }
 
@@ -156,6 +175,7 @@ function setUpNeeds(book: Book, setUps: readonly RecipeSetUp[], missing: Set<str
 
 function cureLaw(law: RecipeLaw): WaitRecord['law'] {
   if (law.kind === 'set time') return { kind: 'set time', minutes: law.minutes, from: 'common practice' };
+  if (law.kind === 'own law') return law.law;
   const known = cureLawOf(law.product).law;
   return law.depth_mm !== undefined && known.kind === 'moisture' ? { ...known, depth_mm: law.depth_mm } : known;
 }
@@ -168,14 +188,8 @@ function follows(before: RecipeStep, step: Id, { greatest_min, past }: NonNullab
     : before.waits.map((_, n) => ({ ...link, wait: `${step}-wait-${n + 1}` }));
 }
 
-function noteOf(recipe: Recipe, stores: ReadonlyMap<string, StoreOfRecipe>): string {
-  const lines = [
-    ...[...stores.values()].map(
-      ({ name, amount }) => `${name}: ${amount.kind === 'known' ? amount.words : amount.because}.`,
-    ),
-    ...recipe.followUps.map(({ title, because }) => `Usually followed by: ${title}. ${because}`),
-    `Write down when it is done: ${recipe.writeDown.join('; ')}.`,
-    'Minutes are common practice; what it really takes tunes them.',
-  ];
-  return lines.join(' ');
+function noteOf(stores: ReadonlyMap<string, StoreOfRecipe>): string {
+  return [...stores.values()]
+    .map(({ name, amount }) => `${name}: ${amount.kind === 'known' ? amount.words : amount.because}.`)
+    .join(' ');
 }

@@ -73,6 +73,7 @@ const book = (part: Partial<Book>): Book => ({
   masts: {},
   rodes: {},
   boardHoists: {},
+  recipes: {},
   jobs: {},
   steps: {},
   juryRigs: {},

@@ -47,6 +47,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     masts: {},
     rodes: {},
     boardHoists: {},
+    recipes: {},
     jobs: {},
     steps: {},
     juryRigs: {},

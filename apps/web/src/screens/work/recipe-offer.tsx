@@ -64,19 +64,11 @@ export default function RecipeOffer({
       setFaults(wrong);
       if (Object.keys(wrong).length > 0) return null;
       const { steps: _, ...rest } = job;
-      const taken = recipeTaken(recipe, book, { job: { ...rest, zone: job.zone ?? null }, sizes, newId });
-      for (const tool of taken.addTools) {
-        const outcome = await run('addTool', tool);
-        if (outcome.kind === 'refused') return outcome;
-      }
-      for (const store of taken.addStores) {
-        const outcome = await run('addStore', store);
-        if (outcome.kind === 'refused') return outcome;
-      }
-      return run('addJob', taken.addJob);
+      const said = { ...rest, zone: job.zone ?? null, recipe: chosen };
+      return run('takeRecipe', recipeTaken(recipe, book, { job: said, sizes, newId }).take);
     });
     return () => onTake(null);
-  }, [recipe, book, sizes, wrong, onTake]);
+  }, [recipe, chosen, book, sizes, wrong, onTake]);
 
   const choose = (id: RecipeId | '') => {
     const next = id === '' ? undefined : byId[id];
