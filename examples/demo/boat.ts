@@ -293,7 +293,7 @@ export const demoTools: Book['tools'] = {
 };
 
 export const demoMixes: Book['mixes'] = {
-  epoxy: { name: 'Thickened epoxy, fast hardener', mixing_min: 10, potLife_min: 40 },
+  epoxy: { name: 'Thickened epoxy, fast hardener', mixing_min: 10, potLife_min: 40, family: 'epoxy-fast' },
 };
 
 const here = (name: string, keptAt: string): StoreRecord => ({

@@ -6,6 +6,21 @@ export type { CureLaw, FigureFrom } from './cure-law.ts';
 export { cureLawOf, cureLaws, type FigureSource, type ProductLaw } from './cure-laws.ts';
 export { cureQuestions } from './cure-questions.ts';
 export { metalsQuestions } from './metals-questions.ts';
+export {
+  assumedMostInCup_g,
+  type Batches,
+  batchesWithin,
+  catalystAdvice,
+  catalystAmount,
+  epoxyDensity_g_ml,
+  hottestPot_C,
+  type PotLife,
+  partsOf,
+  polyesterDensity_g_ml,
+  potLife_min,
+  potLives,
+  pumpStrokes,
+} from './mixing.ts';
 export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reaction-rate.ts';
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
-export type { TinFigures } from './tin-figures.ts';
+export { lawFromTin, type TinFigures, tinSpeaksFor } from './tin-figures.ts';

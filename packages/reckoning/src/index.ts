@@ -51,6 +51,7 @@ export {
   sidewaysTold,
   vangTold,
 } from './mast-told.ts';
+export { type MixAsked, type MixingAir, type MixNow, type MixPart, mixNow } from './mix-now.ts';
 export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
 export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
