@@ -12,9 +12,10 @@ const may = {
   workplan: ['units', 'working', 'sky', 'materials'],
   // a wait of a keeper's own recipe holds a cure law (a type)
   jobs: ['units', 'working', 'materials'],
+  dues: ['units', 'working'],
   readings: ['units'],
   // boat-book takes the part shapes (types) that these define
-  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs'],
+  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs', 'dues'],
   reckoning: [
     ...[
       'units',
@@ -28,6 +29,7 @@ const may = {
       'power',
       'workplan',
       'jobs',
+      'dues',
       'readings',
       'boat-book',
     ],

@@ -27,6 +27,7 @@ describe('rows from outside the project', () => {
       power: 183,
       wiring: 254,
       loads: 278,
+      upkeep: 75,
     });
   });
 
@@ -102,6 +103,14 @@ describe('rows from outside the project', () => {
       'loads.mast-sideways',
       // held to the work of the leech below
       'loads.vang',
+      // the calendar’s own sums, hand-worked beside it
+      'dues.by-date',
+      // played out by chance another way beside it
+      'dues.by-use',
+      // held to published bands of counts beside it
+      'dues.use-rate',
+      // a line through two points, hand-worked beside it
+      'dues.wear',
     ]);
   });
 });

@@ -112,6 +112,9 @@ const sameUnit: Readonly<Record<string, string>> = {
   'h (at least)': 'h',
   '% of 25 °C': '%',
   '% of breaking load': '%',
+  // hours stand beside, in a figure of their own
+  'months or 100 h': 'months',
+  'm at least': 'm',
 };
 
 /** Units of outside tables that no quantity of ours is written in: how many of which unit one is. */

@@ -3,10 +3,11 @@ import type { FamilyMapping, UnaskedFamily } from './mapping.ts';
 import { materialsMappings, materialsUnasked } from './materials/mapping.ts';
 import { powerMappings, powerUnasked } from './power/mapping.ts';
 import { skyMappings } from './sky/mapping.ts';
+import { upkeepMappings } from './upkeep/mapping.ts';
 import { wiringMappings } from './wiring/mapping.ts';
 
 /** Subjects of the handbook that no package of ours speaks about. */
-const unspoken: readonly UnaskedFamily[] = ['trailer', 'upkeep', 'interchange'].map((family) => ({
+const unspoken: readonly UnaskedFamily[] = ['trailer', 'interchange'].map((family) => ({
   family,
   because: `no question asks about ${family} yet`,
 }));
@@ -18,6 +19,7 @@ export const mappings: readonly FamilyMapping[] = [
   ...powerMappings,
   ...wiringMappings,
   ...loadsMappings,
+  ...upkeepMappings,
 ];
 export const unasked: readonly UnaskedFamily[] = [
   ...materialsUnasked,
@@ -35,4 +37,5 @@ export const subjects = [
   'power',
   'wiring',
   'loads',
+  'upkeep',
 ] as const;

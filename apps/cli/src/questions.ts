@@ -7,6 +7,7 @@ import {
   lampQuestions,
   restQuestions,
 } from '#battery';
+import { forecastQuestions, usualQuestions } from '#dues';
 import {
   endingQuestions,
   fasteningQuestions,
@@ -62,5 +63,8 @@ export function questions(): readonly Question[] {
     ...fasteningQuestions(),
     ...rigQuestions(),
     ...groundQuestions(),
+    // dues
+    ...usualQuestions(),
+    ...forecastQuestions(),
   ];
 }

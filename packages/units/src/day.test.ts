@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays, clockOfMinute, daysBetween, isClock, isDay, minuteOfClock, weekday } from './day.ts';
+import { addDays, addMonths, clockOfMinute, daysBetween, isClock, isDay, minuteOfClock, weekday } from './day.ts';
 
 describe('days', () => {
   it('takes only days that there are', () => {
@@ -35,6 +35,18 @@ describe('days', () => {
     expect(addDays('2026-12-31', 1)).toBe('2027-01-01');
     expect(daysBetween('2026-01-01', '2027-01-01')).toBe(365);
     expect(daysBetween('2024-01-01', '2025-01-01')).toBe(366);
+  });
+
+  it('adds months to the same day of the month, or to its last', () => {
+    // ECMAScript's proposal Temporal, PlainDate.add with overflow 'constrain': 31 January and a month is the last of February
+    expect(addMonths('2026-01-31', 1)).toBe('2026-02-28');
+    expect(addMonths('2024-01-31', 1)).toBe('2024-02-29');
+    expect(addMonths('2024-02-29', 12)).toBe('2025-02-28');
+    expect(addMonths('2026-11-15', 42)).toBe('2030-05-15');
+    expect(addMonths('2026-03-31', -1)).toBe('2026-02-28');
+    expect(addMonths('2026-05-07', 0)).toBe('2026-05-07');
+    expect(() => addMonths('2199-12-01', 1)).toThrow(/2199/);
+    expect(() => addMonths('2026-05-07', 0.5)).toThrow(/whole number/);
   });
 
   it('adding and counting undo each other', () => {

@@ -37,6 +37,22 @@ export function addDays(day: string, n: number): Day {
   return sum;
 }
 
+/**
+ * The same day of the month `n` months later (earlier, where n is negative); the month's last day where it has none such.
+ * @throws RangeError where n is no whole number, or the day lies outside the years 1900–2199
+ */
+export function addMonths(day: string, n: number): Day {
+  if (!Number.isInteger(n)) throw new RangeError(`months to add must be a whole number, got ${n}`);
+  dayNumber(day);
+  const months = Number(day.slice(0, 4)) * 12 + Number(day.slice(5, 7)) - 1 + n;
+  const first = new Date(Date.UTC(0, 0, 1));
+  first.setUTCFullYear(Math.floor(months / 12), (((months % 12) + 12) % 12) + 1, 0);
+  const month = first.toISOString().slice(0, 8);
+  const sum = `${month}${String(Math.min(Number(day.slice(8)), first.getUTCDate())).padStart(2, '0')}`;
+  if (!isDay(sum)) throw new RangeError(`${n} months after ${day} lies outside the years 1900 to 2199`);
+  return sum;
+}
+
 /** Whole days from `a` to `b`; negative where b is the earlier. */
 export function daysBetween(a: string, b: string): number {
   return dayNumber(b) - dayNumber(a);

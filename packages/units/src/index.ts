@@ -1,5 +1,6 @@
 export {
   addDays,
+  addMonths,
   type Clock,
   clockOfMinute,
   type Day,
