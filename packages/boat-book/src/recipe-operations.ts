@@ -27,8 +27,8 @@ function checkRecipe(recipe: RecipeRecord, edit: Edit, recipeId: Id): void {
   for (const { low, high, words } of recipe.asks)
     if (low > high) refuse('asks', `${asGiven(words)} is from ${low} to ${high}`, 'the least first, then the most');
   for (const step of [...recipe.steps, recipe.proof.step])
-    for (const { name, amount } of step.stores)
-      for (const ask of asksOf(amount))
+    for (const { name, amount, size } of step.stores)
+      for (const ask of [...asksOf(amount), ...(size === null ? [] : [size])])
         if (!asked.includes(ask))
           refuse(
             'steps',

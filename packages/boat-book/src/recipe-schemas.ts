@@ -67,10 +67,21 @@ const step = z.strictObject({
   features: list(z.enum(['water', 'mains', 'level', 'slope'])),
   tools: list(title),
   setUps: list(setUp),
-  stores: list(z.strictObject({ name: title, words: list(title).check(z.minLength(1)), amount, pack })),
+  stores: list(
+    z.strictObject({ name: title, words: list(title).check(z.minLength(1)), amount, size: z.nullable(key), pack }),
+  ),
   dusty: z.boolean(),
   wet: z.boolean(),
-  mix: z.nullable(z.strictObject({ name: title, mixing_min: whole(0, 1440), potLife_min: whole(1, 10_080) })),
+  mix: z.nullable(
+    z.strictObject({
+      name: title,
+      family: z.nullable(id),
+      mixing_min: whole(0, 1440),
+      potLife_min: whole(1, 10_080),
+      of: z.nullable(title),
+      density_g_ml: number(0.1, 10),
+    }),
+  ),
   waits: list(wait),
   window: z.nullable(
     z.strictObject({

@@ -373,7 +373,7 @@ export const boardAndRudder = recipesOf({
       }),
       step('Twist the waxed bolt out, fit tube washers and a new locknut, snug not crushing', [10, 15, 25], {
         tools: ['socket set'],
-        stores: [store('Tiller bolt with locknut and broad washers, A4', 'tiller bolt', each('bolts'))],
+        stores: [store('Tiller bolt with locknut and broad washers, A4', 'tiller bolt', each('bolts'), null, 'bolt')],
       }),
     ],
     proof: proof(

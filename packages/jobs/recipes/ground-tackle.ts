@@ -115,7 +115,13 @@ export const groundTackle = recipesOf({
       step('Draw the eye snug round its thimble and tuck five rounds against the lay, each pulled down', [25, 40, 75], {
         tools: ['fid'],
         stores: [
-          store('Thimble, galvanised, gauge to suit the rope', 'thimble galvanised', always(1, '', 'one an eye')),
+          store(
+            'Thimble, galvanised, gauge to suit the rope',
+            'thimble galvanised',
+            always(1, '', 'one an eye'),
+            null,
+            'rope',
+          ),
         ],
       }),
       step('Taper the last two rounds by halves, roll it underfoot and whip the throat', [10, 15, 25], {

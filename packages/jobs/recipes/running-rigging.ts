@@ -212,7 +212,7 @@ export const runningRigging = recipesOf({
     steps: [
       step('Cut control wire with an allowance of thirty diameters an eye, ends taped before the cut', [5, 10, 15], {
         tools: ['wire cutter'],
-        stores: [store('7 × 19 wire, grade 316, thickness as asked', '7 19 wire', each('wire', 1, 0.4, 'm'))],
+        stores: [store('7 × 19 wire, grade 316', '7 19 wire', each('wire', 1, 0.4, 'm'), null, 'thick')],
         cautions: [care.strands],
       }),
       step(
@@ -220,7 +220,15 @@ export const runningRigging = recipesOf({
         [10, 20, 35],
         {
           tools: ['hand swager'],
-          stores: [store('Copper ferrules and thimbles to the wire', 'copper ferrules', each('thick', 1, 0))],
+          stores: [
+            store(
+              'Copper ferrules and thimbles to the wire',
+              'copper ferrules',
+              always(4, '', 'two an eye, an eye at each end'),
+              null,
+              'thick',
+            ),
+          ],
           cautions: ['Gauge each pressed ferrule: an over-pressed one cuts strands inside. Fingers out of the jaws.'],
         },
       ),

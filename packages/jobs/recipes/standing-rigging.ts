@@ -72,7 +72,7 @@ export const standingRigging = recipesOf({
         tools: ['sealant gun', 'socket set'],
         stores: [
           store('Polyurethane sealant', 'polyurethane sealant', bedding('length', 'width', 2, 1), tube),
-          store('Bolts and nuts for the shroud plate, A4', 'bolts plate', each('bolts')),
+          store('Bolts and nuts for the shroud plate, A4', 'bolts plate', each('bolts'), null, 'bolt'),
         ],
         waits: [
           cures('Sealant cures through before the mast loads it', 'polyurethane-sealant', { setUps: [mast('down')] }),

@@ -6,6 +6,7 @@ import type {
   Recipe,
   RecipeAsk,
   RecipeFollowUp,
+  RecipeMix,
   RecipeProof,
   RecipeStep,
   RecipeStore,
@@ -29,12 +30,35 @@ export function step(title: string, minutes: Minutes, parts: Partial<RecipeStep>
     stores: [],
     dusty: false,
     wet: false,
-    mix: null,
+    mix: mixFor(parts),
     waits: [],
     window: null,
     cautions: [],
     ...parts,
   };
+}
+
+/**
+ * What is mixed for a step that cures by one of these families, by the name that every recipe has for it, so that their
+ * steps may share a batch. Mixing and pot life at 20 °C and densities are common practice; the tin's win.
+ */
+const mixes: Readonly<Record<string, Pick<RecipeMix, 'name' | 'mixing_min' | 'potLife_min' | 'density_g_ml'>>> = {
+  'epoxy-fast': { name: 'Thickened epoxy, fast hardener', mixing_min: 8, potLife_min: 20, density_g_ml: 1.1 },
+  'epoxy-slow': { name: 'Epoxy, slow hardener', mixing_min: 8, potLife_min: 40, density_g_ml: 1.1 },
+  gelcoat: { name: 'Gelcoat with its catalyst', mixing_min: 5, potLife_min: 15, density_g_ml: 1.2 },
+  'epoxy-primer': { name: 'Epoxy primer with its hardener', mixing_min: 10, potLife_min: 240, density_g_ml: 1.4 },
+  'paint-two-pot': { name: 'Two-pot paint with its hardener', mixing_min: 10, potLife_min: 240, density_g_ml: 1.2 },
+};
+
+/** The mix of a step by what it cures as, and the store that says how much of it. */
+function mixFor({ waits = [], stores = [] }: Partial<RecipeStep>): RecipeMix | null {
+  for (const { law } of waits) {
+    const mix = law.kind === 'product' ? mixes[law.product] : undefined;
+    if (law.kind !== 'product' || mix === undefined) continue;
+    const resin = stores.find(({ name }) => /\b(epoxy|gelcoat|two-pot)\b/i.test(name) && !/powder|fibre/i.test(name));
+    return { ...mix, family: law.product, of: resin?.name ?? null };
+  }
+  return null;
 }
 
 export const proof = (
@@ -113,7 +137,8 @@ export const store = (
   words: string,
   amount: AmountRule,
   pack: RecipeStore['pack'] = null,
-): RecipeStore => ({ name, words: words.split(/[ -]/), amount, pack });
+  size: string | null = null,
+): RecipeStore => ({ name, words: words.split(/[ -]/), amount, size, pack });
 export const tube = { holds: 290, word: 'tube' };
 export const tin = (litres: number) => ({ holds: litres, word: 'tin' });
 export const each = (of: string, times = 1, spare = 0, unit = ''): AmountRule => ({

@@ -113,7 +113,7 @@ function askFaults(recipe: Recipe): RecipeFault[] {
   const used = new Set<string>();
   const faults: RecipeFault[] = [];
   for (const step of [...recipe.steps, recipe.proof.step])
-    for (const { name, amount, words } of step.stores) {
+    for (const { name, amount, size, words } of step.stores) {
       const said = name.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
       for (const word of words)
         if (!said.some((each) => each.startsWith(word.toLowerCase())))
@@ -122,12 +122,12 @@ function askFaults(recipe: Recipe): RecipeFault[] {
             wrong: `it is to be known by ‘${word}’, which its name has not`,
             right: 'words of its name',
           });
-      for (const ask of asksOf(amount)) {
+      for (const ask of [...asksOf(amount), ...(size === null ? [] : [size])]) {
         used.add(ask);
         if (!known.has(ask))
           faults.push({
             where: `‘${name}’`,
-            wrong: `its amount hangs on ‘${ask}’, which is not asked`,
+            wrong: `its amount or size hangs on ‘${ask}’, which is not asked`,
             right: `one of: ${[...known].join(', ')}`,
           });
       }

@@ -99,10 +99,16 @@ export interface RecipeStep {
 /** A batch of something mixed, known in the book by its name. */
 export interface RecipeMix {
   readonly name: string;
+  /** the family of product it is (`cureLaws` of #materials), whose pot life follows the temperature; null: of none there */
+  readonly family: string | null;
   /** minutes of the step's time that the mixing takes at its start; a step that shares the batch saves them. 0 to 1440 */
   readonly mixing_min: number;
   /** from the end of mixing at 20 °C; what the tin says wins. 1 to 10,080 */
   readonly potLife_min: number;
+  /** the thing of the step's stores whose amount it is, by its name; null: nobody says how much */
+  readonly of: string | null;
+  /** mixed, for an amount in ml or l. [g/ml] */
+  readonly density_g_ml: number;
 }
 
 /** The next coat's window: past it the coat below is abraded first, or it may not go on at all. */
@@ -134,6 +140,8 @@ export interface RecipeStore {
   /** words that the name of a thing in the stores must all have to be this */
   readonly words: readonly string[];
   readonly amount: AmountRule;
+  /** the size asked for that is part of what it is, a bolt's thickness; null: its name says all */
+  readonly size: string | null;
   /** what it is sold in, in the amount's unit; null: by the piece or cut to length */
   readonly pack: { readonly holds: number; readonly word: string } | null;
 }

@@ -37,10 +37,14 @@ export function plannedSteps({ book, jobs, done, days, hours, nowMinute, minute,
     return { kind: 'done', start: Math.max(0, Math.min(minute(step.started), finish - 1)), finish };
   };
   const tuned = tunerOf(book);
-  const counted = (step: LinkedStep): LinkedStep =>
-    step.record.progress.kind === 'open'
-      ? { ...step, record: { ...step.record, minutes: tuned(step.record).after } }
-      : step;
+  const counted = (step: LinkedStep): LinkedStep => {
+    if (step.record.progress.kind !== 'open') return step;
+    const { after } = tuned(step.record);
+    // however quick the hand has become, the mixing is in it
+    const mixing_min = (step.record.mix === null ? undefined : book.mixes[step.record.mix]?.mixing_min) ?? 0;
+    const likely = Math.max(after.likely, mixing_min);
+    return { ...step, record: { ...step.record, minutes: { ...after, likely, high: Math.max(after.high, likely) } } };
+  };
   for (const { id, job, steps: written } of jobs) {
     const linked = written.map(counted);
     const held = heldSpans({ book, id, job, steps: linked, days, hours, nowMinute, minute, notes });

@@ -1,8 +1,9 @@
 /** A recipe taken for this boat: a job with its steps, and what of tools and stores the book does not have yet. */
-import type { Book, Id, NewStep, OperationFields, SetUpNeedRecord, WaitRecord } from '#boat-book';
-import type { Recipe, RecipeLaw, RecipeSetUp, RecipeStep, RecipeStore } from '#jobs';
+import type { Book, Id, NewStep, OperationFields, SetUpNeedRecord, StepTake, WaitRecord } from '#boat-book';
+import type { Recipe, RecipeLaw, RecipeMix, RecipeSetUp, RecipeStep } from '#jobs';
 import { cureLawOf } from '#materials';
 import { type RecipeAmount, type RecipeSizes, recipeAmount } from './recipe-amounts.ts';
+import { hasWords, inUnitOf, plain, sizedName, storeFor, storeUnitOf } from './recipe-stores.ts';
 
 /** One thing a recipe takes, how much of it, and what stands for it in the stores. */
 export interface StoreOfRecipe {
@@ -45,7 +46,7 @@ export function recipeTaken(
   const tools = new Map<string, Id>();
   const addTools: OperationFields<'takeRecipe'>['tools'][number][] = [];
   for (const name of new Set(all.flatMap((step) => step.tools))) {
-    const found = Object.entries(book.tools).find(([, tool]) => named(tool.name, name.split(' ')));
+    const found = Object.entries(book.tools).find(([, tool]) => hasWords(tool.name, name.split(' ')));
     const id = found?.[0] ?? newId();
     tools.set(name, id);
     if (!found) addTools.push({ id, name, count: 1, keptAt: '' });
@@ -57,27 +58,49 @@ export function recipeTaken(
     const found = Object.entries(book.mixes).find(([, { name }]) => plain(name) === plain(mix.name));
     const id = found?.[0] ?? newId();
     mixes.set(mix.name, id);
-    if (!found) addMixes.push({ id, ...mix });
+    const { name, family, mixing_min, potLife_min } = mix;
+    if (!found) addMixes.push({ id, name, family, mixing_min, potLife_min });
   }
   const stores = new Map<string, StoreOfRecipe & { readonly id: Id }>();
   const addStores: OperationFields<'takeRecipe'>['stores'][number][] = [];
   for (const asked of all.flatMap((step) => step.stores)) {
     if (stores.has(asked.name)) continue;
     const amount = recipeAmount(asked, recipe, sizes, book.boat);
-    const store = storeFor(book, asked);
+    const name = sizedName(asked, recipe, sizes);
+    const store = storeFor(book, asked, name);
     const id = store ?? newId();
-    stores.set(asked.name, { name: asked.name, amount, store, id });
-    if (store === null)
-      addStores.push({
-        id,
-        name: amount.kind === 'known' ? `${asked.name}, ${amount.words}` : asked.name,
-        keptAt: '',
-        onHand: false,
-        expected: null,
-        lead_days: null,
-        note: `For ‘${job.title}’.${amount.kind === 'not known' ? ` How much: ${amount.because}.` : ''}`,
-      });
+    stores.set(asked.name, { name, amount, store, id });
+    if (store !== null) continue;
+    const unit = storeUnitOf(asked.amount.unit);
+    addStores.push({
+      id,
+      name,
+      keptAt: '',
+      onHand: false,
+      expected: null,
+      lead_days: null,
+      note: amount.kind === 'not known' ? `How much: ${amount.because}.` : '',
+      unit,
+      pack: unit === null ? null : asked.pack,
+    });
   }
+  /** How much of each of its stores a step takes, in the store's own unit where that is known. */
+  const takesOf = (step: RecipeStep): StepTake[] =>
+    step.stores.flatMap((asked) => {
+      const { id, store } = stores.get(asked.name)!;
+      const amount = recipeAmount(asked, recipe, sizes, book.boat);
+      const own = storeUnitOf(asked.amount.unit);
+      if (amount.kind === 'not known' || own === null || amount.amount <= 0) return [];
+      const unit = (store === null ? null : book.stores[store]?.unit) ?? own;
+      const inStores = inUnitOf(amount.amount, own, unit);
+      return inStores === null ? [] : [{ store: id, amount: inStores, unit }];
+    });
+  const mixOf = (step: RecipeStep, mix: RecipeMix): Pick<NewStep, 'mix' | 'mix_g'> => {
+    const asked = step.stores.find(({ name }) => name === mix.of);
+    const amount = asked === undefined ? null : recipeAmount(asked, recipe, sizes, book.boat);
+    const grams = amount?.kind === 'known' ? gramsOf(amount.amount, amount.unit, mix.density_g_ml) : null;
+    return { mix: mixes.get(mix.name)!, mix_g: grams };
+  };
   const ids = all.map(() => newId());
   const missing = new Set<string>();
   const needs = (setUps: readonly RecipeSetUp[]) => setUpNeeds(book, setUps, missing);
@@ -87,6 +110,7 @@ export function recipeTaken(
         id: `${ids[index]}-wait-${n + 1}`,
         title: wait.title,
         law: cureLaw(wait.law),
+        ...(wait.law.kind === 'product' ? { family: wait.law.product } : {}),
         needs: wait.needs,
         setUps: needs(wait.setUps),
         still: wait.still.flatMap((name) => setUpNamed(book, name)?.[0] ?? []),
@@ -104,9 +128,10 @@ export function recipeTaken(
       tools: step.tools.map((name) => ({ tool: tools.get(name)!, count: 1 })),
       setUps: needs(step.setUps),
       stores: [...new Set(step.stores.map(({ name }) => stores.get(name)!.id))],
+      takes: onceEach(takesOf(step)),
       dusty: step.dusty,
       wet: step.wet,
-      mix: step.mix === null ? null : mixes.get(step.mix.name)!,
+      ...(step.mix === null ? {} : mixOf(step, step.mix)),
       waits,
       ...(step.window && index > 0 ? { follows: follows(all[index - 1]!, ids[index - 1]!, step.window) } : {}),
       cautions: step.cautions,
@@ -139,25 +164,27 @@ export function recipeTaken(
 export function zoneOfRecipe(recipe: Recipe, book: Book): Id | null {
   for (const word of recipe.zones) {
     const found = Object.entries(book.zones).find(([, { name, words }]) =>
-      [name, ...words].some((each) => plain(each) === plain(word) || named(each, word.split(' '))),
+      [name, ...words].some((each) => plain(each) === plain(word) || hasWords(each, word.split(' '))),
     );
     if (found) return found[0];
   }
   return null;
 }
 
-const plain = (words: string) => words.toLowerCase().trim();
-
-/** Whether a name has all these words in it, each at the start of a word of it. */
-function named(name: string, words: readonly string[]): boolean {
-  const said = plain(name).match(/[\p{L}\p{N}]+/gu) ?? [];
-  return words.every((word) => said.some((each) => each.startsWith(plain(word))));
+/** Grams of a mix; null for an amount that is neither weighed nor poured. */
+function gramsOf(amount: number, unit: string, density_g_ml: number): number | null {
+  const grams = inUnitOf(amount, storeUnitOf(unit) ?? '', 'g');
+  const millilitres = inUnitOf(amount, storeUnitOf(unit) ?? '', 'ml');
+  const found = grams ?? (millilitres === null ? null : millilitres * density_g_ml);
+  return found === null || found < 0.1 ? null : Math.round(found * 10) / 10;
 }
 
-/** The store that a thing of a recipe is: one on hand before one that is not. */
-function storeFor(book: Book, { words }: RecipeStore): Id | null {
-  const fits = Object.entries(book.stores).filter(([, { name }]) => named(name, words));
-  return (fits.find(([, { onHand }]) => onHand) ?? fits[0])?.[0] ?? null;
+/** A store that two lines of a step come out of is taken from once, for both. */
+function onceEach(takes: readonly StepTake[]): StepTake[] {
+  const byStore = new Map<Id, StepTake>();
+  for (const take of takes)
+    byStore.set(take.store, { ...take, amount: take.amount + (byStore.get(take.store)?.amount ?? 0) });
+  return [...byStore.values()];
 }
 
 const setUpNamed = (book: Book, name: string) =>
