@@ -155,7 +155,7 @@ export interface OperationFieldsByName {
   readonly removeHoistForce: One;
   /** its blob is kept first: see `blobs-named.ts` */
   readonly keepPhoto: Omit<PhotoRecord, 'order'>;
-  /** it is kept anew under another id, so one that an entry of the log names cannot be changed */
+  /** it is kept anew, under another id */
   readonly changePhoto: One & Partial<Pick<PhotoRecord, 'words' | 'shows' | 'position'>>;
   readonly removePhoto: One;
 

@@ -61,10 +61,6 @@ export const photoOperations = {
     }),
     run({ id: photo, ...fields }: OperationFields<'changePhoto'>, edit) {
       const { order: _, ...was } = edit.need('photos', photo, 'id');
-      for (const [, entry] of edit.all('log')) {
-        if (entry.photos?.includes(photo))
-          refuse('id', 'an entry of the log names this photograph as it is', 'another photograph beside it');
-      }
       edit.unfix('photos', photo);
       return edit.fix('photos', { ...was, ...fields });
     },
