@@ -108,6 +108,9 @@ const sameUnit: Readonly<Record<string, string>> = {
   'm²/L': 'm²/l',
   // asked for one square metre
   'kg/m²': 'kg',
+  'kg/L': 'kg/l',
+  '± %': '%',
+  '% by mass': '%',
   'same unit as t0': 'min',
   'h (at least)': 'h',
   '% of 25 °C': '%',

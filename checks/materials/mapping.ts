@@ -1,6 +1,7 @@
 import { threadMappings, timberUnasked } from '../loads/fastening-mapping.ts';
 import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
+import { beddingMappings, layUpMappings } from './bedding-mapping.ts';
 import { metalMappings } from './metal-mapping.ts';
 
 type Inputs = Readonly<Record<string, unknown>>;
@@ -120,6 +121,8 @@ const amounts: readonly FamilyMapping[] = [
 
 export const materialsMappings: readonly FamilyMapping[] = [
   ...amounts,
+  ...beddingMappings,
+  ...layUpMappings,
   { family: 'materials.cure', kind: 'outside answer', asking: curing },
   {
     family: 'materials.recoat.temp',
@@ -181,23 +184,11 @@ export const materialsMappings: readonly FamilyMapping[] = [
 
 const none = (what: string) => `no question asks ${what} yet`;
 export const materialsUnasked: readonly UnaskedFamily[] = [
-  {
-    family: 'materials.seal',
-    because: none('which sealant to take, what it attacks, how far it moves or when its skin is dry'),
-  },
   { family: 'materials.galv.zincref', because: 'a note of the chart that does not go with its own figure for zinc' },
-  ...['csm', 'cloth', 'hull', 'gelcoat', 'polyester', 'epoxy', 'filler'].map((family) => ({
-    family: `materials.${family}`,
-    because: 'ours say what to weigh out: thicknesses, densities and measures in gallons of it are not asked',
-  })),
   { family: 'materials.mekp', because: none('how much catalyst to add') },
   ...['spread', 'coats'].map((family) => ({
     family: `materials.${family}`,
     because: 'a band of common practice: what the tin says is asked for',
-  })),
-  ...['bead', 'joint'].map((family) => ({
-    family: `materials.${family}`,
-    because: 'ours say what a length takes, not how far a tube goes nor how deep a joint is to be',
   })),
   { family: 'materials.wood', because: none('how wet timber is') },
   ...timberUnasked,

@@ -18,7 +18,7 @@ import {
   strengthQuestions,
   unmarkedQuestions,
 } from '#loads';
-import { amountQuestions, coatingQuestions, cureQuestions, metalsQuestions } from '#materials';
+import { amountQuestions, beddingQuestions, coatingQuestions, cureQuestions, metalsQuestions } from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
 import { solarQuestions } from '#solar';
@@ -36,6 +36,7 @@ export function questions(): readonly Question[] {
     ...cureQuestions(),
     ...coatingQuestions(),
     ...amountQuestions(),
+    ...beddingQuestions(),
     ...metalsQuestions(),
     // battery
     ...restQuestions(),

@@ -1,35 +1,25 @@
+import { inBase } from '#units';
+import { area, assuming, choice, count, type Figure, length, number, type Question, question, volume } from '#working';
+import { geometry, more, shelf } from './amount-sources.ts';
 import {
-  area,
-  assuming,
-  choice,
-  count,
-  type Figure,
-  length,
-  number,
-  type Question,
-  question,
-  type Source,
-} from '#working';
-import {
+  type BeadShape,
   beadVolume_ml,
   beddingVolume_ml,
   bottomArea_m2,
   bottomFullness,
-  clothResin_kg,
   coatVolume_l,
+  deckArea_m2,
+  filmThickness_m,
   oversize,
   plugVolume_ml,
   theoreticalSpread_m2_l,
 } from './amounts.ts';
+import { layUpQuestions } from './lay-up-questions.ts';
 
 /** The questions about how much of a product it takes. A function, so that an app that asks none carries none. */
 export function amountQuestions(): readonly Question[] {
-  return [spread(), coats(), bottomCoats(), bedding(), bead(), plugs(), clothResin()];
+  return [spread(), coats(), bottomCoats(), deckCoats(), film(), bedding(), bead(), plugs(), ...layUpQuestions()];
 }
-
-const geometry: Source = { title: 'geometry', seen: 'our derivation' };
-const shelf: Source = { title: 'coverage, tins on the shelf', seen: 'common practice' };
-const more = 'Without waste: what stays in pot, roller, brush and mixing cup comes on top.';
 
 const litres = (value: number): Figure => ({ symbol: 'V', meaning: 'volume it takes', value, unit: 'l' });
 const millilitres = (value: number): Figure => ({ symbol: 'V', meaning: 'volume it takes', value, unit: 'ml' });
@@ -134,6 +124,54 @@ function bottomCoats() {
   });
 }
 
+function deckCoats() {
+  return question({
+    id: 'materials.deck-coats',
+    title: 'How many litres for the deck?',
+    fields: {
+      length: length('m', 2, 30, 'length over all'),
+      beam: length('m', 0.5, 12, 'beam'),
+      coats: coatsField(),
+      spread: spreadField(),
+    },
+    answer: (given) => {
+      const value = deckArea_m2(given.length, given.beam);
+      return {
+        kind: 'found',
+        results: [
+          litres(coatVolume_l(value, given.coats, given.spread)),
+          { symbol: 'A', meaning: 'area of the deck', value, unit: 'm²' },
+        ],
+        working: [{ symbol: 'A', meaning: 'area of the deck', value, unit: 'm²', formula: '0.75·length·beam' }],
+        sources: [{ title: 'rule for the area of a deck, from paint tins', seen: 'recalled' }, shelf],
+        limits: [more, 'A rule of thumb: take off hatches and cockpit where they are large.'],
+        cautions: [],
+      };
+    },
+  });
+}
+
+function film() {
+  return question({
+    id: 'materials.film-thickness',
+    title: 'How thick does it lie?',
+    fields: { volume: volume('l', 0.001, 500, 'what went on'), area: area('m²', 0.001, 1000, 'area it went on') },
+    answer: (given) => {
+      const value = 1000 * filmThickness_m(given.volume, given.area);
+      return {
+        kind: 'found',
+        results: [{ symbol: 'wet', meaning: 'thickness, wet', value, unit: 'mm' }],
+        working: [{ symbol: 'wet', meaning: 'thickness, wet', value, unit: 'mm', formula: 'volume/area' }],
+        sources: [geometry],
+        limits: [
+          'What stays in pot, roller and brush is not on her. Gelcoat wants 0.4 to 0.6 mm; paint loses its solvent.',
+        ],
+        cautions: [],
+      };
+    },
+  });
+}
+
 function bedding() {
   return question({
     id: 'materials.bedding',
@@ -169,31 +207,53 @@ function bead() {
     title: 'How much sealant in a bead?',
     fields: {
       length: length('m', 0.01, 500, 'length of the bead'),
-      shape: choice(
+      shape: choice<BeadShape>(
         [
           { id: 'round', title: 'round' },
           { id: 'fillet', title: 'a fillet in a corner, two equal sides' },
+          { id: 'seam', title: 'a seam between two faces' },
         ],
         'its section',
       ),
-      size: length('mm', 1, 60, 'diameter of a round one, side of a fillet'),
+      size: length('mm', 1, 60, 'diameter of a round one, side of a fillet, width of a seam'),
+      depth: assuming(
+        length('mm', 1, 60, 'depth of a seam'),
+        inBase('length', 6, 'mm'),
+        '6 mm',
+        'the least there should be',
+      ),
+      tube: assuming(
+        volume('ml', 20, 1000, 'what a tube holds'),
+        inBase('volume', 290, 'ml'),
+        '290 ml',
+        'a usual cartridge',
+      ),
     },
-    answer: (given) => ({
-      kind: 'found',
-      results: [millilitres(beadVolume_ml(given.length, given.shape, given.size))],
-      working: [
-        {
-          symbol: 'per metre',
-          meaning: 'a metre of it',
-          value: beadVolume_ml(1, given.shape, given.size),
-          unit: 'ml/m',
-          formula: given.shape === 'round' ? 'π·d²/4' : 'a²/2',
-        },
-      ],
-      sources: [geometry],
-      limits: [more],
-      cautions: [],
-    }),
+    answer: (given) => {
+      const perMetre_ml = beadVolume_ml(1, given.shape, given.size, given.depth);
+      const tube_ml = 1000 * given.tube;
+      const value = beadVolume_ml(given.length, given.shape, given.size, given.depth);
+      return {
+        kind: 'found',
+        results: [
+          millilitres(value),
+          { symbol: 'tubes', meaning: 'tubes that is, before waste', value: value / tube_ml, unit: '' },
+          { symbol: 'reach', meaning: 'how far a tube goes', value: tube_ml / perMetre_ml, unit: 'm' },
+        ],
+        working: [
+          {
+            symbol: 'per metre',
+            meaning: 'a metre of it',
+            value: perMetre_ml,
+            unit: 'ml/m',
+            formula: { round: 'π·d²/4', fillet: 'a²/2', seam: 'width·depth' }[given.shape],
+          },
+        ],
+        sources: [geometry],
+        limits: [more],
+        cautions: [],
+      };
+    },
   });
 }
 
@@ -232,37 +292,5 @@ function plugs() {
       limits: ['Core raked out round a hole comes on top.', more],
       cautions: ['Do not leave a full pot of resin standing: it heats itself until it smokes.'],
     }),
-  });
-}
-
-function clothResin() {
-  return question({
-    id: 'materials.cloth-resin',
-    title: 'How much resin for cloth?',
-    fields: {
-      area: area('m²', 0.001, 200, 'area'),
-      weight: number('g/m²', 20, 3000, 'weight of the cloth'),
-      layers: count(1, 30, 'layers'),
-      ratio: number('', 0.5, 4, 'resin to cloth by weight: about 1 with epoxy on woven cloth, 2 to 2.5 on chopped mat'),
-    },
-    answer: (given) => {
-      const weight = given.weight / 1000;
-      const resin = clothResin_kg(given.area, weight, given.layers, given.ratio);
-      const cloth = given.area * weight * given.layers;
-      return {
-        kind: 'found',
-        results: [
-          { symbol: 'resin', meaning: 'resin it takes', value: resin, unit: 'kg' },
-          { symbol: 'laminate', meaning: 'what is added to her', value: resin + cloth, unit: 'kg' },
-        ],
-        working: [
-          { symbol: 'cloth', meaning: 'cloth', value: cloth, unit: 'kg', formula: 'area·weight·layers' },
-          { symbol: 'resin', meaning: 'resin', value: resin, unit: 'kg', formula: 'cloth·ratio' },
-        ],
-        sources: [geometry, { title: 'resin to cloth by weight, lay-up practice', seen: 'common practice' }],
-        limits: [more],
-        cautions: ['Do not leave a full pot of resin standing: it heats itself until it smokes.'],
-      };
-    },
   });
 }

@@ -17,8 +17,8 @@ describe('how much it takes', () => {
         fc.double({ min: 0.01, max: 100, noNaN: true }),
         fc.double({ min: 0.001, max: 0.06, noNaN: true }),
         (l, a) => {
-          expect(beadVolume_ml(2 * l, 'round', a) / beadVolume_ml(l, 'round', a)).toBeCloseTo(2, 9);
-          expect(beadVolume_ml(l, 'round', a) / beadVolume_ml(l, 'fillet', a)).toBeCloseTo(Math.PI / 2, 9);
+          expect(beadVolume_ml(2 * l, 'round', a, 0) / beadVolume_ml(l, 'round', a, 0)).toBeCloseTo(2, 9);
+          expect(beadVolume_ml(l, 'round', a, 0) / beadVolume_ml(l, 'fillet', a, 0)).toBeCloseTo(Math.PI / 2, 9);
         },
       ),
     );

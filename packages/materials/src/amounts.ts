@@ -27,9 +27,19 @@ export const bottomArea_m2 = (length_m: number, beam_m: number, draft_m: number,
 export const beddingVolume_ml = (length_m: number, width_m: number, layer_m: number, count: number) =>
   length_m * width_m * layer_m * count * mlInCubicMetre;
 
-/** A bead: round with a diameter, or a fillet with two equal sides. [ml] */
-export const beadVolume_ml = (length_m: number, shape: 'round' | 'fillet', size_m: number) =>
-  length_m * (shape === 'round' ? (Math.PI * size_m ** 2) / 4 : size_m ** 2 / 2) * mlInCubicMetre;
+/**
+ * A bead: round with a diameter, a fillet with two equal sides, or a seam so wide and deep. [ml]
+ *
+ * @param depth_m  of a seam only
+ */
+export const beadVolume_ml = (length_m: number, shape: BeadShape, size_m: number, depth_m: number) =>
+  length_m * beadSection_m2(shape, size_m, depth_m) * mlInCubicMetre;
+export type BeadShape = 'round' | 'fillet' | 'seam';
+
+function beadSection_m2(shape: BeadShape, size_m: number, depth_m: number): number {
+  if (shape === 'seam') return size_m * depth_m;
+  return shape === 'round' ? (Math.PI * size_m ** 2) / 4 : size_m ** 2 / 2;
+}
 
 /** Holes drilled half as wide again as what went through them, filled through. [ml] */
 export const plugVolume_ml = (count: number, diameter_m: number, depth_m: number) =>
@@ -37,6 +47,12 @@ export const plugVolume_ml = (count: number, diameter_m: number, depth_m: number
 
 /** Boatbuilders drill half as wide again before filling; common practice. */
 export const oversize = 1.5;
+
+/** Deck, cockpit and coachroof openings left out: three quarters of length × beam. [m²]; paint-tin practice, from memory */
+export const deckArea_m2 = (length_m: number, beam_m: number) => 0.75 * length_m * beam_m;
+
+/** How thick a volume lies on an area, wet. [m] */
+export const filmThickness_m = (volume_l: number, area_m2: number) => volume_l / 1000 / area_m2;
 
 /** Resin for cloth. [kg] */
 export const clothResin_kg = (area_m2: number, weight_kg_m2: number, layers: number, ratio: number) =>

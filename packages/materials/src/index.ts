@@ -1,4 +1,5 @@
 export { amountQuestions } from './amount-questions.ts';
+export { beddingQuestions } from './bedding-questions.ts';
 export { coatingMargin, leastDewMargin_C, mostCoatingHumidity_pct } from './coating-margin.ts';
 export { coatingQuestions } from './coating-questions.ts';
 export { belowMinimum, cureFinish, curePerMinute } from './cure-finish.ts';
