@@ -83,6 +83,7 @@ export function demoBook(today: Day): Book {
     stayReadings: demoStayReadings(dates),
     hoistForces: demoHoistForces(dates),
     papers: {},
+    timers: {},
     photos: {},
     plans: {},
     log: byContent(demoLog(dates)),

@@ -48,6 +48,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   nightsAhead: { part: 'work', kept: 'fixed', word: 'night ahead' },
   stayReadings: { part: 'work', kept: 'fixed', word: 'reading of a stay' },
   hoistForces: { part: 'work', kept: 'fixed', word: 'pull at the hoist' },
+  timers: { part: 'work', kept: 'keyed', word: 'timer' },
   photos: { part: 'work', kept: 'fixed', word: 'photograph' },
   plans: { part: 'work', kept: 'fixed', word: 'kept plan' },
   log: { part: 'work', kept: 'fixed', word: 'log entry' },

@@ -44,6 +44,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     nightsAhead: {},
     stayReadings: {},
     hoistForces: {},
+    timers: {},
     photos: {},
     plans: {},
     log: {},

@@ -10,6 +10,7 @@ import { asGiven } from './plain-words.ts';
 import type { At, Id, Step } from './records.ts';
 import { jobSchema, stepSchema } from './schemas.ts';
 import { takeOut, usedStoreSchema } from './store-operations.ts';
+import { endTimer } from './timer-operations.ts';
 
 const one = z.strictObject({ id });
 const { title, consequence } = jobSchema.shape;
@@ -179,22 +180,6 @@ export const jobOperations = {
       edit.set('jobs', fields.id, { ...withoutId(fields), ...alone });
       if (fields.heldTo !== undefined || fields.heldAt !== undefined) checkHold(edit, fields.id);
       if (fields.afterJobs !== undefined) checkOrder(edit);
-      return null;
-    },
-  },
-  finishJob: {
-    title: 'Finish a job',
-    does: 'Says that a job is done, and writes it to the log.',
-    undoes: true,
-    fields: z.strictObject({ id, closed: z.exactOptional(day), who: z.exactOptional(text) }),
-    run({ id: jobId, who = '', ...given }: OperationFields<'finishJob'>, edit) {
-      const { closed = edit.today } = given;
-      const job = edit.need('jobs', jobId, 'id');
-      if (job.state === 'done') refuse('id', `${asGiven(job.title)} is done already`, 'a job that is still open');
-      if (closed < job.opened)
-        refuse('closed', `${closed} is before it was put in, ${job.opened}`, `${job.opened} or later`);
-      edit.set('jobs', jobId, { state: 'done', closed });
-      logged(edit, { kind: 'job done', job: jobId, who, text: job.title });
       return null;
     },
   },
@@ -388,6 +373,7 @@ export const jobOperations = {
         text: fields.text ?? step.title,
       });
       takeOut(edit, fields.id, fields.used ?? [], who);
+      endTimer(edit, fields.id, null);
       return null;
     },
   },

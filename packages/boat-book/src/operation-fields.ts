@@ -44,6 +44,7 @@ import type {
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
 import type { StoreRecord, StoreUnit, Stowage, ToolRecord } from './store-records.ts';
+import type { TimerRecord } from './timer-records.ts';
 import type { TinRecord } from './tin-records.ts';
 
 /** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
@@ -85,6 +86,12 @@ export interface UsedStore {
 
 /** What is said of where a job comes from when it is put in, and never changed. */
 type JobsOrigin = 'recipe' | 'followUps' | 'writeDown' | 'followsJob';
+
+/** How a job was shown to hold, and what was found, with its figure: `dry inside after 10 min`. */
+export interface JobProof {
+  readonly by: NonNullable<Step['proof']>;
+  readonly found: string;
+}
 
 export interface OperationFieldsByName {
   readonly setBoat: Partial<Boat>;
@@ -179,7 +186,20 @@ export interface OperationFieldsByName {
   readonly putInFollowUps: { readonly job: Id; readonly followUps: readonly NewJob[] };
   readonly changeJob: Changed<Omit<Job, 'state' | 'closed' | JobsOrigin>>;
   /** `closed`: the day; today where left out */
-  readonly finishJob: { readonly id: Id; readonly closed?: Day; readonly who?: string };
+  readonly finishJob: {
+    readonly id: Id;
+    readonly closed?: Day;
+    readonly who?: string;
+    /** a job whose recipe names a proof is finished with it, or with why it is `notProved` */
+    readonly proof?: JobProof;
+    readonly notProved?: string;
+    /** what belongs in the log besides: `butyl tape, 3 mm` */
+    readonly writtenDown?: string;
+    readonly followUps?: readonly NewJob[];
+  };
+  readonly failProof: { readonly id: Id; readonly proof: JobProof; readonly who?: string };
+  readonly startTimer: Omit<TimerRecord, 'started'>;
+  readonly stopTimer: One;
   readonly dropJob: { readonly id: Id; readonly closed?: Day };
   readonly reopenJob: One;
   /** `day` null: let go; `at`: the time its first open step starts at, left out or null: at any time of the day */
@@ -291,6 +311,7 @@ export type CollectionName =
   | 'stayReadings'
   | 'hoistForces'
   | 'photos'
+  | 'timers'
   | 'plans'
   | 'log';
 

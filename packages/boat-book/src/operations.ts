@@ -1,6 +1,7 @@
 /** All that can be done to a boat book: one list, which buttons, keys and commands share. */
 import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
+import { finishOperations } from './finish-operations.ts';
 import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
@@ -12,6 +13,7 @@ import { recipeOperations } from './recipe-operations.ts';
 import { rigOperations } from './rig-operations.ts';
 import { rodeOperations } from './rode-operations.ts';
 import { storeOperations } from './store-operations.ts';
+import { timerOperations } from './timer-operations.ts';
 import { tinOperations } from './tin-operations.ts';
 
 export const operations: Operations = {
@@ -24,6 +26,8 @@ export const operations: Operations = {
   ...rodeOperations,
   ...hoistOperations,
   ...photoOperations,
+  ...finishOperations,
+  ...timerOperations,
   ...storeOperations,
   ...tinOperations,
   ...paperOperations,

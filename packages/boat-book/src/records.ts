@@ -30,6 +30,7 @@ import type { RecipeRecord } from './recipe-records.ts';
 import type { MastRecord, StayReading, StayRecord } from './rig-records.ts';
 import type { RodeRecord } from './rode-records.ts';
 import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
+import type { TimerRecord } from './timer-records.ts';
 import type { MixSaid, TinRecord, WaitSaid } from './tin-records.ts';
 
 export type Id = string;
@@ -77,6 +78,7 @@ export interface Book {
   readonly nightsAhead: Readonly<Record<Id, NightAheadRecord>>;
   readonly stayReadings: Readonly<Record<Id, StayReading>>;
   readonly hoistForces: Readonly<Record<Id, HoistForceRecord>>;
+  readonly timers: Readonly<Record<Id, TimerRecord>>;
   readonly photos: Readonly<Record<Id, PhotoRecord>>;
   readonly plans: Readonly<Record<Id, KeptPlan>>;
   readonly log: Readonly<Record<Id, LogEntry>>;

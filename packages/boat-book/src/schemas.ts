@@ -62,6 +62,8 @@ import type { RodeRecord } from './rode-records.ts';
 import { rodeSchema } from './rode-schemas.ts';
 import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
 import { stepTakeSchema, storeSchema, stowageSchema, toolSchema } from './store-schemas.ts';
+import type { TimerRecord } from './timer-records.ts';
+import { timerSchema } from './timer-schemas.ts';
 import type { TinRecord } from './tin-records.ts';
 import { tinSchema } from './tin-schemas.ts';
 
@@ -313,6 +315,7 @@ export const recordSchemas = {
   nightsAhead: nightAheadSchema,
   stayReadings: stayReadingSchema,
   hoistForces: hoistForceSchema,
+  timers: timerSchema,
   photos: photoSchema,
   plans: keptPlanSchema,
   log: logSchema,
@@ -372,6 +375,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof boardHoistSchema, BoardHoistRecord>,
     Holds<typeof hoistForceSchema, HoistForceRecord>,
     Holds<typeof photoSchema, PhotoRecord>,
+    Holds<typeof timerSchema, TimerRecord>,
     Holds<typeof recipeSchema, Recipe>,
     Holds<typeof recipeRecordSchema, RecipeRecord>,
   ]

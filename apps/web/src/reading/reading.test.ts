@@ -89,6 +89,7 @@ const book = (part: Partial<Book>): Book => ({
   stayReadings: {},
   hoistForces: {},
   papers: {},
+  timers: {},
   photos: {},
   plans: {},
   log: {},

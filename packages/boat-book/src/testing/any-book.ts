@@ -442,6 +442,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
           note: text,
         }),
       ),
+      timers: keyed(fc.record({ step: id, wait: nullable(id), words: title, started: at, ends: at }), 2),
       photos: fixed(
         fc.record({
           blob: fc.stringMatching(/^[0-9a-f]{64}$/),

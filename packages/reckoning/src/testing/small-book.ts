@@ -63,6 +63,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     stayReadings: {},
     hoistForces: {},
     papers: {},
+    timers: {},
     photos: {},
     plans: {},
     log: {},

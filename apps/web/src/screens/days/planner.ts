@@ -69,7 +69,14 @@ function matterOf(book: Book): string {
   const { plans: _plans, log: _log, stowages: _stowages, juryRigs: _rigs, fittings: _fittings, ...rest } = book;
   const { readings: _read, readingBlocks: _blocks, loadTests: _tests, nightsAhead: _nights, ...others } = rest;
   const { loadPaths: _paths, stays: _stays, masts: _masts, stayReadings: _taut, ...loaded } = others;
-  const { boardHoists: _hoists, hoistForces: _forces, photos: _photos, papers: _papers, ...matter } = loaded;
+  const {
+    boardHoists: _hoists,
+    hoistForces: _forces,
+    photos: _photos,
+    timers: _timers,
+    papers: _papers,
+    ...matter
+  } = loaded;
   return JSON.stringify(matter);
 }
 
