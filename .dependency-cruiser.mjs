@@ -16,6 +16,7 @@ const may = {
   readings: ['units'],
   // boat-book takes the part shapes (types) that these define
   'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs', 'dues'],
+  log: ['units', 'boat-book'],
   reckoning: [
     ...[
       'units',

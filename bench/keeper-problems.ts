@@ -239,7 +239,7 @@ export function keeperProblem({ jobs: jobCount, steps: stepCount, days: dayCount
 }
 
 /** Numbers from 0, under 1: the same for the same seed (mulberry32, public domain). */
-function numbersFrom(seed: number): () => number {
+export function numbersFrom(seed: number): () => number {
   let a = (Math.imul(seed + 1, 0x9e3779b1) ^ 0x2545f491) >>> 0;
   return () => {
     a = (a + 0x6d2b79f5) | 0;

@@ -1,7 +1,7 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
  * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
- * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights. Each
+ * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights, `log` the search over a log of 5,000 entries. Each
  * prints its table and writes
  * it into `bench/latest.md` under its own heading.
  */
@@ -14,6 +14,7 @@ import { readingsTimes } from './app-readings.ts';
 import { tapTimes } from './app-taps.ts';
 import { batteryTimeHead, batteryTimes } from './battery-times.ts';
 import { bookTimeHead, bookTimes } from './boat-book.ts';
+import { logTimeHead, logTimes } from './log-times.ts';
 import { peerSections } from './peers.ts';
 import { planTimeHead, planTimeRow, planTimes } from './plan-times.ts';
 import { psplibHead, psplibRow, runPsplib } from './psplib.ts';
@@ -32,6 +33,7 @@ const usage = [
   'npm run bench -- taps',
   'npm run bench -- readings',
   'npm run bench -- battery',
+  'npm run bench -- log',
 ].join('\n');
 
 async function main(): Promise<number> {
@@ -103,6 +105,7 @@ async function tableOf(what: string | undefined): Promise<{ heading: string; row
   if (what === 'book') return { heading: 'A book of 500 jobs', rows: [...bookTimeHead, ...bookTimes()] };
   if (what === 'parts') return { heading: 'Small parts', rows: [...partTimeHead, ...partTimes()] };
   if (what === 'battery') return { heading: 'The battery', rows: [...batteryTimeHead, ...batteryTimes()] };
+  if (what === 'log') return { heading: 'A log of 5,000 entries', rows: [...logTimeHead, ...logTimes()] };
   if (what === 'readings')
     return { heading: '200,000 readings in the app', rows: [...appTimeHead, ...(await readingsTimes())] };
   if (what === 'app') return { heading: 'The app in a browser', rows: [...appTimeHead, ...(await appTimes())] };

@@ -65,6 +65,8 @@ export function takenBack(id: Id, { job, step, zone, who, fitting, of, text }: L
  * @param log  as it stands in a book, in the order it was known in: an entry comes after what it corrects
  */
 export function standingLog(log: Readonly<Record<Id, LogEntry>>): ReadonlyMap<Id, LogEntry> {
+  const known = standingOf.get(log);
+  if (known !== undefined) return known;
   const struck = new Set<Id>();
   const standing: [Id, LogEntry][] = [];
   for (const [id, entry] of Object.entries(log).reverse()) {
@@ -72,5 +74,10 @@ export function standingLog(log: Readonly<Record<Id, LogEntry>>): ReadonlyMap<Id
     if (entry.corrects !== undefined) struck.add(entry.corrects);
     if (entry.kind !== 'taken back') standing.push([id, entry]);
   }
-  return new Map(standing.reverse());
+  const found = new Map(standing.reverse());
+  standingOf.set(log, found);
+  return found;
 }
+
+/** a log never changes under one who looks at it, and several look at the same one */
+const standingOf = new WeakMap<object, ReadonlyMap<Id, LogEntry>>();

@@ -60,6 +60,8 @@ export interface LogEntry {
   readonly of?: { readonly collection: LoggedCollection; readonly id: Id };
   readonly with?: readonly LoggedWith[];
   readonly cost?: Cost;
+  /** photographs it speaks of, besides those that name it */
+  readonly photos?: readonly Id[];
   /** the entry that this one takes the place of: it puts it right, or takes it back */
   readonly corrects?: Id;
   /** set when it is put in the book */

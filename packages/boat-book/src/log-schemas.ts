@@ -48,6 +48,7 @@ export const logSchema = z.strictObject({
     ),
   ),
   cost: z.exactOptional(costSchema),
+  photos: z.exactOptional(list(id)),
   corrects: z.exactOptional(id),
   order: z.exactOptional(whole(1, Number.MAX_SAFE_INTEGER)),
 });
