@@ -24,4 +24,5 @@ export {
 } from './mixing.ts';
 export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reaction-rate.ts';
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
+export { type ShelfLife, shelfLifeOf } from './shelf-life.ts';
 export { lawFromTin, type TinFigures, tinSpeaksFor } from './tin-figures.ts';

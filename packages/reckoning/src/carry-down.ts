@@ -1,5 +1,8 @@
 import type { Book, Day, Id } from '#boat-book';
 import type { Plan, PlannedStep, Problem, ProblemDay } from '#workplan';
+import { storeOfLine } from './plan-stores.ts';
+import { amountInWords } from './store-amounts.ts';
+import { keptAboard, keptInWords } from './stowage-path.ts';
 import { dayNear } from './to-get-in-words.ts';
 import { listInWords, localMinute } from './when-in-words.ts';
 
@@ -14,6 +17,10 @@ export interface Carried {
   readonly count: number;
   /** where it is kept; null: not written down, or for a mix, which is made on the spot */
   readonly keptAt: string | null;
+  /** it is kept on board, so it is there already; null: not known */
+  readonly aboard: boolean | null;
+  /** how much of it the day's steps take: `22 ml`; null: not said */
+  readonly takes: string | null;
   /** when it is first used */
   readonly first: number;
   /** titles of the steps that use it, in the day's order */
@@ -49,26 +56,55 @@ export function carryDown(problem: Problem, plan: Plan, book: Book, day: Problem
         uses: known.uses.includes(use) ? known.uses : [...known.uses, use],
       });
   };
-  for (const planned of stepsOfDay(plan, problem, day)) {
-    const step = steps.get(planned.step)!;
-    const first = planned.start;
+  const placeOf = (kept: { readonly keptAt: string; readonly stowage?: Id | null }) => ({
+    keptAt: keptInWords(book.stowages, kept),
+    aboard: keptAboard(book.stowages, kept),
+  });
+  const planned = stepsOfDay(plan, problem, day);
+  const ofDay = new Set(planned.map(({ step }) => step));
+  for (const { step: stepId, start: first } of planned) {
+    const step = steps.get(stepId)!;
     for (const { tool: id, count } of step.tools) {
       const tool = book.tools[id];
       if (tool)
         put(
-          { kind: 'tool', id, name: tool.name, count, keptAt: placeOf(tool.keptAt), first, absent: null },
+          {
+            kind: 'tool',
+            id,
+            name: tool.name,
+            count,
+            ...placeOf(tool),
+            takes: null,
+            first,
+            absent: null,
+          },
           step.title,
         );
     }
-    for (const id of step.stores) {
+    for (const line of step.stores) {
+      const id = storeOfLine(line, book);
       const store = book.stores[id];
       if (!store) continue;
-      const absent = store.onHand ? null : { expected: store.expected };
-      put({ kind: 'store', id, name: store.name, count: 1, keptAt: placeOf(store.keptAt), first, absent }, step.title);
+      const absent = store.onHand && line === id ? null : { expected: store.expected };
+      const takes = takesInWords(book, id, ofDay);
+      put({ kind: 'store', id, name: store.name, count: 1, ...placeOf(store), takes, first, absent }, step.title);
     }
     const mix = step.mix === null ? undefined : book.mixes[step.mix];
     if (mix && step.mix !== null)
-      put({ kind: 'mix', id: step.mix, name: mix.name, count: 1, keptAt: null, first, absent: null }, step.title);
+      put(
+        {
+          kind: 'mix',
+          id: step.mix,
+          name: mix.name,
+          count: 1,
+          keptAt: null,
+          aboard: null,
+          takes: null,
+          first,
+          absent: null,
+        },
+        step.title,
+      );
   }
   return inStops([...things.values()].sort((a, b) => a.first - b.first));
 }
@@ -105,7 +141,19 @@ function inStops(things: readonly Carried[]): CarryStop[] {
   return stops;
 }
 
-const placeOf = (keptAt: string): string | null => (keptAt.trim() === '' ? null : keptAt.trim());
+/** What the steps of the day take of a store together; null where one of them does not say, or their units differ. */
+function takesInWords(book: Book, store: Id, steps: ReadonlySet<Id>): string | null {
+  const takes = [...steps].flatMap((id) => {
+    const step = book.steps[id];
+    return step?.stores.includes(store) ? [step.takes?.find((take) => take.store === store) ?? null] : [];
+  });
+  const unit = takes[0]?.unit;
+  if (unit === undefined || takes.some((take) => take?.unit !== unit)) return null;
+  return amountInWords(
+    takes.reduce((sum, take) => sum + (take?.amount ?? 0), 0),
+    unit,
+  );
+}
 
 /** A thing in words: `2 × clamp` and `10:20, for 'Clamp the batten'`, or that it is not there to carry. */
 export function carriedInWords(
@@ -122,5 +170,6 @@ export function carriedInWords(
       : thing.absent.expected === null
         ? '; not there yet, to get'
         : `; not there yet, expected ${dayNear(thing.absent.expected, today)}`;
-  return { name: thing.count > 1 ? `${thing.count} × ${thing.name}` : thing.name, about: `${when}${absent}` };
+  const name = thing.count > 1 ? `${thing.count} × ${thing.name}` : thing.name;
+  return { name: thing.takes === null ? name : `${name}, ${thing.takes}`, about: `${when}${absent}` };
 }

@@ -59,7 +59,7 @@ export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
 export { planInForce, planInMinutesOf } from './plan-in-force.ts';
 export type { PlanNote } from './plan-note.ts';
 export { type OddsLine, oddsWorking, type PlanOdds, planOddsInWords } from './plan-odds-in-words.ts';
-export { assumedArrival_clock } from './plan-stores.ts';
+export { assumedArrival_clock, storeOfLine } from './plan-stores.ts';
 export { readBlocks } from './power-blocks.ts';
 export { assumedLookBack_days } from './power-history.ts';
 export { comparedInWords, loadTestInWords, trendInWords } from './power-in-words.ts';
@@ -87,6 +87,7 @@ export { foretoldInWords, foundInWords, sinceInWords, stayInWords } from './stay
 export { stayJob } from './stay-job.ts';
 export { aim_N, type StayOfBook, type StayReadingTold, staysOfBook } from './stay-told.ts';
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
+export { keptInWords, type StowageInOrder, stowageNamed, stowagePath, stowagesInOrder } from './stowage-path.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';
 export {

@@ -9,6 +9,9 @@ export interface PlanNote {
     | 'date passed'
     | 'part overdue'
     | 'part not ordered'
+    | 'part past its date'
+    | 'not enough of a part'
+    | 'tool lent'
     | 'under way past its time'
     | 'to be left so'
     | 'taken from the book as';

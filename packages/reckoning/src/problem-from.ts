@@ -12,7 +12,8 @@ import { planHours } from './plan-hours.ts';
 import { planInForce } from './plan-in-force.ts';
 import { type PlanNote, planNote } from './plan-note.ts';
 import { longestPlan_days, planSpan } from './plan-span.ts';
-import { storeLines } from './plan-stores.ts';
+import { storesToPlan } from './plan-stores.ts';
+import { planTools } from './plan-tools.ts';
 import { plannedSteps } from './planned-steps.ts';
 import { dayInWords } from './when-in-words.ts';
 
@@ -84,6 +85,7 @@ export function problemFrom(
   const hours = hoursOf(span.startsMs, span.horizon / 60);
   const planned = plannedSteps({ book, jobs, done, days, hours, nowMinute, minute, notes });
   notes.push(...leavingNotes(book, ahead.days, nowMs), ...weatherNotes(hours, ahead.days, span.startsMs));
+  const stores = storesToPlan(book, planned.steps, { today, now: nowMs, timeZone, minute, notes });
   const problem: Problem = {
     format: 1,
     startsAt: new Date(span.startsMs).toISOString(),
@@ -92,11 +94,7 @@ export function problemFrom(
     now: nowMinute,
     days,
     hands,
-    tools: Object.entries(book.tools).map(([id, tool]) => ({
-      id,
-      name: tool.name,
-      capacity: tool.count > 0 ? [{ from: 0, to: span.horizon, count: tool.count }] : [],
-    })),
+    tools: planTools(book, { horizon: span.horizon, today, timeZone, minute, notes }),
     zones: Object.entries(book.zones).map(([id, zone]) => ({
       id,
       name: zone.name,
@@ -111,7 +109,7 @@ export function problemFrom(
       mixing_min,
       potLife_min,
     })),
-    stores: storeLines(book, { today, now: nowMs, timeZone, minute, notes }),
+    stores: stores.lines,
     hours,
     daylight: daylightSpans(dated.days, span.startsMs, span.horizon),
     jobs: [
@@ -134,7 +132,7 @@ export function problemFrom(
         }),
       ),
     ],
-    steps: planned.steps,
+    steps: stores.steps,
     precedence: planned.precedence,
     previous: afresh ? [] : previousStarts(book, planned.steps, span.startsMs, span.horizon),
   };

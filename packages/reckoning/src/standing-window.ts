@@ -16,6 +16,7 @@ import {
   startSearch,
 } from '#workplan';
 import { jobWeight } from './job-weight.ts';
+import { storeOfLine } from './plan-stores.ts';
 import { problemFrom } from './problem-from.ts';
 import { liesAt, type WillingHours, weatherKnownTo, windowDays } from './window-hours.ts';
 
@@ -289,11 +290,12 @@ function found(
     spans,
     anyWeather,
     before,
-    toGet: problem.stores.flatMap(({ id, name, from }) =>
-      stores.has(id) && from !== null && from > problem.now
+    toGet: problem.stores.flatMap(({ id: line, name, from }) => {
+      const id = storeOfLine(line, book);
+      return stores.has(line) && from !== null && from > problem.now
         ? [{ store: id, name, from, ordered: book.stores[id]?.expected != null }]
-        : [],
-    ),
+        : [];
+    }),
     notAlone:
       helpers === 0
         ? []

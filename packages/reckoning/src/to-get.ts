@@ -1,16 +1,32 @@
-import type { Book, Day, Id } from '#boat-book';
+import type { Book, Day, Id, StoreUnit } from '#boat-book';
 import { addDays, localAt, minuteOfClock } from '#units';
 import type { Outcome, Problem } from '#workplan';
-import { jobWeight } from './job-weight.ts';
-import { assumedArrival_clock, firstMorning } from './plan-stores.ts';
+import { assumedArrival_clock, firstMorning, storeOfLine } from './plan-stores.ts';
+import { amountInWords, type Bought, bought, countInWords } from './store-amounts.ts';
+import { type StoreStanding, storeStandings } from './store-standing.ts';
 import { localMinute } from './when-in-words.ts';
 
-/** A thing that open work needs and that is not on hand: one of each, with all the jobs it is for. */
+/** A thing that open work needs and that is not there, or not enough of it: one of each, with all the jobs it is for. */
 export interface ToGet {
   readonly store: Id;
   readonly name: string;
-  /** the heaviest first */
-  readonly jobs: readonly { readonly job: Id; readonly title: string; readonly inPlan: boolean }[];
+  /** the heaviest first; `takes`: how much of it, `22 ml`, null where not said */
+  readonly jobs: readonly {
+    readonly job: Id;
+    readonly title: string;
+    readonly inPlan: boolean;
+    readonly takes: string | null;
+    /** the part of what is got that it takes. 0 to 1; null: not known */
+    readonly share: number | null;
+  }[];
+  /** how much is to be got, rounded up to what it is sold in; null: not said */
+  readonly buy: (Bought & { readonly unit: StoreUnit }) | null;
+  /** why what is there does not do: `2 there, and the jobs take 6`, `opened 14 months ago: …`; null: nothing is there */
+  readonly because: string | null;
+  /** where it is to be had; null: not said */
+  readonly from: string | null;
+  /** what all that is to be got of it costs, in the boat's currency; null: no price or amount is known */
+  readonly price: number | null;
   /** start of the first planned step that uses it; null: nothing in the plan does */
   readonly use: { readonly day: Day; readonly clock: string } | null;
   /**
@@ -35,7 +51,7 @@ export interface ToGet {
 
 /**
  * What must be got, by when, and by when it must be ordered: every store that an open step needs and that is not on
- * hand. What is late stands first, then by the day to order, then by the day it must be here.
+ * hand, is past its date, or does not reach for all its jobs; each once, however many jobs it is for. What is late stands first, then by the day to order, then by the day it must be here.
  *
  * A thing is here from the morning of its day (`assumedArrival_clock`), so for a step that starts earlier in the day
  * it must be here the day before. Order by = the day it must be here less its lead time.
@@ -57,23 +73,22 @@ export function toGet(
   },
 ): ToGet[] {
   const today = localAt(now, timeZone).day;
-  const uses = planned === null ? new Map<Id, number>() : firstUses(planned.outcome, planned.problem);
+  const uses = planned === null ? new Map<Id, number>() : firstUses(planned.outcome, planned.problem, book);
   const inPlan = new Set(
     planned?.outcome.plan.steps.map(({ step }) => book.steps[step]?.job).filter((id) => id !== undefined),
   );
-  const wanted = new Map<Id, { jobs: Set<Id>; latest: Day | null }>();
+  const standings = storeStandings(book, today);
+  const wanted = new Map<Id, Day | null>();
   for (const [id, step] of Object.entries(book.steps)) {
     const job = book.jobs[step.job];
     if (job?.state !== 'open' || step.progress.kind !== 'open') continue;
     for (const store of step.stores) {
-      if (book.stores[store] === undefined || book.stores[store].onHand) continue;
-      const line = wanted.get(store) ?? { jobs: new Set(), latest: null };
-      line.jobs.add(step.job);
-      line.latest = sooner(line.latest, latestDay(book, id, planned?.problem ?? null));
-      wanted.set(store, line);
+      if (!standings.get(store)?.needs.some((each) => each.short && each.job === step.job)) continue;
+      wanted.set(store, sooner(wanted.get(store) ?? null, latestDay(book, id, planned?.problem ?? null)));
     }
   }
-  const lines = [...wanted].map(([store, { jobs, latest }]): ToGet => {
+  const lines = [...wanted].map(([store, latest]): ToGet => {
+    const buys = buying(book, store, standings.get(store)!);
     const { name, expected, lead_days } = book.stores[store]!;
     const minute = uses.get(store);
     const used = minute === undefined || planned === null ? null : localMinute(minute, planned.problem);
@@ -85,9 +100,8 @@ export function toGet(
     return {
       store,
       name,
-      jobs: [...jobs]
-        .map((job) => ({ job, title: book.jobs[job]!.title, inPlan: inPlan.has(job) }))
-        .sort((a, b) => weightOf(book, b.job, today) - weightOf(book, a.job, today) || (a.title < b.title ? -1 : 1)),
+      jobs: jobsOf(standings.get(store)!, buys.buy, inPlan),
+      ...buys,
       use: used === null ? null : { day: used.day, clock: used.clock },
       hereBy,
       expected,
@@ -106,14 +120,56 @@ export function toGet(
   );
 }
 
-/** The first minute at which a step still to do uses each store. */
-function firstUses({ plan }: Outcome, problem: Problem): Map<Id, number> {
+/** The jobs that wait for a thing, the heaviest first. */
+function jobsOf({ needs, unit }: StoreStanding, buy: ToGet['buy'], inPlan: ReadonlySet<Id>): ToGet['jobs'] {
+  const short = needs.filter((each) => each.short);
+  const all = short.reduce((sum, { amount }) => sum + (amount ?? 0), 0);
+  const bears = buy === null || short.some(({ amount }) => amount === null) ? null : Math.max(all, buy.amount);
+  return short.map(({ job, title, amount }) => ({
+    job,
+    title,
+    inPlan: inPlan.has(job),
+    takes: amount === null || unit === null ? null : amountInWords(amount, unit),
+    share: bears === null || bears === 0 || amount === null ? null : amount / bears,
+  }));
+}
+
+/** How much to get, why, where and for what price. */
+function buying(
+  book: Book,
+  id: Id,
+  { unit, toGet: missing, there, reserved, keeps }: StoreStanding,
+): Pick<ToGet, 'buy' | 'because' | 'from' | 'price'> {
+  const { pack = null, from, price = null, onHand } = book.stores[id]!;
+  const buy = missing === null || unit === null ? null : { ...bought(missing, unit, pack), unit };
+  const because =
+    onHand && keeps?.past
+      ? keeps.words
+      : onHand && there !== null && there > 0 && reserved !== null && unit !== null
+        ? `${countInWords(there, unit)} there, and the open jobs take ${countInWords(reserved, unit)}`
+        : null;
+  return {
+    buy,
+    because,
+    from: from?.trim() ? from.trim() : null,
+    price: buy === null || price === null ? null : price * (buy.packs ?? buy.amount),
+  };
+}
+
+/** The first minute at which a step still to do uses each store, or of one that is partly there, what is to come of it. */
+function firstUses({ plan }: Outcome, problem: Problem, book: Book): Map<Id, number> {
   const stores = new Map(problem.steps.map((step) => [step.id, step.stores]));
+  const partly = new Set(
+    problem.stores.flatMap(({ id }) => (storeOfLine(id, book) === id ? [] : [storeOfLine(id, book)])),
+  );
   const first = new Map<Id, number>();
   for (const planned of plan.steps) {
     if (planned.day === null) continue;
-    for (const store of stores.get(planned.step) ?? [])
+    for (const line of stores.get(planned.step) ?? []) {
+      if (partly.has(line)) continue;
+      const store = storeOfLine(line, book);
       first.set(store, Math.min(first.get(store) ?? planned.start, planned.start));
+    }
   }
   return first;
 }
@@ -139,8 +195,4 @@ function morningBefore({ day, clock }: { readonly day: Day; readonly clock: stri
 
 function sooner(a: Day | null, b: Day | null): Day | null {
   return a === null || (b !== null && b < a) ? b : a;
-}
-
-function weightOf(book: Book, id: Id, today: Day): number {
-  return jobWeight(book.jobs[id]!, book.weights, today);
 }

@@ -4,10 +4,12 @@ import {
   changeInWords,
   conditionsInWords,
   type HeldWords,
+  keptInWords,
   moveInWords,
   type PlanOdds,
   setUpInWords,
   stepReasonsInWords,
+  storeOfLine,
 } from '#reckoning';
 import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
 import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -72,11 +74,13 @@ function StepWorking({
   const waits = plan.waits.filter((w) => w.step === step.id);
   const tools = step.tools.map((t) => {
     const tool = book.tools[t.tool];
-    return `${tool?.name ?? t.tool}${tool?.keptAt ? ` (${tool.keptAt})` : ''}`;
+    const kept = tool && keptInWords(book.stowages, tool);
+    return `${tool?.name ?? t.tool}${kept ? ` (${kept})` : ''}`;
   });
   const stores = step.stores.map((id) => {
-    const store = book.stores[id];
-    return `${store?.name ?? id}${store?.keptAt ? ` (${store.keptAt})` : ''}`;
+    const store = book.stores[storeOfLine(id, book)];
+    const kept = store && keptInWords(book.stowages, store);
+    return `${store?.name ?? id}${kept ? ` (${kept})` : ''}`;
   });
   return (
     <div className="days-working">

@@ -1,5 +1,6 @@
 /** How the keeper makes a change that a reason asks for: the named operations, and the words on the button. */
 import type { Book, Id, JobDay, OperationFields, OperationName } from '#boat-book';
+import { storeOfLine } from '#reckoning';
 import { addDays, minuteOfClock } from '#units';
 import { addedDay, addedHand, type Plan, type Problem } from '#workplan';
 import { capital, dayInWords } from '../../parts/in-words.ts';
@@ -40,7 +41,9 @@ export function changeToMake(
       const expected = dayAt(problem, relaxation.by);
       return made(
         `Put ${relaxation.stores.length === 1 ? 'it' : 'them'} down as coming by ${dayInWords(expected, expected)}`,
-        ...relaxation.stores.map((id): Making => ({ name: 'changeStore', fields: { id, expected } })),
+        ...relaxation.stores.map(
+          (line): Making => ({ name: 'changeStore', fields: { id: storeOfLine(line, book), expected } }),
+        ),
       );
     }
     case 'tool': {

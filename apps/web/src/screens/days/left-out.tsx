@@ -2,7 +2,7 @@
 
 import { lazy, Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { holdInWords } from '#reckoning';
+import { holdInWords, storeOfLine } from '#reckoning';
 import type { Obstacle, Problem } from '#workplan';
 import { RefusalLine } from '../../parts/form.tsx';
 import { useRun } from '../../parts/use-run.ts';
@@ -93,8 +93,13 @@ function LeftOutLine({ job, problem, book, reasons, readOnly }: Shown & { readon
       )}
       {job.reasons.map(({ obstacle }) =>
         obstacle.kind === 'not in stores' ? (
-          <button key={obstacle.store} type="button" className="words small" onClick={() => setStore(obstacle.store)}>
-            {book.stores[obstacle.store]?.name ?? obstacle.store}: open it in the stores
+          <button
+            key={obstacle.store}
+            type="button"
+            className="words small"
+            onClick={() => setStore(storeOfLine(obstacle.store, book))}
+          >
+            {book.stores[storeOfLine(obstacle.store, book)]?.name ?? obstacle.store}: open it in the stores
           </button>
         ) : ways.length === 0 && known?.finished ? (
           <p key={obstacle.kind} className="small">
