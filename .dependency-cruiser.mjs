@@ -8,6 +8,7 @@ const may = {
   battery: ['units', 'working', 'sky'],
   solar: ['units', 'working', 'sky'],
   wiring: ['units', 'working'],
+  trailer: ['units', 'working'],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
   // a wait of a keeper's own recipe holds a cure law (a type)

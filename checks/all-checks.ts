@@ -17,6 +17,7 @@ import { otherEphemeris } from './sky/other-ephemeris.ts';
 import { otherLight } from './sky/other-light.ts';
 import { otherSun } from './solar/other-sun.ts';
 import { mappings, subjects, unasked } from './subjects.ts';
+import { otherBalance } from './trailer/other-balance.ts';
 import { otherWire } from './wiring/other-wire.ts';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
@@ -53,6 +54,7 @@ export function runOthers(): OtherCheck[] {
     ...otherNights(2026, 110),
     ...otherSun(2026, 120),
     ...otherWire(),
+    ...otherBalance(),
     ...otherHoist(),
     ...otherFastenings(),
     ...otherRig(),

@@ -28,6 +28,7 @@ describe('rows from outside the project', () => {
       wiring: 254,
       loads: 278,
       upkeep: 75,
+      trailer: 85,
     });
   });
 

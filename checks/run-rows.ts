@@ -118,6 +118,8 @@ const sameUnit: Readonly<Record<string, string>> = {
   // hours stand beside, in a figure of their own
   'months or 100 h': 'months',
   'm at least': 'm',
+  '% of laden trailer': '%',
+  '% of width': '%',
 };
 
 /** Units of outside tables that no quantity of ours is written in: how many of which unit one is. */

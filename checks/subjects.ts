@@ -3,11 +3,12 @@ import type { FamilyMapping, UnaskedFamily } from './mapping.ts';
 import { materialsMappings, materialsUnasked } from './materials/mapping.ts';
 import { powerMappings, powerUnasked } from './power/mapping.ts';
 import { skyMappings } from './sky/mapping.ts';
+import { trailerMappings, trailerUnasked } from './trailer/mapping.ts';
 import { upkeepMappings } from './upkeep/mapping.ts';
 import { wiringMappings } from './wiring/mapping.ts';
 
 /** Subjects of the handbook that no package of ours speaks about. */
-const unspoken: readonly UnaskedFamily[] = ['trailer', 'interchange'].map((family) => ({
+const unspoken: readonly UnaskedFamily[] = ['interchange'].map((family) => ({
   family,
   because: `no question asks about ${family} yet`,
 }));
@@ -20,12 +21,14 @@ export const mappings: readonly FamilyMapping[] = [
   ...wiringMappings,
   ...loadsMappings,
   ...upkeepMappings,
+  ...trailerMappings,
 ];
 export const unasked: readonly UnaskedFamily[] = [
   ...materialsUnasked,
   // one subject a line
   ...powerUnasked,
   ...loadsUnasked,
+  ...trailerUnasked,
   ...unspoken,
 ];
 
@@ -38,4 +41,5 @@ export const subjects = [
   'wiring',
   'loads',
   'upkeep',
+  'trailer',
 ] as const;

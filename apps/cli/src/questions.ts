@@ -22,6 +22,7 @@ import { amountQuestions, beddingQuestions, coatingQuestions, cureQuestions, met
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
 import { solarQuestions } from '#solar';
+import { balanceQuestions, lashingQuestions, tyreQuestions } from '#trailer';
 import { conductorQuestions, dropQuestions, fuseQuestions } from '#wiring';
 import type { Question } from '#working';
 
@@ -67,5 +68,9 @@ export function questions(): readonly Question[] {
     // dues
     ...usualQuestions(),
     ...forecastQuestions(),
+    // trailer
+    ...balanceQuestions(),
+    ...tyreQuestions(),
+    ...lashingQuestions(),
   ];
 }

@@ -17,6 +17,7 @@ export type Control =
     }
   | { readonly control: 'whole number'; readonly low: number; readonly high: number }
   | { readonly control: 'choice'; readonly choices: readonly { readonly id: string; readonly title: string }[] }
+  | { readonly control: 'text' }
   | { readonly control: 'day' }
   | { readonly control: 'instant' }
   | { readonly control: 'time zone' }
