@@ -20,6 +20,7 @@ type Kind =
   | 'rodes'
   | 'loadTests'
   | 'boardHoists'
+  | 'dues'
   | 'recipes'
   | 'places'
   | 'zones'

@@ -4,6 +4,7 @@ export { contentId } from './canonical.ts';
 export { type BookFault, checkBook } from './check-book.ts';
 export type { RecordOf } from './collections.ts';
 export type { BookStates, KeyChange } from './documents.ts';
+export type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 export { assumedWeights, emptyBook } from './empty-book.ts';
 export type {
   BoardHoistRecord,

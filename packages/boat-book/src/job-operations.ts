@@ -15,7 +15,7 @@ import { endTimer } from './timer-operations.ts';
 const one = z.strictObject({ id });
 const { title, consequence } = jobSchema.shape;
 /** What is said of where a job comes from, when it is put in only. */
-const jobsOrigin = ['recipe', 'followUps', 'writeDown', 'followsJob'] as const;
+const jobsOrigin = ['recipe', 'followUps', 'writeDown', 'followsJob', 'fromDue'] as const;
 const newStepShape = {
   ...someOf(stepSchema, ['job', 'progress']),
   title: stepSchema.shape.title,

@@ -4,6 +4,7 @@
  * No quantity is ever filled in: minutes, hands, sizes, wind and dates that the work depends on must be given. Only
  * what is truly empty when nothing is said (a note, a list, "no date") may be left out.
  */
+import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { NewLogEntry } from './log-entry.ts';
@@ -167,6 +168,18 @@ export interface OperationFieldsByName {
   readonly removePhoto: One;
 
   /** the blob is kept first, beside the book */
+  readonly addDue: New<DueRecord>;
+  readonly changeDue: Changed<DueRecord>;
+  readonly removeDue: One;
+  readonly dueWasDone: { readonly id: Id; readonly on: Day; readonly who?: string };
+  readonly makeJobOfDue: { readonly due: Id } & OperationFieldsByName['takeRecipe'];
+  readonly enterUses: { readonly uses: readonly Omit<UseRecord, 'entered' | 'order'>[] };
+  readonly removeUse: One;
+  readonly enterDueMeasure: Omit<DueMeasure, 'entered' | 'order'>;
+  readonly removeDueMeasure: One;
+  /** `text`: the line as it reads, for the log */
+  readonly tickSeason: Omit<SeasonTick, 'at' | 'order'> & { readonly text: string };
+  readonly untickSeason: { readonly id: Id; readonly text: string };
   readonly keepPaper: Omit<PaperRecord, 'added'>;
   readonly changePaper: Changed<Omit<PaperRecord, 'blob' | 'bytes' | 'type' | 'file' | 'added'>>;
   readonly removePaper: One;
@@ -295,6 +308,7 @@ export type CollectionName =
   | 'rodes'
   | 'boardHoists'
   | 'papers'
+  | 'dues'
   | 'recipes'
   | 'jobs'
   | 'steps'
@@ -310,6 +324,9 @@ export type CollectionName =
   | 'nightsAhead'
   | 'stayReadings'
   | 'hoistForces'
+  | 'uses'
+  | 'dueMeasures'
+  | 'seasonTicks'
   | 'photos'
   | 'timers'
   | 'plans'

@@ -1,6 +1,7 @@
 /** All that can be done to a boat book: one list, which buttons, keys and commands share. */
 import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
+import { dueOperations } from './due-operations.ts';
 import { finishOperations } from './finish-operations.ts';
 import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
@@ -31,5 +32,6 @@ export const operations: Operations = {
   ...storeOperations,
   ...tinOperations,
   ...paperOperations,
+  ...dueOperations,
   ...recipeOperations,
 };

@@ -62,6 +62,24 @@ function putEach<C extends 'tools' | 'mixes' | 'stores'>(
   for (const { id: given, ...record } of records) edit.put(collection, record as never, given);
 }
 
+/** What a recipe brings: the job, and what it names that the book does not have. */
+export const takenFields = {
+  tools: newOne(toolSchema),
+  mixes: newOne(mixSchema),
+  stores: newOne(storeSchema),
+  job: newJobSchema,
+};
+
+/** Puts in a job with what its recipe takes; the id of the job. */
+export function putTaken(edit: Edit, { tools, mixes, stores, job }: OperationFields<'takeRecipe'>): Id {
+  // the job first, so that undo is called by its name
+  const made = putJob(edit, job);
+  putEach(edit, 'tools', tools);
+  putEach(edit, 'mixes', mixes);
+  putEach(edit, 'stores', stores);
+  return made;
+}
+
 export const recipeOperations = {
   addRecipe,
   changeRecipe,
@@ -70,20 +88,8 @@ export const recipeOperations = {
     title: 'Put in a job by a recipe',
     does: 'Puts a job in by a recipe, with the tools, mixes and stores it names that the book does not have.',
     undoes: true,
-    fields: z.strictObject({
-      tools: newOne(toolSchema),
-      mixes: newOne(mixSchema),
-      stores: newOne(storeSchema),
-      job: newJobSchema,
-    }),
-    run({ tools, mixes, stores, job }: OperationFields<'takeRecipe'>, edit) {
-      // the job first, so that undo is called by its name
-      const made = putJob(edit, job);
-      putEach(edit, 'tools', tools);
-      putEach(edit, 'mixes', mixes);
-      putEach(edit, 'stores', stores);
-      return made;
-    },
+    fields: z.strictObject(takenFields),
+    run: (fields: OperationFields<'takeRecipe'>, edit) => putTaken(edit, fields),
   },
   putInFollowUps: {
     title: 'Put in what follows',

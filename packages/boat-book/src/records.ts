@@ -11,6 +11,7 @@ import type { RecipeFollowUp, RecipeProof } from '#jobs';
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
+import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { LogEntry } from './log-records.ts';
@@ -62,6 +63,7 @@ export interface Book {
   readonly rodes: Readonly<Record<Id, RodeRecord>>;
   readonly boardHoists: Readonly<Record<Id, BoardHoistRecord>>;
   readonly papers: Readonly<Record<Id, PaperRecord>>;
+  readonly dues: Readonly<Record<Id, DueRecord>>;
   readonly recipes: Readonly<Record<Id, RecipeRecord>>;
   // the document `work`: hands write too
   readonly jobs: Readonly<Record<Id, Job>>;
@@ -79,6 +81,9 @@ export interface Book {
   readonly stayReadings: Readonly<Record<Id, StayReading>>;
   readonly hoistForces: Readonly<Record<Id, HoistForceRecord>>;
   readonly timers: Readonly<Record<Id, TimerRecord>>;
+  readonly uses: Readonly<Record<Id, UseRecord>>;
+  readonly dueMeasures: Readonly<Record<Id, DueMeasure>>;
+  readonly seasonTicks: Readonly<Record<Id, SeasonTick>>;
   readonly photos: Readonly<Record<Id, PhotoRecord>>;
   readonly plans: Readonly<Record<Id, KeptPlan>>;
   readonly log: Readonly<Record<Id, LogEntry>>;
@@ -199,6 +204,8 @@ export interface Job {
   readonly writeDown?: readonly string[];
   /** the job that it follows up; left out: none */
   readonly followsJob?: Id;
+  /** the due it answers, also when that is gone; left out: none */
+  readonly fromDue?: Id;
 }
 
 export interface Step {

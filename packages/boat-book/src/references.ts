@@ -49,6 +49,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
   stores: (store) => one('stowage', 'stowages', store.stowage ?? null),
   tools: (tool) => one('stowage', 'stowages', tool.stowage ?? null),
   boardHoists: (hoist) => one('zone', 'zones', hoist.zone),
+  dues: (due) => [...one('zone', 'zones', due.zone), ...one('fitting', 'fittings', due.fitting)],
   papers: (paper) => [...one('fitting', 'fittings', paper.fitting), ...one('job', 'jobs', paper.job)],
   jobs: (job) => [
     ...one('zone', 'zones', job.zone),

@@ -3,6 +3,8 @@ import { z } from 'zod/mini';
 import type { Recipe } from '#jobs';
 import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
+import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
+import { dueMeasureSchema, dueSchema, seasonTickSchema, useSchema } from './due-schemas.ts';
 import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
@@ -172,6 +174,7 @@ export const jobSchema = z.strictObject({
   followUps: z.exactOptional(list(followUpSchema)),
   writeDown: z.exactOptional(list(title)),
   followsJob: z.exactOptional(id),
+  fromDue: z.exactOptional(id),
 });
 
 export const waitSchema = z.strictObject({
@@ -300,6 +303,7 @@ export const recordSchemas = {
   rodes: rodeSchema,
   boardHoists: boardHoistSchema,
   papers: paperSchema,
+  dues: dueSchema,
   recipes: recipeRecordSchema,
   jobs: jobSchema,
   steps: stepSchema,
@@ -316,6 +320,9 @@ export const recordSchemas = {
   stayReadings: stayReadingSchema,
   hoistForces: hoistForceSchema,
   timers: timerSchema,
+  uses: useSchema,
+  dueMeasures: dueMeasureSchema,
+  seasonTicks: seasonTickSchema,
   photos: photoSchema,
   plans: keptPlanSchema,
   log: logSchema,
@@ -374,6 +381,10 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof nightAheadSchema, NightAheadRecord>,
     Holds<typeof boardHoistSchema, BoardHoistRecord>,
     Holds<typeof hoistForceSchema, HoistForceRecord>,
+    Holds<typeof dueSchema, DueRecord>,
+    Holds<typeof useSchema, UseRecord>,
+    Holds<typeof dueMeasureSchema, DueMeasure>,
+    Holds<typeof seasonTickSchema, SeasonTick>,
     Holds<typeof photoSchema, PhotoRecord>,
     Holds<typeof timerSchema, TimerRecord>,
     Holds<typeof recipeSchema, Recipe>,

@@ -1,5 +1,5 @@
 /** What makes a thing fall due: by date, by use, by condition, or on the day printed on it. Plain data. */
-import { addDays, addMonths, type Day } from '#units';
+import { addDays, addMonths } from '#units';
 
 /** What is counted of a boat's use: each in whole ones, engine running in hours, the road in kilometres. */
 export const useKinds = {
@@ -44,7 +44,7 @@ export interface ConditionRule {
  */
 export interface DueRule {
   /** the last day printed on the thing itself; null: none */
-  readonly printed: Day | null;
+  readonly printed: string | null;
   readonly every: Interval | null;
   /** `MM-DD`: once a year, by this day; null: not by season */
   readonly season: string | null;
@@ -56,7 +56,7 @@ export interface DueRule {
  * The day that lies an interval after a day.
  * @throws RangeError where the count is not a whole number of at least 1, or the day lies past the year 2199
  */
-export function dayAfter(day: Day, { count, unit }: Interval): Day {
+export function dayAfter(day: string, { count, unit }: Interval): string {
   if (!Number.isInteger(count) || count < 1)
     throw new RangeError(`an interval is a whole number of ${unit} from 1, got ${count}`);
   switch (unit) {

@@ -1,5 +1,5 @@
 /** When a thing falls due: whichever of the parts of its rule comes first. */
-import { addDays, type Day, daysBetween } from '#units';
+import { addDays, daysBetween } from '#units';
 import { type DueRule, dayAfter, type UseKind, type UseRule } from './due-rule.ts';
 import { type DayBand, daysUntilUse, furthestAhead_d, keptUse, type UseAhead, type UseCount } from './use-rate.ts';
 import { type Measured, type Wear, wearOf } from './wear.ts';
@@ -7,8 +7,8 @@ import { type Measured, type Wear, wearOf } from './wear.ts';
 export interface DueCase {
   readonly rule: DueRule;
   /** the day it was last done, made or fitted: what dates and uses are counted from; null: not known */
-  readonly since: Day | null;
-  readonly today: Day;
+  readonly since: string | null;
+  readonly today: string;
   /** of the whole boat, in any order */
   readonly uses: readonly UseCount[];
   readonly ahead: readonly UseAhead[];
@@ -79,7 +79,7 @@ export function fallsDue(asked: DueCase): FallsDue {
   };
 }
 
-const exactly = (day: Day): DayBand => ({ low: day, likely: day, high: day });
+const exactly = (day: string): DayBand => ({ low: day, likely: day, high: day });
 
 const silent = (
   part: 'every' | 'season' | 'use' | 'condition',
@@ -103,7 +103,7 @@ function seasonPart({ rule, since, today }: DueCase): DuePart[] {
   return [{ kind: 'season', day: exactly(day) }];
 }
 
-function seasonDay(year: number, season: string): Day {
+function seasonDay(year: number, season: string): string {
   // 29 February is the 28th where there is none
   const day = season === '02-29' && new Date(Date.UTC(year, 1, 29)).getUTCMonth() !== 1 ? '02-28' : season;
   return addDays(`${year}-${day}`, 0);
@@ -121,7 +121,7 @@ function byUsePart({ since, today, uses, ahead }: DueCase, rule: UseRule): DuePa
 }
 
 /** The day on which the uses came to the count. */
-function dayReached(counted: readonly UseCount[], count: number): Day {
+function dayReached(counted: readonly UseCount[], count: number): string {
   let sum = 0;
   const inOrder = [...counted].sort((a, b) => a.on.localeCompare(b.on));
   return inOrder.find((each) => {
@@ -150,7 +150,7 @@ function conditionPart({ rule, since, measured, today }: DueCase): DuePart {
   }
 }
 
-const fromToday = (day: Day, { low, likely, high }: { low: number; likely: number; high: number }): DayBand => ({
+const fromToday = (day: string, { low, likely, high }: { low: number; likely: number; high: number }): DayBand => ({
   low: addDays(day, Math.min(low, furthestAhead_d)),
   likely: addDays(day, Math.min(likely, furthestAhead_d)),
   high: addDays(day, Math.min(high, furthestAhead_d)),
@@ -165,7 +165,7 @@ const fromToday = (day: Day, { low, likely, high }: { low: number; likely: numbe
 export type DueStage = 'past' | 'soon' | 'later' | 'not known';
 
 /** How near a due is. @param lead_d days it takes to plan it and to get what it needs. ≥ 0 */
-export function dueStage({ day }: FallsDue, today: Day, lead_d: number): DueStage {
+export function dueStage({ day }: FallsDue, today: string, lead_d: number): DueStage {
   if (day === null) return 'not known';
   const days = daysBetween(today, day.likely);
   return days < 0 ? 'past' : days <= lead_d ? 'soon' : 'later';

@@ -1,20 +1,20 @@
 /** How fast a boat is used, from what her keeper wrote down, and when so much more use will have come. */
-import { addDays, type Day, daysBetween } from '#units';
+import { addDays, daysBetween } from '#units';
 import { betaQuantile } from './beta-share.ts';
 import type { UseKind } from './due-rule.ts';
 
 /** Use of one kind on one day. `count` > 0, in the kind's unit. */
 export interface UseCount {
   readonly use: UseKind;
-  readonly on: Day;
+  readonly on: string;
   readonly count: number;
 }
 
 /** A day with how sure it is: eight of ten should fall between low and high. */
 export interface DayBand {
-  readonly low: Day;
-  readonly likely: Day;
-  readonly high: Day;
+  readonly low: string;
+  readonly likely: string;
+  readonly high: string;
 }
 
 /** The use of a year back is what is looked at: a boat's year comes round. [d] */
@@ -38,9 +38,9 @@ export interface UseKept {
 }
 
 /** What was kept of a use up to a day. Entries after that day are left out. */
-export function keptUse(use: UseKind, uses: readonly UseCount[], today: Day): UseKept {
+export function keptUse(use: UseKind, uses: readonly UseCount[], today: string): UseKept {
   const known = uses.filter((each) => each.on <= today);
-  const first = known.reduce<Day | null>((least, { on }) => (least === null || on < least ? on : least), null);
+  const first = known.reduce<string | null>((least, { on }) => (least === null || on < least ? on : least), null);
   const days =
     first === null
       ? assumedLeastDaysKept_d
@@ -58,7 +58,7 @@ export function keptUse(use: UseKind, uses: readonly UseCount[], today: Day): Us
 
 /** Use that is sure to come on a day: an outing that is in the book. */
 export interface UseAhead {
-  readonly on: Day;
+  readonly on: string;
   readonly use: UseKind;
   readonly count: number;
 }
@@ -78,7 +78,7 @@ export function daysUntilUse(
   more: number,
   kept: UseKept,
   ahead: readonly UseAhead[],
-  today: Day,
+  today: string,
 ): { readonly low: number; readonly likely: number; readonly high: number } | null {
   if (more <= 0) return { low: 0, likely: 0, high: 0 };
   const sure = dayOfSureUse(more, kept.use, ahead, today);
@@ -95,7 +95,7 @@ export function daysUntilUse(
 }
 
 /** Days to the outing with which the sure uses alone come to so much; null where they do not. */
-function dayOfSureUse(more: number, use: UseKind, ahead: readonly UseAhead[], today: Day): number | null {
+function dayOfSureUse(more: number, use: UseKind, ahead: readonly UseAhead[], today: string): number | null {
   let sum = 0;
   const coming = ahead.filter((each) => each.use === use && each.on >= today);
   for (const { on, count } of [...coming].sort((a, b) => a.on.localeCompare(b.on))) {

@@ -1,17 +1,17 @@
 /** A measured figure on its way to its limit. */
-import { type Day, daysBetween } from '#units';
+import { daysBetween } from '#units';
 import type { ConditionRule } from './due-rule.ts';
 import { furthestAhead_d } from './use-rate.ts';
 
 /** What was measured on a day, in the unit of the rule. */
 export interface Measured {
-  readonly on: Day;
+  readonly on: string;
   readonly value: number;
 }
 
 export type Wear =
   /** it was at its limit, or past it, on this day already */
-  | { readonly kind: 'at its limit'; readonly since: Day; readonly value: number }
+  | { readonly kind: 'at its limit'; readonly since: string; readonly value: number }
   /** days from the last measure until it gets there */
   | {
       readonly kind: 'on its way';
@@ -30,7 +30,7 @@ export type Wear =
  *
  * @param since  what was measured before is of the part it replaced and does not count; null: all counts
  */
-export function wearOf(rule: ConditionRule, measured: readonly Measured[], since: Day | null): Wear {
+export function wearOf(rule: ConditionRule, measured: readonly Measured[], since: string | null): Wear {
   // what is left to the limit: positive while there is room
   const room = (value: number) => (rule.way === 'falls' ? value - rule.limit : rule.limit - value);
   // of the day it was done: what still had room is of the new part, what was at its limit of the old

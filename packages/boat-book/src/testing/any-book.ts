@@ -427,6 +427,45 @@ export const anyBook: fc.Arbitrary<Book> = fc
           note: text,
         }),
       ),
+      dues: keyed(
+        fc.record({
+          title,
+          zone: fc.constant(null),
+          fitting: fc.constant(null),
+          consequence: fc.constantFrom('danger' as const, 'comfort' as const),
+          printed: nullable(day),
+          every: fc.constant({ count: 6, unit: 'months' as const }),
+          season: nullable(fc.constantFrom('04-01', '02-29')),
+          uses: fc.constant([{ use: 'tow' as const, count: 10 }]),
+          condition: nullable(
+            fc.constant({ measure: 'tread', unit: 'mm', limit: 2, way: 'falls' as const, within: 0.2 }),
+          ),
+          usual: fc.constant(null),
+          recipe: fc.constant(null),
+          source: text,
+          lastDone: nullable(day),
+          note: text,
+        }),
+      ),
+      uses: fixed(
+        fc.record({
+          use: fc.constantFrom('sail' as const, 'engine-hours' as const),
+          on: day,
+          count: fc.integer({ min: 1, max: 99 }),
+          entered: at,
+          note: text,
+        }),
+      ),
+      dueMeasures: fixed(fc.record({ due: id, on: day, value: number(0, 99), entered: at, note: text })),
+      seasonTicks: fixed(
+        fc.record({
+          list: fc.constantFrom('lay-up' as const, 'fit-out' as const),
+          year: fc.integer({ min: 2020, max: 2030 }),
+          item: id,
+          at,
+          who: text,
+        }),
+      ),
       papers: keyed(
         fc.record({
           title,
