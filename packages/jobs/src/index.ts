@@ -15,6 +15,7 @@ export type {
   AmountRule,
   FollowUpTime,
   Recipe,
+  RecipeAsk,
   RecipeFollowUp,
   RecipeLaw,
   RecipeMix,
@@ -22,5 +23,6 @@ export type {
   RecipeSetUp,
   RecipeStep,
   RecipeStore,
+  RecipeWait,
 } from './recipe.ts';
 export type { Proposal, WalkRound } from './walk-round.ts';

@@ -68,7 +68,9 @@ export { type PowerCourse, type PowerTold, powerTold } from './power-told.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
 export { type NoCourse, type ReadingsCourse, readingsCourse } from './readings-course.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
-export { recipeTaken, zoneOfRecipe } from './recipe-job.ts';
+export { type RecipeSaid, recipeFromJob, stepsForRecipe, waitOf } from './recipe-from-job.ts';
+export { recipeTaken, waitInBook, zoneOfRecipe } from './recipe-job.ts';
+export { recipeIdNow, recipesOfBook } from './recipes-of-book.ts';
 export {
   type FilledHolesTold,
   filledHolesTold,

@@ -1,6 +1,6 @@
 /** A recipe taken for this boat: a job with its steps, and what of tools and stores the book does not have yet. */
 import type { Book, Id, NewStep, OperationFields, SetUpNeedRecord, StepTake, WaitRecord } from '#boat-book';
-import type { Recipe, RecipeLaw, RecipeMix, RecipeSetUp, RecipeStep } from '#jobs';
+import type { Recipe, RecipeLaw, RecipeMix, RecipeSetUp, RecipeStep, RecipeWait } from '#jobs';
 import { cureLawOf } from '#materials';
 import { type RecipeAmount, type RecipeSizes, recipeAmount } from './recipe-amounts.ts';
 import { hasWords, inUnitOf, plain, sizedName, storeFor, storeUnitOf } from './recipe-stores.ts';
@@ -105,18 +105,7 @@ export function recipeTaken(
   const missing = new Set<string>();
   const needs = (setUps: readonly RecipeSetUp[]) => setUpNeeds(book, setUps, missing);
   const steps = all.map((step, index): NewStep => {
-    const waits = step.waits.map(
-      (wait, n): WaitRecord => ({
-        id: `${ids[index]}-wait-${n + 1}`,
-        title: wait.title,
-        law: cureLaw(wait.law),
-        ...(wait.law.kind === 'product' ? { family: wait.law.product } : {}),
-        needs: wait.needs,
-        setUps: needs(wait.setUps),
-        still: wait.still.flatMap((name) => setUpNamed(book, name)?.[0] ?? []),
-        wet: wait.wet,
-      }),
-    );
+    const waits = step.waits.map((wait, n) => waitInBook(book, wait, `${ids[index]}-wait-${n + 1}`, missing));
     return {
       id: ids[index]!,
       title: step.title,
@@ -185,6 +174,25 @@ function onceEach(takes: readonly StepTake[]): StepTake[] {
   for (const take of takes)
     byStore.set(take.store, { ...take, amount: take.amount + (byStore.get(take.store)?.amount ?? 0) });
   return [...byStore.values()];
+}
+
+/**
+ * A wait of a recipe as one of the book.
+ *
+ * @param missing  takes the set-ups that the book does not have
+ * @throws RangeError for a product there is not (`cureLawOf`)
+ */
+export function waitInBook(book: Book, wait: RecipeWait, id: Id, missing: Set<string> = new Set()): WaitRecord {
+  return {
+    id,
+    title: wait.title,
+    law: cureLaw(wait.law),
+    ...(wait.law.kind === 'product' ? { family: wait.law.product } : {}),
+    needs: wait.needs,
+    setUps: setUpNeeds(book, wait.setUps, missing),
+    still: wait.still.flatMap((name) => setUpNamed(book, name)?.[0] ?? []),
+    wet: wait.wet,
+  };
 }
 
 const setUpNamed = (book: Book, name: string) =>

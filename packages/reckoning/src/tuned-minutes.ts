@@ -75,17 +75,20 @@ export function kindOfStep(title: string): string {
   return (/[\p{L}-]+/u.exec(title)?.[0] ?? '').toLowerCase();
 }
 
-/**
- * What the log of a boat book says about finished steps, by kind: each step once, by the entry known last.
- */
-export function timesSpentByKind(book: Book): ReadonlyMap<string, readonly TimeSpent[]> {
+/** What each finished step really took, as the log has it: by the entry known last. [min], > 0 */
+export function minutesSpent(book: Book): ReadonlyMap<Id, number> {
   const spent = new Map<Id, { readonly minutes: number; readonly order: number }>();
   for (const { kind: what, step, spent_min, order = 0 } of standingLog(book.log).values()) {
     if (what !== 'step done' || step === null || spent_min === null || !(spent_min > 0)) continue;
     if ((spent.get(step)?.order ?? -1) <= order) spent.set(step, { minutes: spent_min, order });
   }
+  return new Map([...spent].map(([id, { minutes }]) => [id, minutes]));
+}
+
+/** What the log of a boat book says about finished steps, by kind. */
+export function timesSpentByKind(book: Book): ReadonlyMap<string, readonly TimeSpent[]> {
   const byKind = new Map<string, TimeSpent[]>();
-  for (const [id, { minutes }] of spent) {
+  for (const [id, minutes] of minutesSpent(book)) {
     const step = book.steps[id];
     if (step === undefined || step.progress.kind !== 'done' || !(step.minutes.likely > 0)) continue;
     const kind = kindOfStep(step.title);
