@@ -31,6 +31,7 @@ export default defineConfig({
         cleanupOutdatedCaches: true,
         // the first visit is usable offline at once, without a reload
         clientsClaim: true,
+        importScripts: ['notice-tap.js'],
       },
       manifest: {
         id: '/',

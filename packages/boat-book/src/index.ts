@@ -28,6 +28,7 @@ export {
 export type { Operation, Operations } from './operation.ts';
 export type {
   CollectionName,
+  JobProof,
   Json,
   NewJob,
   NewStep,
@@ -37,6 +38,7 @@ export type {
   OperationName,
   OperationOutcome,
   Refusal,
+  UsedStore,
 } from './operation-fields.ts';
 export { operations } from './operations.ts';
 export type { PaperRecord } from './paper-records.ts';
@@ -93,4 +95,5 @@ export type {
   ToolLent,
   ToolRecord,
 } from './store-records.ts';
+export type { TimerRecord } from './timer-records.ts';
 export type { TinRecord } from './tin-records.ts';

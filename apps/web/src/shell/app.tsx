@@ -14,6 +14,7 @@ import { Troubles } from './troubles.tsx';
 import { UndoLine } from './undo-line.tsx';
 
 const TwoAnswers = onDemand(() => import('./two-answers.tsx'));
+const TimersOver = onDemand(() => import('../timers/timers-over.tsx'));
 const DemoLine = onDemand(() => import('../screens/boat/demo-line.tsx'));
 
 export function App() {
@@ -64,6 +65,7 @@ export function App() {
           )}
           <Suspense fallback={null}>
             {book !== null && questions.length > 0 && <TwoAnswers book={book} questions={questions} />}
+            {book !== null && Object.keys(book.timers).length > 0 && <TimersOver book={book} />}
             {book?.boat.demo && (here === 'work' || here === 'boat') && <DemoLine boat={book.boat} />}
           </Suspense>
           <Troubles troubles={because === null ? troubles : [because, ...troubles]} />

@@ -7,6 +7,7 @@ import { minutesInWords } from '../../parts/in-words.ts';
 import { readFigure } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
 import { useRun } from '../../parts/use-run.ts';
+import { expectedUse, type UsedDraft, UsedStores, usedOf } from '../work/used-stores.tsx';
 import type { InHandProps, Item } from './in-hand.ts';
 import { atOf, clockAt, dayAt, minuteOf } from './place-time.ts';
 import { sameWeather, type WeatherEntries } from './weather-known.ts';
@@ -16,13 +17,16 @@ type PanelProps = InHandProps & { readonly onClose: () => void };
 const spentLimits = { min: 1, max: 1440, unit: 'min', whole: true } as const;
 
 /** Done: a step is ticked with the minutes it really took, a set-up change sets how she stands. */
-export function DonePanel({ item, problem, onClose }: PanelProps) {
+export function DonePanel({ item, book, problem, onClose }: PanelProps) {
   const since = minuteOf(problem, Date.now()) - item.planned.start;
   const planned = item.planned.finish - item.planned.start;
   const begun = item.kind === 'step' && item.step.progress.kind === 'under way';
   const [spent, setSpent] = useState(
     String(begun || (since > 0 && since < 3 * planned) ? Math.max(1, since) : planned),
   );
+  const record = item.kind === 'step' ? book.steps[item.step.id] : undefined;
+  const [used, setUsed] = useState<UsedDraft>(() => (record === undefined ? {} : expectedUse(book, record)));
+  const [unread, setUnread] = useState<Readonly<Record<string, string>>>({});
   const [refused, setRefused] = useState<string | null>(null);
   const { run, refusal } = useRun();
   const keep = async () => {
@@ -33,13 +37,16 @@ export function DonePanel({ item, problem, onClose }: PanelProps) {
     }
     const read = readFigure(spent, spentLimits);
     setRefused(read.kind === 'refused' ? read.why : null);
-    if (read.kind === 'refused') return;
+    const taken = usedOf(book, used);
+    setUnread(taken.faults);
+    if (read.kind === 'refused' || Object.keys(taken.faults).length > 0) return;
     const finished = new Date();
     const outcome = await run('tickStep', {
       id: item.planned.step,
       ...(begun ? {} : { started: new Date(finished.getTime() - read.value * 60_000).toISOString() }),
       finished: finished.toISOString(),
       spent_min: read.value,
+      used: taken.used,
     });
     if (outcome.kind === 'done') onClose();
   };
@@ -62,6 +69,7 @@ export function DonePanel({ item, problem, onClose }: PanelProps) {
       ) : (
         <p>She then stands so in the book, and the rest is planned from that.</p>
       )}
+      {record && <UsedStores book={book} step={record} draft={used} faults={unread} onChange={setUsed} />}
       <RefusalLine refusal={refusal} />
       <button type="button" className="main" onClick={() => void keep()}>
         {item.kind === 'step' ? 'Tick it, plan the rest' : 'It is done, plan the rest'}

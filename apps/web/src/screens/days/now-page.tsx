@@ -1,20 +1,22 @@
 /** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
-import { useEffect, useState } from 'react';
+import { Suspense, useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import type { Problem } from '#workplan';
-import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
-import { useRun } from '../../parts/use-run.ts';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
+import { TimerLine } from '../../timers/timer-line.tsx';
 import { momentOf } from './in-hand.ts';
 import { MovedLine, useMoved } from './moved-line.tsx';
 import { itemName, momentInWords } from './now-words.ts';
-import { clockAt, dayAt, minuteOf, whenInWords } from './place-time.ts';
+import { clockAt, dayAt, instantOf, minuteOf, whenInWords } from './place-time.ts';
 import { waitTitle } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { planBook, usePlan } from './planner.ts';
 import { StepInHand } from './step-in-hand.tsx';
+
+const FinishSheet = onDemand(() => import('../work/finish-sheet.tsx'));
 
 /** the page's clock moves on this often. [ms] */
 const tick_ms = 20_000;
@@ -90,6 +92,18 @@ export default function NowPage() {
                   </span>
                 </span>
                 <b>{leftInWords(wait.finish - now)}</b>
+                {wait.tooCold || (
+                  <div className="days-cure-timer">
+                    <TimerLine
+                      book={book}
+                      step={wait.step}
+                      wait={wait.wait}
+                      words={waitTitle(problem, wait.step, wait.wait)}
+                      start="Tell me when it is over"
+                      ends={() => instantOf(problem, wait.finish)}
+                    />
+                  </div>
+                )}
               </li>
             ))}
           </ul>
@@ -141,7 +155,7 @@ function JobsWithNothingLeft({
   readonly waiting: readonly Id[];
 }) {
   const notOver = new Set(waiting.map((step) => book.steps[step]?.job));
-  const { run, refusal } = useRun();
+  const [finishing, setFinishing] = useState<Id | null>(null);
   const done = Object.entries(book.jobs).filter(([id, job]) => {
     const steps = Object.values(book.steps).filter((step) => step.job === id);
     return (
@@ -157,12 +171,16 @@ function JobsWithNothingLeft({
       {done.map(([id, job]) => (
         <li key={id}>
           Every step is ticked: {job.title}.{' '}
-          <button type="button" className="words" onClick={() => void run('finishJob', { id })}>
+          <button type="button" className="words" onClick={() => setFinishing(id)}>
             The job is done
           </button>
         </li>
       ))}
-      <RefusalLine refusal={refusal} />
+      {finishing !== null && (
+        <Suspense fallback={null}>
+          <FinishSheet book={book} id={finishing} onClose={() => setFinishing(null)} />
+        </Suspense>
+      )}
     </ul>
   );
 }

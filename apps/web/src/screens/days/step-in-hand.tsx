@@ -1,20 +1,29 @@
 /** The step or set-up change in hand, readable at arm's length: what, where, cautions, what to have, the answers. */
-import { useState } from 'react';
-import type { Book } from '#boat-book';
+import { Suspense, useState } from 'react';
+import type { Book, Id } from '#boat-book';
 import { conditionsInWords, setUpInWords } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { listInWords, minutesInWords } from '../../parts/in-words.ts';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
+import { PhotoStrip } from '../../photos/photo-strip.tsx';
+import { photosOf } from '../../photos/photos-of.ts';
+import { TakePhotos } from '../../photos/take-photos.tsx';
 import { address } from '../../shell/route.ts';
 import { DonePanel, LongerPanel, SkyPanel } from './answers.tsx';
 import { estimate, handsInWords } from './block-sheet.tsx';
 import { type InHandProps, type Item, isUnderWay } from './in-hand.ts';
+import { keptAtInWords } from './kept-at.ts';
+import { MixPart } from './mix-part.tsx';
 import { itemName } from './now-words.ts';
 import { clockAt, whenInWords } from './place-time.ts';
+
+const LeaveWord = onDemand(() => import('./leave-word-panel.tsx'));
 
 export function StepInHand({ leading, ...props }: InHandProps & { readonly leading: boolean }) {
   const { item, book, problem, now } = props;
   const [asked, setAsked] = useState<'done' | 'longer' | 'sky' | null>(null);
+  const [leaving, setLeaving] = useState(false);
   const { run, refusal } = useRun();
   const raining = problem.hours[Math.floor(now / 60)]?.rain ?? false;
   const underWay = isUnderWay(item);
@@ -42,6 +51,9 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
           <b>Take care:</b> {caution}
         </p>
       ))}
+      {item.kind === 'step' && item.planned.batchOf === null && (
+        <MixPart book={book} step={item.step.id} problem={problem} now={now} />
+      )}
       <ToHave {...props} />
       {!underWay && item.kind === 'step' && (
         <button type="button" className="days-start" onClick={start}>
@@ -69,7 +81,36 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
         <LongerPanel {...props} item={item} onClose={() => setAsked(null)} />
       )}
       {asked === 'sky' && <SkyPanel {...props} rain={!raining} onClose={() => setAsked(null)} />}
+      {item.kind === 'step' && <StepPhotos book={book} job={item.step.job} step={item.step.id} />}
+      {leading && (
+        <p>
+          <button type="button" className="words" aria-expanded={leaving} onClick={() => setLeaving(!leaving)}>
+            Leave word: if you don’t hear from me by …
+          </button>
+        </p>
+      )}
+      {leaving && (
+        <Suspense fallback={null}>
+          <LeaveWord {...props} />
+        </Suspense>
+      )}
     </section>
+  );
+}
+
+/** The photographs of the step, and one of the work before or after in a tap. */
+function StepPhotos({ book, job, step }: { readonly book: Book; readonly job: Id; readonly step: Id }) {
+  return (
+    <div className="days-photos">
+      <TakePhotos
+        of={{ job, step }}
+        ways={[
+          { name: 'Photograph before', shows: 'before' },
+          { name: 'after', shows: 'after' },
+        ]}
+      />
+      <PhotoStrip book={book} photos={photosOf(book, { job, step })} />
+    </div>
   );
 }
 
@@ -125,15 +166,13 @@ function ToHave({ item, book, problem }: InHandProps) {
     add('weather', conditionsInWords(step.needs));
     for (const { tool } of step.tools) {
       const known = book.tools[tool];
-      if (known) add(known.name, known.keptAt === '' ? 'place not noted' : known.keptAt);
+      if (known) add(known.name, keptAtInWords(book, known));
     }
     for (const id of step.stores) {
       const known = book.stores[id];
-      if (known) add(known.name, known.keptAt === '' ? 'place not noted' : known.keptAt);
+      if (known) add(known.name, known.onHand ? keptAtInWords(book, known) : 'not in stores');
     }
     const mix = step.mix === null ? undefined : book.mixes[step.mix];
-    if (mix && planned.batchOf === null)
-      add(`mix ${mix.name}`, `${minutesInWords(mix.mixing_min)}, pot life ${minutesInWords(mix.potLife_min)}`);
     if (mix && planned.batchOf !== null) add(mix.name, 'the batch already mixed');
     if (planned.abrade_min > 0) add('abrade first', minutesInWords(planned.abrade_min));
     const waits = step.waits.map((w) => w.title);

@@ -21,9 +21,12 @@ const JobSheet = onDemand(() => import('./job-sheet.tsx'));
 const HoldSheet = onDemand(() => import('../days/hold-sheet.tsx'));
 const StepSheet = onDemand(() => import('./step-sheet.tsx'));
 const NextWindow = onDemand(() => import('../days/next-window.tsx'));
+const FinishSheet = onDemand(() => import('./finish-sheet.tsx'));
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 
-type Open = { readonly sheet: 'job' | 'rig' | 'hold' } | { readonly sheet: 'step'; readonly step: Id | null };
+type Open =
+  | { readonly sheet: 'job' | 'rig' | 'hold' | 'finish' }
+  | { readonly sheet: 'step'; readonly step: Id | null };
 
 export default function JobPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
@@ -133,7 +136,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
             <button
               type="button"
               className={openSteps === 0 ? 'main' : undefined}
-              onClick={() => void run('finishJob', { id })}
+              onClick={() => setOpen({ sheet: 'finish' })}
               aria-describedby={openSteps > 0 ? 'job-open-steps' : undefined}
             >
               Job done
@@ -207,6 +210,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
         {open?.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'hold' && <HoldSheet book={book} job={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={() => setOpen(null)} />}
+        {open?.sheet === 'finish' && <FinishSheet book={book} id={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'step' && <StepSheet book={book} job={id} id={open.step} onClose={() => setOpen(null)} />}
       </Suspense>
     </div>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Book, Id } from '#boat-book';
+import type { Book, Id, UsedStore } from '#boat-book';
 import { Form } from '../../parts/form.tsx';
 import { minutesInWords } from '../../parts/in-words.ts';
 import { type Faults, formReading } from '../../parts/read-form.ts';
@@ -7,6 +7,7 @@ import { Sheet } from '../../parts/sheet.tsx';
 import { NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
 import { useRun } from '../../parts/use-run.ts';
+import { expectedUse, type UsedDraft, UsedStores, usedOf } from './used-stores.tsx';
 
 /** A step is done: the minutes really spent tune the next estimate, so they are asked for, not made up. */
 export default function TickSheet({
@@ -19,15 +20,21 @@ export default function TickSheet({
   readonly onClose: () => void;
 }) {
   const step = book.steps[id];
-  const { draft, set, changed } = useDraft({ spent: '', text: '' });
+  const { draft, set, changed } = useDraft({
+    spent: '',
+    text: '',
+    used: (step ? expectedUse(book, step) : {}) as UsedDraft,
+  });
+  const [unread, setUnread] = useState<Readonly<Record<string, string>>>({});
   const [faults, setFaults] = useState<Faults<'spent'>>({});
   const { run, refusal } = useRun();
   if (!step) return null;
   const underWay = step.progress.kind === 'under way';
-  const tick = async (spent_min: number | null) => {
+  const tick = async (spent_min: number | null, used: readonly UsedStore[]) => {
     const outcome = await run('tickStep', {
       id,
       ...(spent_min === null ? {} : { spent_min }),
+      used,
       ...(draft.text.trim() ? { text: draft.text.trim() } : {}),
     });
     if (outcome.kind === 'done') onClose();
@@ -35,8 +42,10 @@ export default function TickSheet({
   const keep = async () => {
     const form = formReading<'spent'>();
     const spent = form.figureOrNone('spent', draft.spent, { min: 1, max: 1440, unit: 'min', whole: true });
+    const taken = usedOf(book, draft.used);
+    setUnread(taken.faults);
     setFaults(form.faults);
-    if (form.sound()) await tick(spent);
+    if (form.sound() && Object.keys(taken.faults).length === 0) await tick(spent, taken.used);
   };
   const { low, likely, high } = step.minutes;
   const usual = [...new Set([low, likely, high])];
@@ -64,6 +73,7 @@ export default function TickSheet({
           onChange={(text) => set('spent', text)}
           refused={faults.spent}
         />
+        <UsedStores book={book} step={step} draft={draft.used} faults={unread} onChange={(used) => set('used', used)} />
         <TextField
           label="What to remember"
           note="Such as what it was bedded with, or the size that fitted. It goes in the log."
