@@ -9,6 +9,7 @@ const may = {
   solar: ['units', 'working', 'sky'],
   wiring: ['units', 'working'],
   trailer: ['units', 'working'],
+  calendar: ['units'],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
   // a wait of a keeper's own recipe holds a cure law (a type)
@@ -33,6 +34,7 @@ const may = {
       'jobs',
       'dues',
       'readings',
+      'calendar',
       'boat-book',
     ],
   ],

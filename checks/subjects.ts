@@ -7,11 +7,10 @@ import { trailerMappings, trailerUnasked } from './trailer/mapping.ts';
 import { upkeepMappings } from './upkeep/mapping.ts';
 import { wiringMappings } from './wiring/mapping.ts';
 
-/** Subjects of the handbook that no package of ours speaks about. */
-const unspoken: readonly UnaskedFamily[] = ['interchange'].map((family) => ({
-  family,
-  because: `no question asks about ${family} yet`,
-}));
+/** Forms of files, not figures: checks/interchange holds the files that are written and read to them. */
+const forms: readonly UnaskedFamily[] = [
+  { family: 'interchange', because: 'forms of files, not figures: held in checks/interchange' },
+];
 
 export const mappings: readonly FamilyMapping[] = [
   ...skyMappings,
@@ -29,7 +28,7 @@ export const unasked: readonly UnaskedFamily[] = [
   ...powerUnasked,
   ...loadsUnasked,
   ...trailerUnasked,
-  ...unspoken,
+  ...forms,
 ];
 
 /** The subjects that keep rows in their folder. */

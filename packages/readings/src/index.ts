@@ -5,7 +5,9 @@ export {
   readSentences,
   type SentencePlan,
   type Transducer,
+  timeOf,
 } from './nmea-readings.ts';
+export { checksumOf, readSentence } from './nmea-sentence.ts';
 export { type Gap, gapFrom_ms, gapsIn, type ReadingLimits } from './ordered-readings.ts';
 export { type PlanFaults, planFaults, type ReadFile, readTable, type TablePlan } from './read-table.ts';
 export { blockBytes, readBlock } from './reading-block.ts';

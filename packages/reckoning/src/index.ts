@@ -1,3 +1,4 @@
+export { calendarEvents } from './calendar-of-book.ts';
 export { type CardFigure, type CardTable, type CardTold, cardTold } from './card-told.ts';
 export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';
 export { cautiousClimate } from './cautious-climate.ts';

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Book } from '#boat-book';
 import { bookClient, type OpenedFile } from '../../offline/book-client.ts';
 import { Refused } from '../../parts/field.tsx';
+import { fileNameOf, giveFile } from '../../parts/give-file.ts';
 
 export default function BoatFile({ book }: { readonly book: Book }) {
   const chooser = useRef<HTMLInputElement>(null);
@@ -24,12 +25,7 @@ export default function BoatFile({ book }: { readonly book: Book }) {
 
   const give = async () => {
     const bytes = await bookClient.boatFile();
-    const url = URL.createObjectURL(new Blob([bytes.slice()], { type: 'application/zip' }));
-    const link = document.createElement('a');
-    link.href = url;
-    link.download = `${book.boat.name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-') || 'boat'}.fettle`;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(url), 10_000);
+    giveFile(bytes, `${fileNameOf(book.boat.name)}.fettle`, 'application/zip');
   };
   const take = async (file: File | undefined) => {
     if (!file) return;

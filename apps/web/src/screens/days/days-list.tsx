@@ -3,6 +3,7 @@ import type { Book, JobDay } from '#boat-book';
 import { countInWords, dayInWords, daysAway, listInWords } from '../../parts/in-words.ts';
 import { todayAt } from '../../reading/today.ts';
 import { address } from '../../shell/route.ts';
+import { GiveCalendar } from './give-calendar.tsx';
 import { weatherKnownInWords } from './weather-known.ts';
 
 export function DaysList({ book }: { readonly book: Book }) {
@@ -56,6 +57,7 @@ export function DaysList({ book }: { readonly book: Book }) {
       <p>
         <a href={address('go')}>Outings are kept under Go</a>
       </p>
+      <GiveCalendar book={book} />
     </section>
   );
 }

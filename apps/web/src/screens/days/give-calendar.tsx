@@ -1,0 +1,33 @@
+/** Job days, steps, waits and outings as a file for the device's own calendar. */
+import { useState } from 'react';
+import type { Book } from '#boat-book';
+import { fileNameOf, giveFile } from '../../parts/give-file.ts';
+import { countInWords } from '../../parts/in-words.ts';
+
+export function GiveCalendar({ book }: { readonly book: Book }) {
+  const [told, setTold] = useState('');
+  const give = async () => {
+    // made only when it is asked for: it is not in the first load
+    const { writtenCalendar } = await import('./written-calendar.ts');
+    const { text, type, events } = writtenCalendar(book, Date.now());
+    if (events === 0) {
+      setTold('Nothing is ahead: no job day, no plan and no outing.');
+      return;
+    }
+    giveFile(text, `${fileNameOf(book.boat.name)}.ics`, type);
+    setTold(`${countInWords(events, 'entry', 'entries')} written. Open the file with your calendar.`);
+  };
+  return (
+    <section aria-labelledby="give-calendar">
+      <h2 id="give-calendar">For your calendar</h2>
+      <p>
+        Job days, the plan’s steps, when each wait is over, and outings. Take it in again after a replan: what moved is
+        moved, nothing is doubled.
+      </p>
+      <button type="button" onClick={() => void give()}>
+        Save the calendar file
+      </button>
+      <p role="status">{told}</p>
+    </section>
+  );
+}
