@@ -90,7 +90,20 @@ export { foretoldInWords, foundInWords, sinceInWords, stayInWords } from './stay
 export { stayJob } from './stay-job.ts';
 export { aim_N, type StayOfBook, type StayReadingTold, staysOfBook } from './stay-told.ts';
 export { stepReasonsInWords } from './step-reasons-in-words.ts';
+export { amountInWords, isStoreUnit, storeUnits } from './store-amounts.ts';
+export {
+  carryText,
+  getByInWords,
+  priceInWords,
+  standingInWords,
+  toGetByShop,
+  toGetName,
+  toGetText,
+  unitInWords,
+} from './store-in-words.ts';
+export { type StoreStanding, storeStandings } from './store-standing.ts';
 export { keptInWords, type StowageInOrder, stowageNamed, stowagePath, stowagesInOrder } from './stowage-path.ts';
+export { sizeInWords } from './thing-size.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';
 export {

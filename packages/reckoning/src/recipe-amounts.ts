@@ -3,6 +3,7 @@ import type { Book } from '#boat-book';
 import type { AmountInput, Recipe, RecipeStore } from '#jobs';
 import { amountQuestions } from '#materials';
 import { ask, figureOf } from '#working';
+import { amountInWords, bought, isStoreUnit } from './store-amounts.ts';
 
 /** What was measured and counted for a recipe, by the id of what it asks, each in the unit it is asked in. */
 export type RecipeSizes = Readonly<Record<string, number>>;
@@ -70,16 +71,6 @@ function notMeasured(recipe: Recipe, ask: string): RecipeAmount {
 }
 
 function known(amount: number, unit: string, pack: RecipeStore['pack']): RecipeAmount {
-  const shown = amountInWords(amount, unit);
-  if (pack === null) return { kind: 'known', amount, unit, words: shown };
-  const packs = Math.ceil(amount / pack.holds - 1e-9);
-  const holds = amountInWords(pack.holds, unit);
-  return { kind: 'known', amount, unit, words: `${shown}: ${packs} ${pack.word}${packs === 1 ? '' : 's'} of ${holds}` };
-}
-
-/** Things by the piece are whole ones; everything else has two figures. */
-function amountInWords(amount: number, unit: string): string {
-  if (unit === '') return String(Math.ceil(amount - 1e-9));
-  const shown = amount >= 100 ? Math.ceil(amount) : Number(amount.toPrecision(2));
-  return `${shown} ${unit}`;
+  const words = isStoreUnit(unit) ? bought(amount, unit, pack).words : amountInWords(amount, unit);
+  return { kind: 'known', amount, unit, words };
 }

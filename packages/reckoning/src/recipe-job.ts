@@ -3,7 +3,8 @@ import type { Book, Id, NewStep, OperationFields, SetUpNeedRecord, StepTake, Wai
 import type { Recipe, RecipeLaw, RecipeMix, RecipeSetUp, RecipeStep, RecipeWait } from '#jobs';
 import { cureLawOf } from '#materials';
 import { type RecipeAmount, type RecipeSizes, recipeAmount } from './recipe-amounts.ts';
-import { hasWords, inUnitOf, plain, sizedName, storeFor, storeUnitOf } from './recipe-stores.ts';
+import { hasWords, plain, sizedName, storeFor, storeUnitOf } from './recipe-stores.ts';
+import { converted } from './store-amounts.ts';
 
 /** One thing a recipe takes, how much of it, and what stands for it in the stores. */
 export interface StoreOfRecipe {
@@ -91,9 +92,16 @@ export function recipeTaken(
       const amount = recipeAmount(asked, recipe, sizes, book.boat);
       const own = storeUnitOf(asked.amount.unit);
       if (amount.kind === 'not known' || own === null || amount.amount <= 0) return [];
-      const unit = (store === null ? null : book.stores[store]?.unit) ?? own;
-      const inStores = inUnitOf(amount.amount, own, unit);
-      return inStores === null ? [] : [{ store: id, amount: inStores, unit }];
+      const there = store === null ? undefined : book.stores[store];
+      const unit = there?.unit ?? own;
+      const { name, pack } = there ?? asked;
+      const inStores = converted(amount.amount, { from: own, to: unit, name, pack: pack ?? null });
+      // what cannot be held together is kept as it was asked for
+      return [
+        inStores.kind === 'amount'
+          ? { store: id, amount: inStores.amount, unit }
+          : { store: id, amount: amount.amount, unit: own },
+      ];
     });
   const mixOf = (step: RecipeStep, mix: RecipeMix): Pick<NewStep, 'mix' | 'mix_g'> => {
     const asked = step.stores.find(({ name }) => name === mix.of);
@@ -162,9 +170,12 @@ export function zoneOfRecipe(recipe: Recipe, book: Book): Id | null {
 
 /** Grams of a mix; null for an amount that is neither weighed nor poured. */
 function gramsOf(amount: number, unit: string, density_g_ml: number): number | null {
-  const grams = inUnitOf(amount, storeUnitOf(unit) ?? '', 'g');
-  const millilitres = inUnitOf(amount, storeUnitOf(unit) ?? '', 'ml');
-  const found = grams ?? (millilitres === null ? null : millilitres * density_g_ml);
+  const inUnit = (to: 'g' | 'ml') => {
+    const known = converted(amount, { from: storeUnitOf(unit) ?? '', to, name: '', pack: null });
+    return known.kind === 'amount' ? known.amount : null;
+  };
+  const millilitres = inUnit('ml');
+  const found = inUnit('g') ?? (millilitres === null ? null : millilitres * density_g_ml);
   return found === null || found < 0.1 ? null : Math.round(found * 10) / 10;
 }
 

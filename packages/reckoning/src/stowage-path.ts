@@ -30,7 +30,7 @@ export function keptInWords(stowages: Book['stowages'], { stowage, keptAt }: Kep
 
 /** Whether it is kept on board; null: not known, no place of the list is said. */
 export function keptAboard(stowages: Book['stowages'], { stowage }: Kept): boolean | null {
-  return (stowage == null ? undefined : stowages[stowage])?.aboard ?? null;
+  return stowagePath(stowages, stowage)[0]?.aboard ?? null;
 }
 
 export interface StowageInOrder {

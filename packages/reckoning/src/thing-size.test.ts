@@ -40,6 +40,14 @@ describe('whether a thing is of the size asked for', () => {
     expect(sizeFit('Bolts', 'M6 × 40 bolts')).toEqual({ kind: 'fits', unsaid: [] });
   });
 
+  it('knows the thickness of a bolt by its thread', () => {
+    expect(sizeFit('Bolts for the plate, A4, 8 mm', 'M8 × 60 bolts and nuts, A4')).toEqual({
+      kind: 'fits',
+      unsaid: [],
+    });
+    expect(sizeFit('Bolts for the plate, A4, 6 mm', 'M8 × 60 bolts and nuts, A4').kind).toBe('other size');
+  });
+
   it('names what the other does not say, so that it is looked at', () => {
     expect(sizeFit('M6 × 40 bolts, A4', 'M6 bolts, stainless')).toEqual({ kind: 'fits', unsaid: ['length', 'metal'] });
     expect(sizeFit('Shackle, pin 8 mm', 'Shackle 8 mm')).toEqual({ kind: 'fits', unsaid: ['pin'] });

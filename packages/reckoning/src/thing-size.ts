@@ -89,7 +89,9 @@ export function sizeFit(asked: string, there: string): SizeFit {
   const [want, have] = [thingSize(asked), thingSize(there)];
   const unsaid: string[] = [];
   for (const part of sizeParts) {
-    const [a, b] = [want[part], have[part]];
+    const a = want[part];
+    // of a bolt the thickness is its thread
+    const b = have[part] ?? (part === 'size_mm' ? have.thread_mm : part === 'thread_mm' ? have.size_mm : null);
     if (a === null) continue;
     if (b === null || (part === 'metal' && vague(String(a), String(b)))) unsaid.push(partWords[part]);
     else if (a !== b && !(part === 'metal' && a === 'stainless'))

@@ -1,50 +1,49 @@
 /** What is to be got, by when and to be ordered by when, the most pressing first; then what nothing open needs. */
-import { useMemo, useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { toGet, toGetAtAGlance, toGetInWords } from '#reckoning';
+import { keptInWords, priceInWords, type ToGet, toGetAtAGlance, toGetInWords, toGetName } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, dateInWords } from '../../parts/in-words.ts';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
-import { todayAt, zoneOf } from '../../reading/today.ts';
+import { todayAt } from '../../reading/today.ts';
 import { address } from '../../shell/route.ts';
-import { usePlan } from '../days/planner.ts';
+import { gotFields } from './got-fields.ts';
+import { useToGet } from './use-to-get.ts';
 
 const OrderedSheet = onDemand(() => import('./ordered-sheet.tsx'));
+const GotSheet = onDemand(() => import('./got-sheet.tsx'));
+
+/** What the answers to a line need to know of it. */
+type Asked = Pick<ToGet, 'store' | 'name' | 'jobs' | 'buy' | 'price'>;
 
 export function ToGetList({ book, onChange }: { readonly book: Book; readonly onChange: (id: Id) => void }) {
-  const { problem, picture, state } = usePlan(book);
+  const { lines, state } = useToGet(book);
   const today = todayAt(book);
-  const zone = zoneOf(book);
   const { run, refusal } = useRun();
   const [ordering, setOrdering] = useState<Id | null>(null);
-  const lines = useMemo(
-    () =>
-      toGet(book, {
-        planned: problem && picture ? { problem, outcome: picture.outcome } : null,
-        now: Date.now(),
-        timeZone: zone,
-      }),
-    [book, problem, picture, zone],
-  );
+  const [getting, setGetting] = useState<Asked | null>(null);
   const needed = new Set(lines.map(({ store }) => store));
   const others = Object.entries(book.stores)
     .filter(([id, store]) => !store.onHand && !needed.has(id))
     .sort(([, a], [, b]) => a.name.localeCompare(b.name));
-  const answers = (id: Id, name: string) => (
+  const answers = (line: Asked) => (
     <>
-      <button type="button" aria-label={`Ordered: ${name}, here on a day`} onClick={() => setOrdering(id)}>
-        Ordered: here on …
-      </button>
       <button
         type="button"
-        aria-label={`Got it: ${name}`}
-        onClick={() => void run('changeStore', { id, onHand: true, expected: null })}
+        aria-label={`Got it: ${line.name}`}
+        onClick={() => void run('gotStore', gotFields(line, line.buy?.unit ?? null, line.buy?.amount ?? null))}
       >
         Got it
       </button>
-      <button type="button" className="words" aria-label={`Change: ${name}`} onClick={() => onChange(id)}>
+      <button type="button" aria-label={`Got it at a price: ${line.name}`} onClick={() => setGetting(line)}>
+        Got it at a price …
+      </button>
+      <button type="button" aria-label={`Ordered: ${line.name}, here on a day`} onClick={() => setOrdering(line.store)}>
+        Ordered: here on …
+      </button>
+      <button type="button" className="words" aria-label={`Change: ${line.name}`} onClick={() => onChange(line.store)}>
         Change
       </button>
     </>
@@ -54,27 +53,17 @@ export function ToGetList({ book, onChange }: { readonly book: Book; readonly on
       <RefusalLine refusal={refusal} />
       {lines.length > 0 && <p className="soft">{toGetAtAGlance(lines, today)}</p>}
       <ul>
-        {lines.map((line) => {
-          const { how, when } = toGetInWords(line, today);
-          const note = book.stores[line.store]?.note;
-          return (
-            <MarkedLine
-              key={line.store}
-              mark={line.late === null ? 'wait' : 'danger'}
-              {...(line.late === null ? {} : { said: 'late' })}
-              title={line.name}
-              note={
-                <>
-                  {capital(how)}.
-                  <NeededFor line={line} when={when} />
-                  {note && <span className="stores-for">{note}</span>}
-                </>
-              }
-            >
-              {answers(line.store, line.name)}
-            </MarkedLine>
-          );
-        })}
+        {lines.map((line) => (
+          <MarkedLine
+            key={line.store}
+            mark={line.late === null ? 'wait' : 'danger'}
+            {...(line.late === null ? {} : { said: 'late' })}
+            title={toGetName(line)}
+            note={<AboutLine book={book} line={line} today={today} />}
+          >
+            {answers(line)}
+          </MarkedLine>
+        ))}
         {others.map(([id, store]) => (
           <MarkedLine
             key={id}
@@ -89,30 +78,48 @@ export function ToGetList({ book, onChange }: { readonly book: Book; readonly on
               .filter(Boolean)
               .join(' · ')}
           >
-            {answers(id, store.name)}
+            {answers({ store: id, name: store.name, jobs: [], buy: null, price: null })}
           </MarkedLine>
         ))}
       </ul>
       {lines.length + others.length === 0 && (
-        <p className="soft">Nothing. A step that needs something not on hand puts it here.</p>
+        <p className="soft">Nothing. A step that needs something not on hand, or more than is there, puts it here.</p>
       )}
-      {ordering !== null && <OrderedSheet book={book} id={ordering} onClose={() => setOrdering(null)} />}
+      <Suspense fallback={null}>
+        {ordering !== null && <OrderedSheet book={book} id={ordering} onClose={() => setOrdering(null)} />}
+        {getting !== null && <GotSheet book={book} line={getting} onClose={() => setGetting(null)} />}
+      </Suspense>
     </div>
   );
 }
 
-/** When it is needed, and the jobs it is for, each to be opened. */
-function NeededFor({ line, when }: { readonly line: ReturnType<typeof toGet>[number]; readonly when: string | null }) {
+/** How it stands with it, when it is needed, the jobs it is for, where it is to be had, and where it then goes. */
+function AboutLine({ book, line, today }: { readonly book: Book; readonly line: ToGet; readonly today: string }) {
+  const { how, when } = toGetInWords(line, today);
+  const store = book.stores[line.store];
+  const kept = store === undefined ? null : keptInWords(book.stowages, store);
+  const having = [
+    line.from === null ? null : `from ${line.from}`,
+    line.price === null ? null : `about ${priceInWords(line.price, book.boat.currency ?? null)}`,
+    kept === null ? null : `kept ${kept}`,
+  ].filter((part) => part !== null);
   return (
-    <span className="stores-for">
-      {when === null ? 'For ' : `${capital(when)}, for `}
-      {line.jobs.map(({ job, title, inPlan }, index) => (
-        <span key={job}>
-          {index > 0 && ', '}
-          <a href={address('work', 'job', job)}>{title}</a>
-          {!inPlan && line.use !== null && ' (left out)'}
-        </span>
-      ))}
-    </span>
+    <>
+      {line.because !== null && <span className="stores-for">{capital(line.because)}.</span>}
+      {capital(how)}.
+      <span className="stores-for">
+        {when === null ? 'For ' : `${capital(when)}, for `}
+        {line.jobs.map(({ job, title, inPlan, takes }, index) => (
+          <span key={job}>
+            {index > 0 && ', '}
+            <a href={address('work', 'job', job)}>{title}</a>
+            {takes !== null && line.jobs.length > 1 && ` (${takes})`}
+            {!inPlan && line.use !== null && ' (left out)'}
+          </span>
+        ))}
+      </span>
+      {having.length > 0 && <span className="stores-for">{capital(having.join(', '))}.</span>}
+      {store?.note && <span className="stores-for">{store.note}</span>}
+    </>
   );
 }
