@@ -73,7 +73,7 @@ rubbing strake; rub rail; rubbing band; fender strake; gunwale; wale
 seacock; valve; tap; cock; ball valve
 through-hull; skin fitting; outlet; hull outlet; drain outlet
 drain; bung; plug; self-bailer; transom drain
-window; portlight; perspex; pane; glazing; port light; lens
+window; portlight; acrylic; pane; glazing; port light; lens
 hatch; forehatch; forward hatch; lid
 bunk; berth; settee; bed; wet bunk
 where does it come in; do not know from where; trace; find where; cannot find; nobody knows

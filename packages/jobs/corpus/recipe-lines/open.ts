@@ -30,7 +30,7 @@ export const openLines: readonly (readonly [line: string, recipe: string])[] = [
   ['the sink outlet tap is seized open', 'seacock'],
   ['plug in the transom lets water by', 'drain-ring'],
   ['the berth gets wet when it rains and I do not know from where', 'trace-leak'],
-  ['perspex in the coach roof dribbles', 'window-seal'],
+  ['plastic pane in the coach roof dribbles', 'window-seal'],
   ['the washboards have gone dull, two more coats', 'varnish-maintenance'],
   ['slime and mussels all over the underside', 'antifouling'],
   ['plate is rusting, wants coating', 'board-two-pot'],
