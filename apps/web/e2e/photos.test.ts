@@ -28,7 +28,7 @@ async function opened(size: typeof phone | typeof laptop): Promise<Page> {
   context.setDefaultTimeout(20_000);
   const today = new Date().toISOString().slice(0, 10);
   const book = bookOf(today, 'Dabchick', {
-    jobs: { plate: jobOf(today, 'Rebed the plate', { fitting: 'bow-cleat' }) },
+    jobs: { plate: jobOf(today, 'Rebed the plate', { fitting: 'plate-starboard' }) },
     steps: { 'plate-1': stepOf('plate', 0, 'Take it off', 20) },
   });
   const page = await openBook(context, book);

@@ -33,7 +33,7 @@ export function TimerLine({
   const found = timersOf(book, now).find(({ timer }) => timer.step === step && timer.wait === wait);
   if (found === undefined)
     return (
-      <>
+      <div className="timer-start">
         <button
           type="button"
           onClick={() => void run('startTimer', { step, wait, words, ends: new Date(ends()).toISOString() })}
@@ -41,7 +41,7 @@ export function TimerLine({
           {start}
         </button>
         <RefusalLine refusal={refusal} />
-      </>
+      </div>
     );
   const { id, timer, left_ms } = found;
   const clock = localAt(Date.parse(timer.ends), zoneOf(book)).clock;

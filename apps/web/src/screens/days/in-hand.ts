@@ -49,7 +49,8 @@ export function momentOf(problem: Problem, plan: Plan, now: Minute): Moment {
   return {
     first,
     beside,
-    curing: plan.waits.filter((w) => w.start <= now && w.finish > now).sort((a, b) => a.finish - b.finish),
+    // a step ticked within this minute ends at the next: its wait has begun
+    curing: plan.waits.filter((w) => w.start <= now + 1 && w.finish > now).sort((a, b) => a.finish - b.finish),
     next: open.filter((item) => item !== first && !beside.includes(item)),
   };
 }

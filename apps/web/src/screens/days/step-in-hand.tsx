@@ -1,5 +1,5 @@
 /** The step or set-up change in hand, readable at arm's length: what, where, cautions, what to have, the answers. */
-import { Suspense, useState } from 'react';
+import { Suspense, useEffect, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { conditionsInWords, setUpInWords } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
@@ -24,6 +24,11 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
   const { item, book, problem, now } = props;
   const [asked, setAsked] = useState<'done' | 'longer' | 'sky' | null>(null);
   const [leaving, setLeaving] = useState(false);
+  const asks = useRef<HTMLDivElement>(null);
+  // the answers stay in reach of the thumb: what one of them asks is brought beside them
+  useEffect(() => {
+    if (asked !== null) asks.current?.scrollIntoView({ block: 'nearest' });
+  }, [asked]);
   const { run, refusal } = useRun();
   const raining = problem.hours[Math.floor(now / 60)]?.rain ?? false;
   const underWay = isUnderWay(item);
@@ -76,11 +81,13 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
         )}
       </div>
       <RefusalLine refusal={refusal} />
-      {asked === 'done' && <DonePanel {...props} onClose={() => setAsked(null)} />}
-      {asked === 'longer' && item.kind === 'step' && (
-        <LongerPanel {...props} item={item} onClose={() => setAsked(null)} />
-      )}
-      {asked === 'sky' && <SkyPanel {...props} rain={!raining} onClose={() => setAsked(null)} />}
+      <div ref={asks} className="days-asked">
+        {asked === 'done' && <DonePanel {...props} onClose={() => setAsked(null)} />}
+        {asked === 'longer' && item.kind === 'step' && (
+          <LongerPanel {...props} item={item} onClose={() => setAsked(null)} />
+        )}
+        {asked === 'sky' && <SkyPanel {...props} rain={!raining} onClose={() => setAsked(null)} />}
+      </div>
       {item.kind === 'step' && <StepPhotos book={book} job={item.step.job} step={item.step.id} />}
       {leading && (
         <p>
