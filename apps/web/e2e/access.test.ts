@@ -70,6 +70,32 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       });
     },
   ],
+  [
+    'the end of a job',
+    '#/work',
+    async (page) => {
+      await firstJob(page);
+      await open('Job done')(page);
+      await page.locator('dialog').getByText('it held', { exact: true }).click();
+      await page.locator('dialog').getByRole('button', { name: 'The job is done' }).click();
+    },
+  ],
+  [
+    'a photograph',
+    '#/work',
+    async (page) => {
+      await firstJob(page);
+      const bytes = await page.evaluate(async () => {
+        const canvas = new OffscreenCanvas(400, 300);
+        canvas.getContext('2d')!.fillRect(20, 20, 100, 100);
+        return [...new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg' })).arrayBuffer())];
+      });
+      await page
+        .getByLabel('Photographs on this device')
+        .setInputFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(bytes) });
+      await open(/^Photograph, /)(page);
+    },
+  ],
   ['a walk-round', '#/work/walk-round'],
   [
     'a walk-round with what it proposes, some refused',

@@ -178,6 +178,22 @@ describe.each([
     await expect.poll(() => strip(page).count()).toBe(0);
     await page.getByRole('status').getByRole('button', { name: 'Undo' }).click();
     await named.waitFor();
+    // the fitting shows what was photographed on the jobs done to it, and takes photographs of its own
+    await page.goto(`${page.url().split('#')[0]}#/boat/zone/side-deck`);
+    await page.getByRole('button', { name: 'Change the fitting: Starboard shroud plate' }).click();
+    const fitting = page.getByRole('dialog', { name: /^Change the fitting/ });
+    await fitting.getByRole('button', { name: /Rust under the edge/ }).click();
+    const large = page.getByRole('dialog', { name: 'Photograph' });
+    await large.getByRole('img').waitFor();
+    await large.getByLabel('Words to it').fill('Rust under the edge, aft');
+    await large.getByRole('button', { name: 'Keep' }).click();
+    await large.waitFor({ state: 'hidden' });
+    await fitting.getByRole('button', { name: /Rust under the edge, aft/ }).waitFor();
+    await fitting
+      .getByLabel('Photographs on this device')
+      .setInputFiles(jpeg('plate.jpg', await picture(page, 500, 400)));
+    await expect.poll(() => fitting.getByRole('button', { name: /^Photograph, / }).count()).toBe(2);
+    await fitting.getByRole('button', { name: 'Close' }).click();
     const file = await page.evaluate(async () => [...(await globalThis.fettleBook!.boatFile())]);
     const { bytes } = await kept(page);
     const context = await browser.newContext({ viewport: size });

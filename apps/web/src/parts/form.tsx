@@ -30,6 +30,8 @@ export function Form({
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
+        // a sheet that this one stands over has a form of its own
+        event.stopPropagation();
         onKeep();
       }}
     >

@@ -1,5 +1,6 @@
 /** Photographs side by side; one is opened large with a tap. */
 import { Suspense, useState } from 'react';
+import { createPortal } from 'react-dom';
 import type { Book, Id } from '#boat-book';
 import { localAt } from '#units';
 import { dateInWords } from '../parts/in-words.ts';
@@ -23,11 +24,15 @@ export function PhotoStrip({ book, photos }: { readonly book: Book; readonly pho
           </li>
         ))}
       </ul>
-      {open !== null && book.photos[open] && (
-        <Suspense fallback={null}>
-          <PhotoSheet book={book} id={open} photo={book.photos[open]} onClose={() => setOpen(null)} />
-        </Suspense>
-      )}
+      {open !== null &&
+        book.photos[open] &&
+        // beside the page: the strip may stand in a form, and a form in a form is none
+        createPortal(
+          <Suspense fallback={null}>
+            <PhotoSheet book={book} id={open} photo={book.photos[open]} onClose={() => setOpen(null)} />
+          </Suspense>,
+          document.body,
+        )}
     </>
   );
 }

@@ -40,7 +40,9 @@ export default function TimersOver({ book }: { readonly book: Book }) {
     <div role="alert" className="timers-over">
       {over.map(({ id, timer }) => (
         <p key={id}>
-          <b>{wordsOf(book, id)}</b>, since {localAt(Date.parse(timer.ends), zoneOf(book)).clock}.{' '}
+          <span>
+            <b>{wordsOf(book, id)}</b>, since {localAt(Date.parse(timer.ends), zoneOf(book)).clock}.
+          </span>
           <button type="button" onClick={() => void run('stopTimer', { id })}>
             Heard
           </button>

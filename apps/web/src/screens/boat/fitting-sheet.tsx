@@ -4,6 +4,9 @@ import type { FormReading } from '../../parts/read-form.ts';
 import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
+import { PhotoStrip } from '../../photos/photo-strip.tsx';
+import { photosOf } from '../../photos/photos-of.ts';
+import { TakePhotos } from '../../photos/take-photos.tsx';
 
 type Name = 'name' | 'zone';
 
@@ -64,6 +67,12 @@ export default function FittingSheet({
           />
           <TextField label="Bedded with" value={draft.beddedWith} onChange={(text) => set('beddedWith', text)} />
           <TextField label="Note" rows={3} value={draft.note} onChange={(text) => set('note', text)} />
+          {id !== null && (
+            <>
+              <PhotoStrip book={book} photos={photosOf(book, { fitting: id })} />
+              <TakePhotos of={{ fitting: id }} ways={[{ name: 'Photograph it', shows: null }]} />
+            </>
+          )}
         </>
       )}
     </RecordSheet>
