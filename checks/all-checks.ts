@@ -6,6 +6,7 @@ import { otherFastenings } from './loads/other-fastenings.ts';
 import { otherGround } from './loads/other-ground.ts';
 import { otherHoist } from './loads/other-hoist.ts';
 import { otherRig } from './loads/other-rig.ts';
+import { otherDew } from './materials/other-dew.ts';
 import { otherIntegration } from './materials/other-integration.ts';
 import type { OtherCheck } from './other-check.ts';
 import { otherAcid } from './power/other-acid.ts';
@@ -50,6 +51,7 @@ export function runOthers(): OtherCheck[] {
     ...otherEphemeris(2026, 365),
     ...otherLight(2026),
     ...otherIntegration(2026, 1000),
+    ...otherDew(2026, 1000),
     ...otherAcid(),
     ...otherNights(2026, 110),
     ...otherSun(2026, 120),

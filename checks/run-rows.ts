@@ -106,6 +106,7 @@ const sameUnit: Readonly<Record<string, string>> = {
   'mm/24 h': 'mm',
   days: 'd',
   'm²/L': 'm²/l',
+  'm²/L per coat': 'm²/l',
   // asked for one square metre
   'kg/m²': 'kg',
   'kg/L': 'kg/l',

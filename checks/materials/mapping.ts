@@ -2,6 +2,7 @@ import { threadMappings, timberUnasked } from '../loads/fastening-mapping.ts';
 import { type Asking, type FamilyMapping, numberIn, type UnaskedFamily } from '../mapping.ts';
 import type { OutsideRow } from '../row.ts';
 import { beddingMappings, layUpMappings } from './bedding-mapping.ts';
+import { coatingMappings } from './coating-mapping.ts';
 import { metalMappings } from './metal-mapping.ts';
 
 type Inputs = Readonly<Record<string, unknown>>;
@@ -178,19 +179,12 @@ export const materialsMappings: readonly FamilyMapping[] = [
       pick: 'most humidity',
     }),
   },
+  ...coatingMappings,
   ...threadMappings,
   ...metalMappings,
 ];
 
-const none = (what: string) => `no question asks ${what} yet`;
 export const materialsUnasked: readonly UnaskedFamily[] = [
   { family: 'materials.galv.zincref', because: 'a note of the chart that does not go with its own figure for zinc' },
-  { family: 'materials.mekp', because: none('how much catalyst to add') },
-  ...['spread', 'coats'].map((family) => ({
-    family: `materials.${family}`,
-    because: 'a band of common practice: what the tin says is asked for',
-  })),
-  { family: 'materials.wood', because: none('how wet timber is') },
   ...timberUnasked,
-  { family: 'materials.sun', because: none('when to stop before the dew') },
 ];

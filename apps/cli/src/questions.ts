@@ -18,7 +18,15 @@ import {
   strengthQuestions,
   unmarkedQuestions,
 } from '#loads';
-import { amountQuestions, beddingQuestions, coatingQuestions, cureQuestions, metalsQuestions } from '#materials';
+import {
+  amountQuestions,
+  beddingQuestions,
+  coatingQuestions,
+  cureQuestions,
+  metalsQuestions,
+  mixingQuestions,
+  outdoorQuestions,
+} from '#materials';
 import { drawQuestions, nightQuestions } from '#power';
 import { airQuestions, clearSkyQuestions, slopeLightQuestions, sunlightQuestions, sunQuestions } from '#sky';
 import { solarQuestions } from '#solar';
@@ -38,6 +46,8 @@ export function questions(): readonly Question[] {
     ...coatingQuestions(),
     ...amountQuestions(),
     ...beddingQuestions(),
+    ...mixingQuestions(),
+    ...outdoorQuestions(),
     ...metalsQuestions(),
     // battery
     ...restQuestions(),

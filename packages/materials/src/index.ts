@@ -6,6 +6,7 @@ export { belowMinimum, cureFinish, curePerMinute } from './cure-finish.ts';
 export type { CureLaw, FigureFrom } from './cure-law.ts';
 export { cureLawOf, cureLaws, type FigureSource, type ProductLaw } from './cure-laws.ts';
 export { cureQuestions } from './cure-questions.ts';
+export { type DewHour, type EveningStop, eveningStop, nightSurface_C } from './evening-dew.ts';
 export { metalsQuestions } from './metals-questions.ts';
 export {
   assumedMostInCup_g,
@@ -22,6 +23,8 @@ export {
   potLives,
   pumpStrokes,
 } from './mixing.ts';
+export { mixingQuestions } from './mixing-questions.ts';
+export { outdoorQuestions } from './outdoor-questions.ts';
 export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reaction-rate.ts';
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
 export { type ShelfLife, shelfLifeOf } from './shelf-life.ts';
