@@ -29,6 +29,7 @@ import type {
   Consequence,
   Day,
   Fitting,
+  FittingBedding,
   Id,
   Job,
   JobDay,
@@ -106,6 +107,8 @@ export interface OperationFieldsByName {
   readonly addFitting: New<Fitting>;
   readonly changeFitting: Changed<Fitting>;
   readonly removeFitting: One;
+  /** what it was bedded, sealed or glued with; `on`: the day; `store`: what of the stores it was */
+  readonly bedFitting: FittingBedding & { readonly fitting: Id; readonly store?: Id | null; readonly who?: string };
   readonly addSetUp: New<SetUp>;
   readonly changeSetUp: Changed<SetUp>;
   readonly removeSetUp: One;
@@ -220,6 +223,15 @@ export interface OperationFieldsByName {
   readonly addStep: NewStep & { readonly job: Id };
   readonly changeStep: Changed<Omit<Step, 'job' | 'progress' | 'proof'>>;
   readonly removeStep: One;
+  /** what a step is bedded or glued with: a store of the book, or one put in with it and taken back with it */
+  readonly stepTakes: {
+    readonly step: Id;
+    readonly store: Id;
+    readonly put: StoreRecord | null;
+    /** in `unit`; null: not worked out */
+    readonly amount: number | null;
+    readonly unit: StoreUnit;
+  };
   /** `to`: its new place among the job's steps, counted from 0 */
   readonly moveStep: { readonly id: Id; readonly to: number };
   /** left out: started now, expected after its likely minutes, by the keeper */

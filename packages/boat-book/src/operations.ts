@@ -1,4 +1,5 @@
 /** All that can be done to a boat book: one list, which buttons, keys and commands share. */
+import { beddingOperations } from './bedding-operations.ts';
 import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
 import { dueOperations } from './due-operations.ts';
@@ -19,6 +20,7 @@ import { tinOperations } from './tin-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
+  ...beddingOperations,
   ...jobOperations,
   ...dayOperations,
   ...powerOperations,

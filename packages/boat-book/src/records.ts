@@ -138,8 +138,21 @@ export interface Fitting {
   readonly name: string;
   readonly zone: Id;
   readonly size: string;
+  /** in the keeper's words, as it is now; empty: not known */
   readonly beddedWith: string;
   readonly note: string;
+  /** when that was done, and as what work; null or left out: nobody wrote it down when it was */
+  readonly bedding?: FittingBedding | null;
+}
+
+/** How a fitting came to be bedded, sealed or glued as it is. */
+export interface FittingBedding {
+  /** a kind of #materials, `butyl-tape`; null: not said */
+  readonly kind: string | null;
+  /** as the keeper calls it: what stands on the tube */
+  readonly product: string;
+  readonly on: Day;
+  readonly job: Id | null;
 }
 
 /** One thing about the boat that is one way or another (the mast, the cover), and the work of changing it. */

@@ -26,7 +26,12 @@ const needs = (path: readonly (string | number)[], setUps: readonly SetUpNeedRec
 /** What each kind of record names. Fixed records name what was there when they were written, so none. */
 const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Reference[] } = {
   zones: (zone) => many('near', 'zones', zone.near),
-  fittings: (fitting) => one('zone', 'zones', fitting.zone),
+  fittings: (fitting) => [
+    ...one('zone', 'zones', fitting.zone),
+    ...(fitting.bedding?.job
+      ? [{ path: ['bedding', 'job'], collection: 'jobs' as const, id: fitting.bedding.job }]
+      : []),
+  ],
   setUps: (setUp) => setUp.changes.flatMap((change, i) => needs(['changes', i, 'setUps'], change.setUps)),
   batteries: (battery) => one('zone', 'zones', battery.zone),
   panels: (panel) => one('battery', 'batteries', panel.battery),

@@ -112,7 +112,21 @@ export const zoneSchema = z.strictObject({
   up: number(-10, 30),
 });
 
-export const fittingSchema = z.strictObject({ name: title, zone: id, size: text, beddedWith: text, note: text });
+export const fittingBeddingSchema = z.strictObject({
+  kind: z.nullable(id),
+  product: title,
+  on: day,
+  job: z.nullable(id),
+});
+
+export const fittingSchema = z.strictObject({
+  name: title,
+  zone: id,
+  size: text,
+  beddedWith: text,
+  note: text,
+  bedding: z.exactOptional(z.nullable(fittingBeddingSchema)),
+});
 
 export const setUpSchema = z.strictObject({
   name: title,

@@ -24,7 +24,7 @@ import {
 import { curePerMinute } from './cure-finish.ts';
 import { cureLawOf } from './cure-laws.ts';
 import { type BeddingKind, type Joint, materialSaid, touchOf } from './joint.ts';
-import { leastBead_mm } from './moving-joint.ts';
+import { leastBead_mm, movingJointKinds } from './moving-joint.ts';
 
 /** The question what to bed, seal, glue or fill a joint with. */
 export function choiceQuestion() {
@@ -157,7 +157,8 @@ export function choiceQuestion() {
           cautions,
         };
       }
-      const depth_mm = 1000 * given.in;
+      const set = setFigures(first.kind, 1000 * given.in, given.air, given.humidity);
+      const through = set.find(({ symbol }) => symbol === 'through')!;
       return {
         kind: 'found',
         results: [
@@ -175,7 +176,7 @@ export function choiceQuestion() {
           ...(first.width_mm === null
             ? []
             : [{ symbol: 'width', meaning: 'least room between the parts', value: first.width_mm, unit: 'mm' }]),
-          ...setFigures(first.kind, depth_mm, given.air, given.humidity),
+          ...set,
           {
             symbol: 'attacks',
             meaning: 'what it must not touch',
@@ -184,11 +185,31 @@ export function choiceQuestion() {
           },
         ],
         ...shown,
+        working: [
+          ...working,
+          ...(first.width_mm === null
+            ? []
+            : [
+                {
+                  symbol: 'width',
+                  meaning: 'least room between the parts',
+                  value: first.width_mm,
+                  unit: 'mm',
+                  formula: `${jointWide(first.kind)}·movement`,
+                },
+              ]),
+          { ...through, formula: 'by its cure law, in this weather all the while' },
+        ],
         cautions: [...first.mind, ...first.cautions, ...cautions],
       };
     },
   });
 }
+
+const jointWide = (kind: BeddingKind): number => {
+  const { moves } = beddingKinds[kind];
+  return moves === null ? 0 : movingJointKinds[moves].wide;
+};
 
 /** What to do where nothing does: the change that would help. */
 function insteadOf(joint: Joint, widenTo_mm: number | null): string {

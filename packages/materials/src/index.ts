@@ -1,4 +1,6 @@
 export { amountQuestions } from './amount-questions.ts';
+export { type BeddingChoice, beddingChoice, beddingNames } from './bedding-choice.ts';
+export { beddingKinds } from './bedding-kinds.ts';
 export { beddingQuestions } from './bedding-questions.ts';
 export { coatingMargin, leastDewMargin_C, mostCoatingHumidity_pct } from './coating-margin.ts';
 export { coatingQuestions } from './coating-questions.ts';
@@ -7,6 +9,7 @@ export type { CureLaw, FigureFrom } from './cure-law.ts';
 export { cureLawOf, cureLaws, type FigureSource, type ProductLaw } from './cure-laws.ts';
 export { cureQuestions } from './cure-questions.ts';
 export { type DewHour, type EveningStop, eveningStop, nightSurface_C } from './evening-dew.ts';
+export { type BeddingKind, type Joint, type JointMaterial, jointMaterialNames, materialSaid } from './joint.ts';
 export { metalsQuestions } from './metals-questions.ts';
 export {
   assumedMostInCup_g,

@@ -8,6 +8,7 @@ import { meaningName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
+import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
@@ -156,12 +157,7 @@ export function BoatPage() {
                 <MarkedLine
                   key={id}
                   title={fitting.name}
-                  note={[
-                    book.zones[fitting.zone]?.name,
-                    fitting.size,
-                    fitting.beddedWith && `bedded with ${fitting.beddedWith}`,
-                    fitting.note,
-                  ]
+                  note={[book.zones[fitting.zone]?.name, fitting.size, beddedInWords(fitting, today), fitting.note]
                     .filter(Boolean)
                     .join(' · ')}
                   figure={

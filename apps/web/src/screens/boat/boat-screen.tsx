@@ -10,6 +10,7 @@ const BatteryPage = onDemand(() => import('./battery/battery-page.tsx'));
 const CardPage = onDemand(() => import('./battery/card-page.tsx'));
 const ReadingsPage = onDemand(() => import('./readings/readings-page.tsx'));
 const LoadsScreen = onDemand(() => import('./loads/loads-screen.tsx'));
+const BeddingPage = onDemand(() => import('./bedding/bedding-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
@@ -34,6 +35,12 @@ export default function BoatScreen() {
     );
   if (page === 'circuits')
     return <Suspense fallback={null}>{id === 'outlet' ? <OutletPage /> : <CircuitsPage />}</Suspense>;
+  if (page === 'bedding')
+    return (
+      <Suspense fallback={null}>
+        <BeddingPage key={id} fitting={id ?? null} job={null} />
+      </Suspense>
+    );
   if (page === 'loads')
     return (
       <Suspense fallback={null}>

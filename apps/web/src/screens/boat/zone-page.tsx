@@ -5,6 +5,7 @@ import { countInWords, dateInWords, minutesInWords } from '../../parts/in-words.
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
+import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { limitsInWords, seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
 import { minutesLeft, openJobs, stepsOf } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -83,18 +84,25 @@ export default function ZonePage({ id }: { readonly id: Id }) {
           <MarkedLine
             key={fittingId}
             title={fitting.name}
-            note={[fitting.size, fitting.beddedWith && `bedded with ${fitting.beddedWith}`, fitting.note]
-              .filter(Boolean)
-              .join(' · ')}
+            note={[fitting.size, beddedInWords(fitting, today), fitting.note].filter(Boolean).join(' · ')}
             figure={
-              <button
-                type="button"
-                className="words"
-                aria-label={`Change the fitting: ${fitting.name}`}
-                onClick={() => setOpen({ sheet: 'fitting', id: fittingId })}
-              >
-                Change
-              </button>
+              <>
+                <a
+                  className="button words"
+                  aria-label={`Bedding of ${fitting.name}`}
+                  href={address('boat', 'bedding', fittingId)}
+                >
+                  Bedding
+                </a>
+                <button
+                  type="button"
+                  className="words"
+                  aria-label={`Change the fitting: ${fitting.name}`}
+                  onClick={() => setOpen({ sheet: 'fitting', id: fittingId })}
+                >
+                  Change
+                </button>
+              </>
             }
           />
         ))}

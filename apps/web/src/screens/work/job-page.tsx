@@ -6,6 +6,7 @@ import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWord
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
+import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { loadsOfJob } from '../../reading/loads-of-job.ts';
 import { minutesLeft, stepsOf, waitsFor } from '../../reading/open-work.ts';
 import { rigOfJob } from '../../reading/rig-of-job.ts';
@@ -78,9 +79,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
       <dl className="job-facts">
         <Fact name="where">{[zone?.name, fitting?.name].filter(Boolean).join(', ') || 'no zone given'}</Fact>
         {fitting && (fitting.size || fitting.beddedWith) && (
-          <Fact name="fitting">
-            {[fitting.size, fitting.beddedWith && `bedded with ${fitting.beddedWith}`].filter(Boolean).join(', ')}
-          </Fact>
+          <Fact name="fitting">{[fitting.size, beddedInWords(fitting, today)].filter(Boolean).join(', ')}</Fact>
         )}
         {job.due !== null && (
           <Fact name="by">
@@ -119,6 +118,11 @@ export default function JobPage({ id }: { readonly id: Id }) {
             </span>
           </Fact>
         )}
+        <Fact name="bedding">
+          <a className="button words" href={address('work', 'job', id, 'bedding')}>
+            What to bed it with
+          </a>
+        </Fact>
         <Fact name="put in">
           {dateInWords(job.opened, today)}
           {job.said && (
