@@ -2,6 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { askBedding } from './ask-bedding.ts';
 import { askCleat } from './ask-cleat.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
 
@@ -202,6 +203,22 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.locator('.boat-zone h1').waitFor();
     },
   ],
+  [
+    'what to bed a plate with',
+    '#/boat/bedding/plate-starboard',
+    async (page) => {
+      await askBedding(page);
+    },
+  ],
+  [
+    'bedding, some of it refused',
+    '#/boat/bedding/plate-starboard',
+    async (page) => {
+      await page.getByRole('button', { name: 'Find what does' }).click();
+      await page.getByText('Not worked out yet: see the marked fields.').waitFor();
+    },
+  ],
+  ['what it was bedded with', '#/boat/bedding/plate-starboard', open('Write down what it was bedded with')],
   [
     'fastenings that do not hold',
     '#/boat/loads/fastenings',

@@ -5,6 +5,7 @@
 import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { preview } from 'vite';
+import { askBedding } from './ask-bedding.ts';
 import { askCleat } from './ask-cleat.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
 
@@ -284,6 +285,31 @@ const shots: readonly Shot[] = [
     after: async (page) => {
       await askCleat(page);
       await page.locator('.fastened-answer').waitFor();
+    },
+  },
+  {
+    name: 'bedding',
+    at: '#/boat/bedding/plate-starboard',
+    after: askBedding,
+  },
+  {
+    name: 'bedding-of-job',
+    at: '#/work',
+    after: async (page) => {
+      await page
+        .getByRole('link', { name: /shroud plate/i })
+        .first()
+        .click();
+      await page.getByRole('link', { name: 'What to bed it with' }).click();
+      await askBedding(page);
+    },
+  },
+  {
+    name: 'bedded',
+    at: '#/boat/bedding/plate-starboard',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Write down what it was bedded with' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   { name: 'gauge-card', at: '#/boat/loads/gauge-card' },

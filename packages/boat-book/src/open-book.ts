@@ -180,14 +180,18 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
     tell(change);
   }
 
-  /** Every record that another names, as `remove collection id`, besides those named only by what is in `goes`. */
-  function namedBesides(goes: ReadonlySet<string>): Set<string> {
+  /**
+   * Every record that another names, as `remove collection id`, besides those named only by what is in `goes`. What is in
+   * `answered` is read with those fields.
+   */
+  function namedBesides(goes: ReadonlySet<string>, answered: ReadonlyMap<string, object>): Set<string> {
     const named = new Set<string>();
     for (const collection of collectionNames) {
       if (collections[collection].kept === 'fixed') continue;
       for (const [id, record] of records.all(collection)) {
         if (goes.has(`${collection} ${id}`)) continue;
-        for (const ref of referencesOf(collection, record as never)) {
+        const asLeft = { ...record, ...answered.get(`${collection} ${id}`) };
+        for (const ref of referencesOf(collection, asLeft as never)) {
           if (ref.collection !== collection || ref.id !== id) named.add(`remove ${ref.collection} ${ref.id}`);
         }
       }
@@ -207,7 +211,13 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
         kind === 'remove' ? [`${collection} ${id}`] : [],
       ),
     );
-    const inUse = goes.size > 0 ? namedBesides(goes) : new Set<string>();
+    const answered = new Map<string, object>();
+    for (const { change, holds } of last.changes) {
+      if (change.kind !== 'answer' || !holds(documents, current)) continue;
+      const key = `${change.collection} ${change.id}`;
+      answered.set(key, { ...answered.get(key), [change.field]: change.answers[0] });
+    }
+    const inUse = goes.size > 0 ? namedBesides(goes, answered) : new Set<string>();
     const change = documents.write((keys) => {
       for (const { change, holds } of last.changes) {
         if (inUse.has(`${change.kind} ${change.collection} ${change.id}`) || !holds(documents, current)) {

@@ -163,6 +163,7 @@ function movementReasons({ movement_mm, gap_mm }: Joint, moves: Parameters<typeo
       ];
 }
 
+/** What of a joint a kind sticks to only when it is prepared. */
 const primedParts = (kind: BeddingKind, joint: Joint) =>
   partsOf(joint).filter((material) => touchOf(kind, material).touch === 'primed');
 

@@ -124,7 +124,7 @@ export const beddingKinds: Readonly<Record<BeddingKind, BeddingProfile>> = {
     cautions: [],
   },
   'silicone-sealant': {
-    title: 'Silicone sealant, neutral cure',
+    title: 'Neutral-cure silicone sealant',
     product: 'silicone-sealant',
     moves: 'silicone',
     fills_mm: 20,
@@ -143,7 +143,7 @@ export const beddingKinds: Readonly<Record<BeddingKind, BeddingProfile>> = {
     cautions: [],
   },
   'acrylic-sealant': {
-    title: 'Acrylic or latex sealant, water-based',
+    title: 'Water-based acrylic sealant',
     product: 'acrylic-sealant',
     moves: 'latex',
     fills_mm: 10,
@@ -161,7 +161,7 @@ export const beddingKinds: Readonly<Record<BeddingKind, BeddingProfile>> = {
     cautions: [],
   },
   epoxy: {
-    title: 'Epoxy, unthickened',
+    title: 'Unthickened epoxy',
     product: 'epoxy-slow',
     moves: null,
     fills_mm: 0.5,
@@ -180,7 +180,7 @@ export const beddingKinds: Readonly<Record<BeddingKind, BeddingProfile>> = {
     cautions: [resin, 'Do not leave a full pot standing: it heats itself until it smokes.'],
   },
   'thickened-epoxy': {
-    title: 'Epoxy, thickened',
+    title: 'Thickened epoxy',
     product: 'epoxy-slow',
     moves: null,
     fills_mm: 30,
@@ -226,7 +226,7 @@ export const beddingKinds: Readonly<Record<BeddingKind, BeddingProfile>> = {
     cautions: [styrene, 'Sanding dust: a mask.'],
   },
   methacrylate: {
-    title: 'Methacrylate adhesive, two part',
+    title: 'Two-part methacrylate adhesive',
     product: 'methacrylate',
     moves: null,
     fills_mm: 5,

@@ -18,22 +18,20 @@ export function BeddingFields({
 }) {
   return (
     <>
-      <div className="field-grid">
-        <ChoiceField
-          label="One part is"
-          value={draft.a}
-          onChange={(value) => onChange('a', value)}
-          options={materials}
-          refused={faults.a}
-        />
-        <ChoiceField
-          label="The other part is"
-          value={draft.b}
-          onChange={(value) => onChange('b', value)}
-          options={materials}
-          refused={faults.b}
-        />
-      </div>
+      <ChoiceField
+        label="One part is"
+        value={draft.a}
+        onChange={(value) => onChange('a', value)}
+        options={materials}
+        refused={faults.a}
+      />
+      <ChoiceField
+        label="The other part is"
+        value={draft.b}
+        onChange={(value) => onChange('b', value)}
+        options={materials}
+        refused={faults.b}
+      />
       <PickField
         label="It is held by"
         value={draft.held}

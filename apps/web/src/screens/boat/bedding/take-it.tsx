@@ -22,7 +22,9 @@ export function TakeIt({
   readonly amount_ml: number | null;
 }) {
   const steps = stepsOf(book, job).filter(({ step }) => step.progress.kind !== 'done');
-  const likely = steps.filter(({ step }) => /\b(bed|rebed|seal|glue|stick|fill|draw)/i.test(step.title));
+  const likely = [/\b(re)?bed/i, /\b(seal|glue|stick|fill)/i].flatMap((says) =>
+    steps.filter(({ step: { title } }) => says.test(title)),
+  );
   const [step, setStep] = useState<Id | ''>((likely[0] ?? (steps.length === 1 ? steps[0] : undefined))?.id ?? '');
   const [kind, setKind] = useState<Does[number]['kind']>(does[0]!.kind);
   const [taken, setTaken] = useState<string | null>(null);
