@@ -1,5 +1,5 @@
-export { calendarEvents } from './calendar-of-book.ts';
 export { type BeddingAsked, type BeddingTold, beddingStore, beddingTold } from './bedding-told.ts';
+export { calendarEvents } from './calendar-of-book.ts';
 export { type CardFigure, type CardTable, type CardTold, cardTold } from './card-told.ts';
 export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';
 export { cautiousClimate } from './cautious-climate.ts';
