@@ -19,6 +19,7 @@ import {
   demoZones,
 } from './demo/boat.ts';
 import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './demo/days.ts';
+import { demoDueMeasures, demoDues, demoUses } from './demo/dues.ts';
 import { demoBoardHoists, demoHoistForces } from './demo/hoist.ts';
 import { belowJobs } from './demo/jobs-below.ts';
 import { hullJobs } from './demo/jobs-hull.ts';
@@ -84,9 +85,9 @@ export function demoBook(today: Day): Book {
     hoistForces: demoHoistForces(dates),
     papers: {},
     timers: {},
-    dues: {},
-    uses: {},
-    dueMeasures: {},
+    dues: demoDues(dates),
+    uses: demoUses(dates),
+    dueMeasures: demoDueMeasures(dates),
     seasonTicks: {},
     photos: {},
     plans: {},

@@ -9,6 +9,9 @@ export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
 export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
+export { dueJob, duesToMake } from './due-job.ts';
+export { type DueOfBook, duesOfBook, recipeOfDue } from './due-of-book.ts';
+export { dueAway, dueBesideOuting, dueCautionsOf, dueDay, dueParts, dueUsual, dueWhen } from './dues-told.ts';
 export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
 export { type FollowUpTold, followUpsOf } from './follow-ups.ts';
 export { fibreInWords, type GroundFigure, rodeLength_m } from './ground-figures.ts';
@@ -80,6 +83,7 @@ export {
   screwsTold,
   type TableFigure,
 } from './screw-told.ts';
+export { type SeasonLine, type SeasonName, seasonJob, seasonList, seasonYear } from './season-list.ts';
 export {
   type FoundWindow,
   jobsByWeight,

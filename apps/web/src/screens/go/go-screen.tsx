@@ -4,12 +4,34 @@ import type { Id } from '#boat-book';
 import { onDemand } from '../../parts/on-demand.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
+import { address, useRoute } from '../../shell/route.ts';
 import './go.css';
 import { OutingSection } from './outing-section.tsx';
 
+const DuesPage = onDemand(() => import('./dues/dues-page.tsx'));
+const DuePage = onDemand(() => import('./dues/due-page.tsx'));
+const SeasonPage = onDemand(() => import('./dues/season-page.tsx'));
 const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
 export default function GoScreen() {
+  const { rest } = useRoute();
+  const [page, id] = rest;
+  if (page === 'dues' || (page === 'season' && (id === 'lay-up' || id === 'fit-out')))
+    return (
+      <Suspense fallback={<p className="soft">Opening.</p>}>
+        {page === 'season' ? (
+          <SeasonPage key={id} list={id as 'lay-up' | 'fit-out'} />
+        ) : id === undefined ? (
+          <DuesPage />
+        ) : (
+          <DuePage key={id} id={id} />
+        )}
+      </Suspense>
+    );
+  return <Outings />;
+}
+
+function Outings() {
   const book = useOpenBook();
   const today = todayAt(book);
   const [open, setOpen] = useState<{ readonly id: Id | null } | null>(null);
@@ -24,6 +46,11 @@ export default function GoScreen() {
           Add an outing
         </button>
       </div>
+      <p>
+        <a className="button words" href={address('go', 'dues')}>
+          What falls due, and what she was used for
+        </a>
+      </p>
       {ahead.length === 0 && (
         <p>
           No outing is ahead. Put in the next sail with its date: the jobs it needs then have a day they must be done

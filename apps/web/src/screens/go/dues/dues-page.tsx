@@ -1,0 +1,138 @@
+/** What falls due: by date, by use and by what was measured, with what makes each due. */
+import { Suspense, useMemo, useState } from 'react';
+import { type DueOfBook, dueBesideOuting, dueJob, dueParts, duesOfBook, duesToMake, dueWhen } from '#reckoning';
+import { countInWords } from '../../../parts/in-words.ts';
+import { MarkedLine } from '../../../parts/marked-line.tsx';
+import { onDemand } from '../../../parts/on-demand.ts';
+import { useRun } from '../../../parts/use-run.ts';
+import { todayAt } from '../../../reading/today.ts';
+import { useOpenBook } from '../../../reading/use-open-book.ts';
+import { address } from '../../../shell/route.ts';
+import { DueLine } from './due-line.tsx';
+import './dues.css';
+import { UsedPart } from './used-part.tsx';
+
+const DueSheet = onDemand(() => import('./due-sheet.tsx'));
+
+const stages = [
+  ['past', 'Past'],
+  ['soon', 'Soon: time to plan it and get what it needs'],
+  ['later', 'Later'],
+  ['not known', 'Not known when'],
+] as const;
+
+export default function DuesPage() {
+  const book = useOpenBook();
+  const today = todayAt(book);
+  const dues = useMemo(() => duesOfBook(book, today), [book, today]);
+  const [adding, setAdding] = useState(false);
+  const { run, refusal } = useRun();
+  const toMake = duesToMake(dues);
+  const makeAll = async () => {
+    for (const dueOf of toMake) {
+      const outcome = await run('makeJobOfDue', dueJob(book, dueOf, today));
+      if (outcome.kind === 'refused') return;
+    }
+  };
+  return (
+    <div className="dues">
+      <p>
+        <a className="button words" href={address('go')}>
+          Go
+        </a>
+      </p>
+      <div className="go-top">
+        <h1>What falls due</h1>
+        <button type="button" onClick={() => setAdding(true)}>
+          Add a due
+        </button>
+      </div>
+      <UsedPart book={book} today={today} />
+      {toMake.length > 0 && (
+        <p className="dues-make">
+          <span>
+            {toMake.length === 1 ? 'One of them wants' : `${toMake.length} of them want`} a job now, so that it can be
+            planned and its stores got.
+          </span>
+          <button type="button" className="main" onClick={() => void makeAll()}>
+            {toMake.length === 1 ? 'Make the job' : `Make the ${countInWords(toMake.length, 'job')}`}
+          </button>
+        </p>
+      )}
+      {refusal && (
+        <p role="alert">
+          {refusal.wrong}; {refusal.right}.
+        </p>
+      )}
+      {dues.length === 0 && (
+        <p>Nothing comes round yet. Put in what has a date, an interval, a use or a limit: flares, bearings, a zinc.</p>
+      )}
+      {stages.map(([stage, title]) => {
+        const here = dues.filter((each) => each.stage === stage);
+        if (here.length === 0) return null;
+        return (
+          <section key={stage} aria-labelledby={`dues-${stage.replace(' ', '-')}`}>
+            <h2 id={`dues-${stage.replace(' ', '-')}`}>{title}</h2>
+            <ul>
+              {here.map((dueOf) => (
+                <OneDue key={dueOf.id} dueOf={dueOf} today={today} beside={dueBesideOuting(dueOf, book, today)} />
+              ))}
+            </ul>
+          </section>
+        );
+      })}
+      <h2>The ends of the season</h2>
+      <ul>
+        <MarkedLine
+          href={address('go', 'season', 'fit-out')}
+          title="Fit-out"
+          note="before she goes in: a list of what she has"
+        />
+        <MarkedLine
+          href={address('go', 'season', 'lay-up')}
+          title="Lay-up"
+          note="before the winter: a list of what she has"
+        />
+      </ul>
+      <p className="small soft">
+        Usual intervals are custom of the trade, not law. A date printed on the thing, its maker and the law where you
+        sail come first; what you see at the boat comes before all.
+      </p>
+      <p className="dues-print">
+        <button type="button" onClick={() => print()}>
+          Print
+        </button>
+      </p>
+      <Suspense fallback={null}>
+        {adding && <DueSheet book={book} id={null} onClose={() => setAdding(false)} />}
+      </Suspense>
+    </div>
+  );
+}
+
+function OneDue({
+  dueOf,
+  today,
+  beside,
+}: {
+  readonly dueOf: DueOfBook;
+  readonly today: string;
+  readonly beside: string | null;
+}) {
+  const { id, due, stage, job } = dueOf;
+  return (
+    <MarkedLine
+      mark={stage === 'past' || stage === 'soon' ? due.consequence : null}
+      href={address('go', 'dues', id)}
+      title={due.title}
+      note={
+        <>
+          {dueWhen(dueOf, today)} {stage === 'later' ? '' : (dueParts(dueOf, today)[0] ?? '')}
+          {stage !== 'past' && beside !== null && ` ${beside}`}
+          {job !== null && ' Its job stands under Work.'}
+          <DueLine dueOf={dueOf} today={today} />
+        </>
+      }
+    />
+  );
+}

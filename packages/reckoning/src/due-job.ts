@@ -1,0 +1,38 @@
+/** A due made into a job by its recipe, in good time, once. */
+import { type Book, contentId, type OperationFields } from '#boat-book';
+import { type DueOfBook, recipeOfDue } from './due-of-book.ts';
+import { dueWhy } from './dues-told.ts';
+import { recipeTaken, zoneOfRecipe } from './recipe-job.ts';
+
+/**
+ * What `makeJobOfDue` is told. The ids of the job, its steps and its stores are made of the due and of how often it has
+ * been answered before, so that two devices that make the same job apart have made one.
+ */
+export function dueJob(book: Book, dueOf: DueOfBook, today: string): OperationFields<'makeJobOfDue'> {
+  const { id, due, falls } = dueOf;
+  const answered = Object.values(book.jobs).filter(({ fromDue }) => fromDue === id).length;
+  let made = 0;
+  const newId = () => `due-${contentId({ due: id, answered, nth: ++made })}`;
+  const recipe = recipeOfDue(book, due);
+  const day = falls.day?.likely ?? null;
+  const job = {
+    title: due.title,
+    consequence: due.consequence,
+    zone: due.zone ?? (recipe === null ? null : zoneOfRecipe(recipe, book)),
+    fitting: due.fitting,
+    // a day that is past can be met by no plan; that it is past stands in the reason
+    due: day !== null && day >= today ? day : null,
+    why: dueWhy(dueOf, today),
+    ...(due.recipe === null || recipe === null ? {} : { recipe: due.recipe }),
+  };
+  if (recipe === null)
+    return { due: id, tools: [], mixes: [], stores: [], job: { ...job, id: newId(), note: due.note } };
+  const jobId = newId();
+  const { take } = recipeTaken(recipe, book, { job, sizes: {}, newId });
+  return { due: id, ...take, job: { ...take.job, id: jobId } };
+}
+
+/** The dues that are past, or come within the days it takes to plan them, and have no job yet. */
+export function duesToMake(dues: readonly DueOfBook[]): readonly DueOfBook[] {
+  return dues.filter(({ stage, job }) => (stage === 'past' || stage === 'soon') && job === null);
+}

@@ -1,0 +1,98 @@
+/** What falls due of a boat book: each due's rule with the uses, outings and measures that bear on it. */
+import type { Book, DueRecord, Id } from '#boat-book';
+import { type DueStage, dueStage, type FallsDue, fallsDue, type UseAhead } from '#dues';
+import { type Recipe, recipes } from '#jobs';
+import { recipeTaken } from './recipe-job.ts';
+
+/** Days to find the hours for a job once it is known: our judgement, two weekends. [d] */
+export const assumedToPlan_d = 14;
+/** Days to get a thing whose own are not known: our judgement. [d] */
+export const assumedToGet_d = 7;
+
+export interface DueOfBook {
+  readonly id: Id;
+  readonly due: DueRecord;
+  readonly falls: FallsDue;
+  readonly stage: DueStage;
+  /** when it was last done, and what says so; null: not known */
+  readonly since: { readonly on: string; readonly by: 'job' | 'keeper' } | null;
+  /** days it takes to plan it and to get what it needs */
+  readonly lead_d: number;
+  /** what takes the longest to get, and its days; null: all is on hand, or nothing is asked */
+  readonly waitsFor: { readonly name: string; readonly days: number; readonly known: boolean } | null;
+  /** the open job of it */
+  readonly job: Id | null;
+}
+
+/** Every due of the book, the first to fall due first; those that say no day last, by name. */
+export function duesOfBook(book: Book, today: string): readonly DueOfBook[] {
+  const ahead = usesAhead(book, today);
+  const uses = Object.values(book.uses);
+  return Object.entries(book.dues)
+    .map(([id, due]): DueOfBook => {
+      const since = lastDoneOf(book, id, due);
+      const falls = fallsDue({
+        rule: due,
+        since: since?.on ?? null,
+        today,
+        uses,
+        ahead,
+        measured: Object.values(book.dueMeasures).filter((measure) => measure.due === id),
+      });
+      const waitsFor = longestToGet(book, due);
+      const lead_d = assumedToPlan_d + (waitsFor?.days ?? 0);
+      const job = Object.entries(book.jobs).find(([, { fromDue, state }]) => fromDue === id && state === 'open');
+      return { id, due, falls, stage: dueStage(falls, today, lead_d), since, lead_d, waitsFor, job: job?.[0] ?? null };
+    })
+    .sort(
+      (a, b) =>
+        (a.falls.day?.likely ?? '9').localeCompare(b.falls.day?.likely ?? '9') ||
+        a.due.title.localeCompare(b.due.title),
+    );
+}
+
+/** The recipe that answers a due: the keeper's own before the house's; null where there is none. */
+export function recipeOfDue(book: Book, { recipe }: DueRecord): Recipe | null {
+  if (recipe === null) return null;
+  const house: Readonly<Record<string, Recipe>> = recipes;
+  return book.recipes[recipe] ?? (Object.hasOwn(house, recipe) ? house[recipe]! : null);
+}
+
+/** The later of what the keeper says and what a job of it that was done says. */
+function lastDoneOf(book: Book, id: Id, { lastDone }: DueRecord): DueOfBook['since'] {
+  const byJob = Object.values(book.jobs)
+    .flatMap((job) => (job.fromDue === id && job.state === 'done' && job.closed !== null ? [job.closed] : []))
+    .sort()
+    .at(-1);
+  if (byJob !== undefined && (lastDone === null || byJob >= lastDone)) return { on: byJob, by: 'job' };
+  return lastDone === null ? null : { on: lastDone, by: 'keeper' };
+}
+
+/** What the outings ahead are sure to bring: one sail each, and its nights. Tows and launches are not known of them. */
+function usesAhead(book: Book, today: string): UseAhead[] {
+  return Object.values(book.outings)
+    .filter(({ date }) => date >= today)
+    .flatMap(({ date, nights }): UseAhead[] => [
+      { on: date, use: 'sail', count: 1 },
+      ...(nights > 0 ? [{ on: date, use: 'night', count: nights } as const] : []),
+    ]);
+}
+
+function longestToGet(book: Book, due: DueRecord): DueOfBook['waitsFor'] {
+  const recipe = recipeOfDue(book, due);
+  if (recipe === null) return null;
+  let made = 0;
+  const { stores } = recipeTaken(recipe, book, {
+    job: { title: due.title, consequence: due.consequence, zone: due.zone },
+    sizes: {},
+    newId: () => `lead-${++made}`,
+  });
+  return stores.reduce<DueOfBook['waitsFor']>((longest, { name, store }) => {
+    const kept = store === null ? null : book.stores[store];
+    if (kept?.onHand) return longest;
+    const days = kept?.lead_days ?? assumedToGet_d;
+    return longest === null || days > longest.days
+      ? { name, days, known: kept?.lead_days !== null && kept?.lead_days !== undefined }
+      : longest;
+  }, null);
+}
