@@ -121,6 +121,7 @@ export {
 } from './told-line.ts';
 export { type TunedMinutes, tunedInWords, tunerOf } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
+export { waitCourseInWords } from './wait-told.ts';
 export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
 export { assumedWilling, liesAt, type WillingHours } from './window-hours.ts';
 export { type WindowWords, windowInWords } from './window-in-words.ts';

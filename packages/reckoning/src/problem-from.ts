@@ -16,6 +16,7 @@ import { storesToPlan } from './plan-stores.ts';
 import { planTools } from './plan-tools.ts';
 import { plannedSteps } from './planned-steps.ts';
 import { dayInWords } from './when-in-words.ts';
+import { withTins } from './with-tins.ts';
 
 const msInMinute = 60_000;
 const msInHour = 3_600_000;
@@ -44,9 +45,10 @@ export type PlanMatter =
  * @throws RangeError  where a day, clock time or instant of the book cannot be read (a checked book has none)
  */
 export function problemFrom(
-  book: Book,
+  written: Book,
   { now, afresh = false }: { readonly now: At; readonly afresh?: boolean },
 ): PlanMatter {
+  const book = withTins(written);
   const nowMs = Date.parse(now);
   if (Number.isNaN(nowMs)) throw new RangeError(`now must be an instant such as 2026-05-09T10:40:00Z, got '${now}'`);
   const dated = datedJobDays(book);

@@ -10,6 +10,7 @@ import {
   setUpInWords,
   stepReasonsInWords,
   storeOfLine,
+  waitCourseInWords,
 } from '#reckoning';
 import type { Minute, Plan, PlannedChange, PlannedStep, Problem, ProblemStep } from '#workplan';
 import { capital, dayInWords, listInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -127,9 +128,9 @@ function StepWorking({
       {waits.length > 0 && (
         <Part title="Then it waits">
           {waits.map((wait) => {
-            const title = step.waits.find((w) => w.id === wait.wait)?.title ?? 'wait';
-            const cold = wait.tooCold ? ' It meets hours below its minimum and may never reach its strength.' : '';
-            return `${capital(title)}: until ${whenInWords(problem, wait.finish, wait.start)}.${cold}`;
+            const stated = step.waits.find((w) => w.id === wait.wait);
+            const until = `${capital(stated?.title ?? 'wait')}: until ${whenInWords(problem, wait.finish, wait.start)}.`;
+            return [until, ...(stated ? waitCourseInWords(stated, wait, problem) : [])].join(' ');
           })}
         </Part>
       )}

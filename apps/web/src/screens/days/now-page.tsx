@@ -1,7 +1,8 @@
 /** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
 import { Suspense, useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import type { Problem } from '#workplan';
+import { waitCourseInWords } from '#reckoning';
+import type { PlannedWait, Problem } from '#workplan';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -90,6 +91,7 @@ export default function NowPage() {
                     {stepTitle(problem, wait.step)}; until {whenInWords(problem, wait.finish, now)}
                     {wait.tooCold ? '; too cold for part of it, it may never reach its strength' : ''}
                   </span>
+                  <span className="small soft">{courseOf(problem, wait).join(' ')}</span>
                 </span>
                 <b>{leftInWords(wait.finish - now)}</b>
                 {wait.tooCold || (
@@ -139,6 +141,12 @@ export default function NowPage() {
 /** `2 h 50`; whole days from two on */
 function leftInWords(minutes: number): string {
   return minutes < 2 * 1440 ? minutesInWords(minutes) : countInWords(Math.round(minutes / 1440), 'day');
+}
+
+/** What it takes as its product says, and how the cold lengthens it. */
+function courseOf(problem: Problem, wait: PlannedWait): readonly string[] {
+  const stated = problem.steps.find(({ id }) => id === wait.step)?.waits.find(({ id }) => id === wait.wait);
+  return stated ? waitCourseInWords(stated, wait, problem) : [];
 }
 
 function stepTitle(problem: Problem, id: string): string {
