@@ -97,6 +97,10 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await open(/^Photograph, /)(page);
     },
   ],
+  ['recipes', '#/work/recipes'],
+  ['a recipe', '#/work/recipe/rebed-shroud-plate'],
+  ['a recipe: change it', '#/work/recipe/rebed-shroud-plate', open('Change')],
+  ['a recipe: change a step', '#/work/recipe/rebed-shroud-plate', open('Change step 5')],
   ['a walk-round', '#/work/walk-round'],
   [
     'a walk-round with what it proposes, some refused',

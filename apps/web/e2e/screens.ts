@@ -97,6 +97,24 @@ const shots: readonly Shot[] = [
       await page.waitForTimeout(100);
     },
   },
+  { name: 'recipes', at: '#/work/recipes' },
+  { name: 'recipe', at: '#/work/recipe/rebed-shroud-plate' },
+  {
+    name: 'recipe-change',
+    at: '#/work/recipe/rebed-shroud-plate',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change', exact: true }).first().click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'recipe-step',
+    at: '#/work/recipe/rebed-shroud-plate',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change step 5' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
   { name: 'walk-round', at: '#/work/walk-round' },
   {
     name: 'walk-round-read',

@@ -62,11 +62,11 @@ describe.each([
     expect(await page.locator('.job-step').count()).toBe(6);
     await page.getByText('Plugs harden').first().waitFor();
     await page
-      .getByText(/Bolts and nuts for the shroud plate, A4, 4, not in stores/)
+      .getByText(/Bolts and nuts for the shroud plate, A4, not in stores/)
       .first()
       .waitFor();
     await page.screenshot({ path: `${pictures}recipe-job-${name}.png`, fullPage: true });
     await page.goto(`${inject('address')}#/stores`);
-    await page.getByText('Bolts and nuts for the shroud plate, A4, 4').first().waitFor();
+    await page.getByText('Bolts and nuts for the shroud plate, A4').first().waitFor();
   });
 });

@@ -1,6 +1,6 @@
 /** Operations on recipes of the keeper's own, and on the jobs that come of a recipe. */
 import { z } from 'zod/mini';
-import type { AmountRule } from '#jobs';
+import { asksOf } from '#jobs';
 import { plainThree } from './boat-operations.ts';
 import { type Edit, refuse } from './edit.ts';
 import { id, list } from './field-schemas.ts';
@@ -13,13 +13,6 @@ import type { Id } from './records.ts';
 import { mixSchema } from './schemas.ts';
 import { storeSchema, toolSchema } from './store-schemas.ts';
 
-/** The sizes that an amount hangs on. */
-function asksOf(amount: AmountRule): readonly string[] {
-  if (amount.kind === 'each') return [amount.of];
-  if (amount.kind === 'set') return [];
-  return Object.values(amount.inputs).flatMap((input) => (input.from === 'asked' ? [input.ask] : []));
-}
-
 /** Refuses a recipe that hangs on a size nobody is asked for, or a second one in the place of the same recipe of the house. */
 function checkRecipe(recipe: RecipeRecord, edit: Edit, recipeId: Id): void {
   const asked = recipe.asks.map((ask) => ask.id);
@@ -27,12 +20,12 @@ function checkRecipe(recipe: RecipeRecord, edit: Edit, recipeId: Id): void {
   for (const { low, high, words } of recipe.asks)
     if (low > high) refuse('asks', `${asGiven(words)} is from ${low} to ${high}`, 'the least first, then the most');
   for (const step of [...recipe.steps, recipe.proof.step])
-    for (const { name, amount, size } of step.stores)
-      for (const ask of [...asksOf(amount), ...(size === null ? [] : [size])])
+    for (const store of step.stores)
+      for (const ask of asksOf(store))
         if (!asked.includes(ask))
           refuse(
             'steps',
-            `the amount of ${asGiven(name)} hangs on ${asGiven(ask)}, which is not asked for`,
+            `the amount of ${asGiven(store.name)} hangs on ${asGiven(ask)}, which is not asked for`,
             'one of the sizes that are asked for',
           );
   if (recipe.standsFor === null) return;

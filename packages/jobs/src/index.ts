@@ -25,4 +25,5 @@ export type {
   RecipeStore,
   RecipeWait,
 } from './recipe.ts';
+export { asksOf } from './recipe.ts';
 export type { Proposal, WalkRound } from './walk-round.ts';

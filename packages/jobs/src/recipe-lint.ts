@@ -1,4 +1,4 @@
-import type { AmountRule, Recipe, RecipeStep } from './recipe.ts';
+import { asksOf, type Recipe, type RecipeStep } from './recipe.ts';
 
 /** What is wrong with a recipe, where, and what would be right. */
 export interface RecipeFault {
@@ -122,7 +122,7 @@ function askFaults(recipe: Recipe): RecipeFault[] {
             wrong: `it is to be known by ‘${word}’, which its name has not`,
             right: 'words of its name',
           });
-      for (const ask of [...asksOf(amount), ...(size === null ? [] : [size])]) {
+      for (const ask of asksOf({ amount, size })) {
         used.add(ask);
         if (!known.has(ask))
           faults.push({
@@ -139,13 +139,6 @@ function askFaults(recipe: Recipe): RecipeFault[] {
       faults.push({ where: `asks, ‘${id}’`, wrong: `${low} to ${high} is no range`, right: 'the least first' });
   }
   return faults;
-}
-
-/** The sizes that an amount hangs on. */
-export function asksOf(amount: AmountRule): string[] {
-  if (amount.kind === 'each') return [amount.of];
-  if (amount.kind === 'set') return [];
-  return Object.values(amount.inputs).flatMap((input) => (input.from === 'asked' ? [input.ask] : []));
 }
 
 function wordFaults(recipe: Recipe): RecipeFault[] {

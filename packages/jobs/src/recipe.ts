@@ -146,6 +146,14 @@ export interface RecipeStore {
   readonly pack: { readonly holds: number; readonly word: string } | null;
 }
 
+/** The ids of the sizes that a thing, or how much of it, hangs on. */
+export function asksOf({ amount, size }: Pick<RecipeStore, 'amount' | 'size'>): string[] {
+  const own = size === null ? [] : [size];
+  if (amount.kind === 'each') return [amount.of, ...own];
+  if (amount.kind === 'set') return own;
+  return [...Object.values(amount.inputs).flatMap((input) => (input.from === 'asked' ? [input.ask] : [])), ...own];
+}
+
 /** How much of a thing it takes. Data: what it says is worked out where the questions are known. */
 export type AmountRule =
   /** so many for each of what is asked, and spares over */

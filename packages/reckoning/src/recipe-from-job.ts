@@ -1,15 +1,16 @@
 /** A recipe made from a job that was done: its steps with the minutes they really took, and all they asked for. */
 import type { Book, Id, Job, RecipeRecord, SetUpNeedRecord, Step, WaitRecord } from '#boat-book';
-import type {
-  Recipe,
-  RecipeAsk,
-  RecipeFollowUp,
-  RecipeLaw,
-  RecipeProof,
-  RecipeSetUp,
-  RecipeStep,
-  RecipeStore,
-  RecipeWait,
+import {
+  asksOf,
+  type Recipe,
+  type RecipeAsk,
+  type RecipeFollowUp,
+  type RecipeLaw,
+  type RecipeProof,
+  type RecipeSetUp,
+  type RecipeStep,
+  type RecipeStore,
+  type RecipeWait,
 } from '#jobs';
 import { cureLaws } from '#materials';
 import { daysBetween } from '#units';
@@ -113,16 +114,8 @@ function recipeStep(
 ): RecipeStep {
   const same = origin && [...origin.steps, origin.proof.step].find(({ title }) => title === step.title);
   const stores = same?.stores ?? storesOf(book, job, step, asks);
-  for (const { amount, size } of same?.stores ?? []) {
-    const hangsOn = [
-      ...(amount.kind === 'each' ? [amount.of] : []),
-      ...(amount.kind === 'question'
-        ? Object.values(amount.inputs).flatMap((input) => (input.from === 'asked' ? [input.ask] : []))
-        : []),
-      ...(size === null ? [] : [size]),
-    ];
-    for (const ask of origin!.asks) if (hangsOn.includes(ask.id)) asks.set(ask.id, ask);
-  }
+  const hangsOn = new Set(same?.stores.flatMap(asksOf));
+  for (const ask of origin?.asks ?? []) if (hangsOn.has(ask.id)) asks.set(ask.id, ask);
   const mix = step.mix === null ? undefined : book.mixes[step.mix];
   const follow = before === null ? undefined : step.follows?.find((each) => each.step === before[0]);
   return {

@@ -24,9 +24,11 @@ const StepSheet = onDemand(() => import('./step-sheet.tsx'));
 const NextWindow = onDemand(() => import('../days/next-window.tsx'));
 const FinishSheet = onDemand(() => import('./finish-sheet.tsx'));
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
+const RecipeFromJobSheet = onDemand(() => import('./recipe-from-job-sheet.tsx'));
+const JobFollowUps = onDemand(() => import('./job-follow-ups.tsx'));
 
 type Open =
-  | { readonly sheet: 'job' | 'rig' | 'hold' | 'finish' }
+  | { readonly sheet: 'job' | 'rig' | 'hold' | 'finish' | 'recipe' }
   | { readonly sheet: 'step'; readonly step: Id | null };
 
 export default function JobPage({ id }: { readonly id: Id }) {
@@ -168,9 +170,16 @@ export default function JobPage({ id }: { readonly id: Id }) {
             </button>
           </>
         ) : (
-          <button type="button" className="main" onClick={() => void run('reopenJob', { id })}>
-            Open it again
-          </button>
+          <>
+            <button type="button" className="main" onClick={() => void run('reopenJob', { id })}>
+              Open it again
+            </button>
+            {job.state === 'done' && steps.length > 0 && (
+              <button type="button" onClick={() => setOpen({ sheet: 'recipe' })}>
+                Make a recipe of it
+              </button>
+            )}
+          </>
         )}
       </div>
       {job.state === 'open' && openSteps > 0 && steps.length > 0 && (
@@ -180,6 +189,11 @@ export default function JobPage({ id }: { readonly id: Id }) {
       )}
       <RefusalLine refusal={refusal} />
       <JobRigs book={book} job={id} today={today} />
+      {(job.recipe || job.followsJob || job.writeDown || job.followUps) && (
+        <Suspense fallback={null}>
+          <JobFollowUps book={book} id={id} today={today} />
+        </Suspense>
+      )}
       <section aria-labelledby="job-steps">
         <div className="job-steps-head">
           <h2 id="job-steps">Steps</h2>
@@ -211,6 +225,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
         </Suspense>
       )}
       <Suspense fallback={null}>
+        {open?.sheet === 'recipe' && <RecipeFromJobSheet book={book} job={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'hold' && <HoldSheet book={book} job={id} onClose={() => setOpen(null)} />}
         {open?.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={() => setOpen(null)} />}

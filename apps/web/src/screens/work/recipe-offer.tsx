@@ -1,14 +1,14 @@
 /** Recipes that a line may want: one is taken for this boat, with its sizes, stores and tools, before the job goes in. */
 import { useEffect, useMemo, useState } from 'react';
 import type { OperationFields } from '#boat-book';
-import { type Recipe, type RecipeId, recipes, recipesFor } from '#jobs';
-import { recipeTaken, zoneOfRecipe } from '#reckoning';
+import { type Recipe, recipesFor } from '#jobs';
+import { recipesOfBook, recipeTaken, zoneOfRecipe } from '#reckoning';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
-import { countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
 import type { Run } from '../../parts/use-run.ts';
 import type { useOpenBook } from '../../reading/use-open-book.ts';
+import { recipeExtent } from './recipe-words.ts';
 import './recipe-offer.css';
 
 type Job = OperationFields<'addJob'>;
@@ -18,18 +18,6 @@ export type PutInByRecipe = (job: Job, run: Run) => Promise<Awaited<ReturnType<R
 
 /** What a recipe says of a job that the line did not. */
 export type SaidByRecipe = Pick<Recipe, 'title' | 'consequence'> & { readonly zone: string | null };
-
-const byId: Readonly<Record<string, Recipe>> = recipes;
-const options = (Object.entries(recipes) as [RecipeId, Recipe][])
-  .map(([value, { title }]) => ({ value, name: title }))
-  .sort((a, b) => a.name.localeCompare(b.name));
-
-/** Minutes and steps of a recipe, the proof counted in. */
-function extent({ steps, proof }: Recipe): string {
-  const all = [...steps, proof.step];
-  const minutes = all.reduce((sum, step) => sum + step.minutes.likely, 0);
-  return `${countInWords(all.length, 'step')}, ${minutesInWords(minutes)} hands-on`;
-}
 
 const newId = () => {
   const bytes = crypto.getRandomValues(new Uint8Array(12));
@@ -48,10 +36,18 @@ export default function RecipeOffer({
   /** the way to put the job in by the recipe; null: none is chosen */
   readonly onTake: (take: PutInByRecipe | null) => void;
 }) {
-  const [chosen, setChosen] = useState<RecipeId | ''>('');
+  const [chosen, setChosen] = useState('');
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const [faults, setFaults] = useState<Faults<string>>({});
-  const found = useMemo(() => recipesFor(said), [said]);
+  const byId = recipesOfBook(book);
+  const found = useMemo(() => recipesFor(said, byId), [said, byId]);
+  const options = useMemo(
+    () =>
+      Object.entries(byId)
+        .map(([value, { title }]) => ({ value, name: title }))
+        .sort((a, b) => a.name.localeCompare(b.name)),
+    [byId],
+  );
   const recipe = chosen === '' ? undefined : byId[chosen];
 
   const { sizes, faults: wrong } = useMemo(() => readSizes(recipe, typed), [recipe, typed]);
@@ -70,7 +66,7 @@ export default function RecipeOffer({
     return () => onTake(null);
   }, [recipe, chosen, book, sizes, wrong, onTake]);
 
-  const choose = (id: RecipeId | '') => {
+  const choose = (id: string) => {
     const next = id === '' ? undefined : byId[id];
     setChosen(id);
     setTyped({});
@@ -86,7 +82,7 @@ export default function RecipeOffer({
           {found.map((id) => (
             <button key={id} type="button" className="recipe-found" onClick={() => choose(id)}>
               <b>{byId[id]!.title}</b>
-              <span className="soft small">{extent(byId[id]!)}</span>
+              <span className="soft small">{recipeExtent(byId[id]!)}</span>
             </button>
           ))}
           <ChoiceField
@@ -152,7 +148,7 @@ function Chosen({
   return (
     <>
       <p>
-        <b>{recipe.title}</b>, {extent(recipe)}. <span className="soft">{recipe.when}</span>
+        <b>{recipe.title}</b>, {recipeExtent(recipe)}. <span className="soft">{recipe.when}</span>
       </p>
       {recipe.asks.length > 0 && (
         <fieldset className="field">

@@ -58,6 +58,11 @@ export function WorkList() {
           </button>
         </div>
       </div>
+      <p>
+        <a className="button words" href={address('work', 'recipes')}>
+          Recipes
+        </a>
+      </p>
       <JuryRigs book={book} today={today} />
       {jobs.length > 0 && (
         <PickField

@@ -7,6 +7,8 @@ import { WorkList } from './work-list.tsx';
 const BeddingPage = onDemand(() => import('../boat/bedding/bedding-page.tsx'));
 const JobPage = onDemand(() => import('./job-page.tsx'));
 const PutIn = onDemand(() => import('./put-in.tsx'));
+const RecipeList = onDemand(() => import('./recipe-list.tsx'));
+const RecipePage = onDemand(() => import('./recipe-page.tsx'));
 const WalkRound = onDemand(() => import('./walk-round.tsx'));
 
 export default function WorkScreen() {
@@ -14,12 +16,26 @@ export default function WorkScreen() {
   if (page === undefined) return <WorkList />;
   return (
     <Suspense fallback={null}>
-      {page === 'put-in' && <PutIn />}
-      {page === 'walk-round' && <WalkRound />}
-      {page === 'job' &&
-        id !== undefined &&
-        (part === 'bedding' ? <BeddingPage key={id} fitting={null} job={id} /> : <JobPage key={id} id={id} />)}
-      {!(page === 'put-in' || page === 'walk-round' || (page === 'job' && id !== undefined)) && <WorkList />}
+      <Page page={page} id={id} part={part} />
     </Suspense>
   );
+}
+
+function Page({
+  page,
+  id,
+  part,
+}: {
+  readonly page: string;
+  readonly id: string | undefined;
+  readonly part: string | undefined;
+}) {
+  if (page === 'put-in') return <PutIn />;
+  if (page === 'walk-round') return <WalkRound />;
+  if (page === 'recipes') return <RecipeList />;
+  if (page === 'job' && id !== undefined && part === 'bedding')
+    return <BeddingPage key={id} fitting={null} job={id} />;
+  if (page === 'job' && id !== undefined) return <JobPage key={id} id={id} />;
+  if (page === 'recipe' && id !== undefined) return <RecipePage key={id} id={id} />;
+  return <WorkList />;
 }
