@@ -130,7 +130,7 @@ describe.each([
 
     await page.getByText('Made from').waitFor();
     // 45 of 30 thought is half as much again
-    await page.getByText('45 to 45 min').waitFor();
+    await page.getByRole('region', { name: '2. Glue and screw it' }).getByText('45 min').waitFor();
     await page.getByText('Saw away from the other hand.').waitFor();
     await page.getByRole('heading', { name: 'Proof: put a load on it' }).waitFor();
     await picture(page, `recipe-own-${name}`);

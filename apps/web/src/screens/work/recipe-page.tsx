@@ -178,7 +178,7 @@ function StepTold({
     <section className="recipe-step" aria-label={heading}>
       <h3>{heading}</h3>
       <p className="soft small">
-        {low} to {high} min, likely {minutesInWords(likely)}
+        {low === high ? minutesInWords(likely) : `${low} to ${high} min, likely ${minutesInWords(likely)}`}
         {asks.length > 0 && `. Needs: ${asks.join(', ')}`}
       </p>
       {step.cautions.map((caution) => (
