@@ -33,8 +33,7 @@ function Page({
   if (page === 'put-in') return <PutIn />;
   if (page === 'walk-round') return <WalkRound />;
   if (page === 'recipes') return <RecipeList />;
-  if (page === 'job' && id !== undefined && part === 'bedding')
-    return <BeddingPage key={id} fitting={null} job={id} />;
+  if (page === 'job' && id !== undefined && part === 'bedding') return <BeddingPage key={id} fitting={null} job={id} />;
   if (page === 'job' && id !== undefined) return <JobPage key={id} id={id} />;
   if (page === 'recipe' && id !== undefined) return <RecipePage key={id} id={id} />;
   return <WorkList />;
