@@ -92,7 +92,7 @@ export const safetyGear = recipesOf({
         cautions: ['Old flares fire by themselves: never strike, open or throw one about, and no flame near.'],
       }),
       step(
-        'Buy the missing kinds dated past the season after next, and take the old to coastguard or dealer',
+        'Buy the missing kinds dated past the season after next, and take the old to whoever takes them where you live',
         [30, 60, 120],
         {
           stores: [store('Hand flares and smokes, approved', 'flares', each('flares', 0.5, 0))],

@@ -27,6 +27,8 @@ const rebedding =
   'Rebedding Deck Hardware (boatus.com, April 2021); Rebedding Deck Fittings, club notes of April 2002 (nsc library)';
 const rigging =
   'rigger’s notes on what shows that rigging needs replacing (briontoss.com forum); Inspecting Standing Rigging (rec.boats.building)';
+const jackets =
+  'Inflatable life jackets, US Coast Guard safety alert as printed by the Power Squadrons (theensign.org, vol. 10 no. 10)';
 const custom = 'custom';
 
 const held: Readonly<Record<string, readonly Line[]>> = {
@@ -48,8 +50,17 @@ const held: Readonly<Record<string, readonly Line[]>> = {
       source: 'a trailer maker’s manual: wheel nuts after 10, 25 and 50 miles',
       seen: 'read',
     },
-    { says: /nuts crosswise to the maker’s torque/, source: custom, seen: 'common practice' },
-    { says: /lay a hand on the hub/, source: custom, seen: 'common practice' },
+    {
+      says: /nuts crosswise to the maker’s torque/,
+      source:
+        'Wheel nuts and torquing procedures on hire trailers: a star pattern, the maker’s figure (airdocsolutions.com)',
+      seen: 'read',
+    },
+    {
+      says: /lay a hand on the hub/,
+      source: 'On-the-road checks of a trailer maker, April 2014: feel the hubs, with care (blog.ptrailerusa.com)',
+      seen: 'read',
+    },
   ],
   'gear-oil': [
     { says: /Every 12 months or 100 hours/, source: gearOil, seen: 'read', row: ['upkeep.ob.gearoil', 12] },
@@ -63,7 +74,11 @@ const held: Readonly<Record<string, readonly Line[]>> = {
     { says: /Sealing washers for the drain screws/, source: gearOil, seen: 'read' },
     { says: /filings on the screw’s magnet/, source: gearOil, seen: 'read' },
     { says: /Leg drains/, source: custom, seen: 'common practice' },
-    { says: /fishing line from behind it/, source: custom, seen: 'common practice' },
+    {
+      says: /fishing line from behind it/,
+      source: 'Fishing line: will it damage my outboard? (boats.com): it works under the shaft’s lip seals',
+      seen: 'read',
+    },
     { says: /Leave it standing on clean card overnight/, source: custom, seen: 'common practice' },
   ],
   'battery-terminals': [
@@ -96,7 +111,11 @@ const held: Readonly<Record<string, readonly Line[]>> = {
       seen: 'common practice',
       row: ['materials.temp.min.epoxy', 10],
     },
-    { says: /Wash the waxy blush off with water before sanding/, source: 'epoxy makers’ notes', seen: 'from memory' },
+    {
+      says: /Wash the waxy blush off with water before sanding/,
+      source: 'notes on blush by a resin maker’s chemists: soluble in water, clogs paper (epoxyworks.com)',
+      seen: 'read',
+    },
     { says: /Slack the shroud away/, source: custom, seen: 'common practice' },
     { says: /Sling a person’s weight off the halyard/, source: custom, seen: 'common practice' },
   ],
@@ -137,8 +156,9 @@ const held: Readonly<Record<string, readonly Line[]>> = {
     { says: /one or two coats/, source: custom, seen: 'common practice', row: ['materials.coats.maint', 2] },
     {
       says: /out of full sun, done two to three hours before dew/,
-      source: custom,
-      seen: 'common practice',
+      source:
+        'a chandler’s tips for varnish outdoors: no direct sun, skinned over before dew (support.jamestowndistributors.com)',
+      seen: 'read',
       row: ['materials.sun', 2],
     },
     {
@@ -182,10 +202,14 @@ const held: Readonly<Record<string, readonly Line[]>> = {
       source: 'safety-gear notes: inflate by hand pump and leave 24 h',
       seen: 'read',
     },
-    { says: /weigh it against the grams stamped on it/, source: 'makers’ cards', seen: 'from memory' },
+    {
+      says: /weigh it against the grams stamped on it/,
+      source: 'Lifejacket servicing, an owners’ thread: the full weight is on the bottle (forums.ybw.com)',
+      seen: 'read',
+    },
     { says: /a printed date on head or bobbin wins/, source: custom, seen: 'common practice' },
-    { says: /repack by the picture inside/, source: custom, seen: 'common practice' },
-    { says: /Read dates on firing heads, bobbins and lights/, source: custom, seen: 'common practice' },
+    { says: /repack by the picture inside/, source: jackets, seen: 'read' },
+    { says: /Read dates on firing heads, bobbins and lights/, source: jackets, seen: 'read' },
     { says: /Photograph every head/, source: custom, seen: 'common practice' },
   ],
   flares: [
@@ -201,8 +225,16 @@ const held: Readonly<Record<string, readonly Line[]>> = {
       seen: 'common practice',
       row: ['upkeep.flare.eu', 36],
     },
-    { says: /take the old to coastguard or dealer/, source: custom, seen: 'common practice' },
-    { says: /never fired off for practice/, source: custom, seen: 'common practice' },
+    {
+      says: /take the old to whoever takes them where you live/,
+      source: 'Coast Guard Auxiliary answers: it takes none; ask police or fire service (blogs-it.cgaux.org)',
+      seen: 'read',
+    },
+    {
+      says: /never fired off for practice/,
+      source: 'Turn in old flares, a newspaper’s boating tip of 9 June 2016: fined without an emergency (tcpalm.com)',
+      seen: 'read',
+    },
     { says: /Lay every flare out by date/, source: custom, seen: 'common practice' },
     { says: /Read aloud from the card/, source: custom, seen: 'common practice' },
     { says: /Pack the new in the dry bottle/, source: custom, seen: 'common practice' },
@@ -221,7 +253,11 @@ const held: Readonly<Record<string, readonly Line[]>> = {
       row: ['upkeep.ext.disposable', 12],
     },
     { says: /Weigh each against its label/, source: 'a boating course’s notes on extinguishers', seen: 'read' },
-    { says: /loosen the cake/, source: custom, seen: 'common practice' },
+    {
+      says: /loosen the cake/,
+      source: 'a fire district’s page on extinguishers: shaken, so that powder does not settle (spfpd.com)',
+      seen: 'read',
+    },
     { says: /in five seconds/, source: custom, seen: 'common practice' },
     {
       says: /Check gauge green, pin and seal whole/,
