@@ -41,8 +41,8 @@ export type ReadBoatFile =
   | { readonly kind: 'newer'; readonly book: Book; readonly why: string; readonly notes: readonly string[] }
   | { readonly kind: 'refused'; readonly because: readonly string[] };
 
-/** Far above any true book with its photographs, far below what would hurt a phone. */
-export const boatFileLimits: UnpackLimits = { packed: 260_000_000, unpacked: 360_000_000, entries: 5_000 };
+/** Twice what the photographs and papers of a book have together: two devices that filled it apart still meet. */
+export const boatFileLimits: UnpackLimits = { packed: 500_000_000, unpacked: 600_000_000, entries: 5_000 };
 const mostBookJson = 64_000_000;
 const deepest = 40;
 
@@ -60,7 +60,13 @@ export function writeBoatFile({ book, states, blobs = new Map() }: BoatFileConte
     files['yjs/work.bin'] = states.work;
   }
   for (const [hash, bytes] of blobs) files[`blobs/${hash}`] = bytes;
-  const hashes = Object.fromEntries(Object.entries(files).map(([name, bytes]) => [name, sha256(bytes)]));
+  const hashes: Record<string, string> = {};
+  for (const [name, bytes] of Object.entries(files)) {
+    const hash = sha256(bytes);
+    // a blob that was damaged where it was kept is left out: in the file it would close the whole book
+    if (name.startsWith('blobs/') && name !== `blobs/${hash}`) delete files[name];
+    else hashes[name] = hash;
+  }
   const manifest = { format: 'fettle-boat-file', version: 1, files: hashes };
   const packed = new Set(blobsNamed(book).flatMap((named) => (named.packed ? [`blobs/${named.blob}`] : [])));
   const entries = Object.entries(files).map(([name, bytes]): [string, Zippable[string]] => [
@@ -84,6 +90,12 @@ export function readBoatFile(bytes: Uint8Array, limits: UnpackLimits = boatFileL
   const unpacked = unpack(bytes, limits);
   if (unpacked.kind === 'refused') return { kind: 'refused', because: [unpacked.because] };
   const { files } = unpacked;
+  const hashes = new Map<string, string>();
+  const hashOf = (name: string, content: Uint8Array): string => {
+    const hash = hashes.get(name) ?? sha256(content);
+    hashes.set(name, hash);
+    return hash;
+  };
   const notes: string[] = [];
   const manifest = files.get('manifest.json');
   if (manifest === undefined) {
@@ -91,7 +103,7 @@ export function readBoatFile(bytes: Uint8Array, limits: UnpackLimits = boatFileL
       'The file has no manifest, so its contents could not be checked for damage; only its book.json was used.',
     );
   } else {
-    const faults = manifestFaults(manifest, files);
+    const faults = manifestFaults(manifest, files, hashOf);
     if (faults.length > 0) return { kind: 'refused', because: faults };
   }
   const book = files.get('book.json');
@@ -101,7 +113,7 @@ export function readBoatFile(bytes: Uint8Array, limits: UnpackLimits = boatFileL
   for (const [name, content] of files) {
     if (!name.startsWith('blobs/')) continue;
     const hash = name.slice('blobs/'.length);
-    if (sha256(content) !== hash)
+    if (hashOf(name, content) !== hash)
       return { kind: 'refused', because: [`The entry ${name} is not what its name says it is.`] };
     blobs.set(hash, content);
   }
@@ -111,7 +123,11 @@ export function readBoatFile(bytes: Uint8Array, limits: UnpackLimits = boatFileL
   return readBook(book, states, blobs, notes);
 }
 
-function manifestFaults(bytes: Uint8Array, files: ReadonlyMap<string, Uint8Array>): string[] {
+function manifestFaults(
+  bytes: Uint8Array,
+  files: ReadonlyMap<string, Uint8Array>,
+  hashOf: (name: string, content: Uint8Array) => string,
+): string[] {
   const json = readJson(bytes, 'manifest.json');
   if (json.kind === 'refused') return [json.because];
   const read = manifestSchema.safeParse(json.value);
@@ -122,7 +138,7 @@ function manifestFaults(bytes: Uint8Array, files: ReadonlyMap<string, Uint8Array
   for (const [name, hash] of Object.entries(read.data.files)) {
     const content = files.get(name);
     if (content === undefined) faults.push(`The entry ${name} is missing, which the manifest lists.`);
-    else if (sha256(content) !== hash) {
+    else if (hashOf(name, content) !== hash) {
       faults.push(`The entry ${name} is damaged or was changed: its hash is not the one in the manifest.`);
     }
   }

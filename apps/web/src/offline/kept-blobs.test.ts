@@ -179,6 +179,22 @@ test('photographs that came without their pictures are counted in words, and a f
   });
 });
 
+test('a picture that was damaged where it was kept is left out of the boat file, and the rest of the book opens', async () => {
+  const { name, tab } = device();
+  const one = await tab();
+  const { hash } = await withPhoto(one);
+  await one.books.flush();
+  const db = await openDatabase(name);
+  await db.put('blobs', picture(4999), hash);
+  db.close();
+  const other = await device().tab();
+  expect(await other.books.openFile(await one.books.boatFile(), false)).toMatchObject({
+    kind: 'opened',
+    notes: [expect.stringMatching(/^1 photograph is named in the book but not on this device/)],
+  });
+  expect(other.book()?.photos).toEqual(one.book()?.photos);
+});
+
 test('with no room for a photograph it is refused and said, and the book stays as it was', async () => {
   const store = device();
   const one = await device().tab({

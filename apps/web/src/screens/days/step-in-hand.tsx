@@ -1,7 +1,7 @@
 /** The step or set-up change in hand, readable at arm's length: what, where, cautions, what to have, the answers. */
 import { Suspense, useEffect, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { conditionsInWords, setUpInWords } from '#reckoning';
+import { conditionsInWords, keptInWords, setUpInWords, storeOfLine } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.ts';
@@ -13,7 +13,6 @@ import { address } from '../../shell/route.ts';
 import { DonePanel, LongerPanel, SkyPanel } from './answers.tsx';
 import { estimate, handsInWords } from './block-sheet.tsx';
 import { type InHandProps, type Item, isUnderWay } from './in-hand.ts';
-import { keptAtInWords } from './kept-at.ts';
 import { MixPart } from './mix-part.tsx';
 import { itemName } from './now-words.ts';
 import { clockAt, whenInWords } from './place-time.ts';
@@ -173,11 +172,12 @@ function ToHave({ item, book, problem }: InHandProps) {
     add('weather', conditionsInWords(step.needs));
     for (const { tool } of step.tools) {
       const known = book.tools[tool];
-      if (known) add(known.name, keptAtInWords(book, known));
+      if (known) add(known.name, keptInWords(book.stowages, known) ?? 'place not noted');
     }
     for (const id of step.stores) {
-      const known = book.stores[id];
-      if (known) add(known.name, known.onHand ? keptAtInWords(book, known) : 'not in stores');
+      const known = book.stores[storeOfLine(id, book)];
+      if (known)
+        add(known.name, known.onHand ? (keptInWords(book.stowages, known) ?? 'place not noted') : 'not in stores');
     }
     const mix = step.mix === null ? undefined : book.mixes[step.mix];
     if (mix && planned.batchOf !== null) add(mix.name, 'the batch already mixed');

@@ -1,6 +1,7 @@
 /** The steps of a job in order, each with its minutes, what it asks for, its cautions and its waits. */
 import { Suspense, useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
+import { keptInWords } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -158,17 +159,21 @@ function StepProgressLine({
   );
 }
 
+/** ` (port locker, behind the oars)`; nothing where no place is written down */
+function keptNear(book: Book, thing: Parameters<typeof keptInWords>[1]): string {
+  const kept = keptInWords(book.stowages, thing);
+  return kept === null ? '' : ` (${kept})`;
+}
+
 function StepBody({ book, step }: { readonly book: Book; readonly step: Step }) {
   const needs = stepNeedsInWords(book, step);
   const tools = step.tools.flatMap(({ tool, count }) => {
     const known = book.tools[tool];
-    return known ? [`${count > 1 ? `${count} ` : ''}${known.name}${known.keptAt && ` (${known.keptAt})`}`] : [];
+    return known ? [`${count > 1 ? `${count} ` : ''}${known.name}${keptNear(book, known)}`] : [];
   });
   const stores = step.stores.flatMap((id) => {
     const store = book.stores[id];
-    return store
-      ? [store.onHand ? `${store.name}${store.keptAt && ` (${store.keptAt})`}` : `${store.name}, not in stores`]
-      : [];
+    return store ? [store.onHand ? `${store.name}${keptNear(book, store)}` : `${store.name}, not in stores`] : [];
   });
   return (
     <>
