@@ -4,7 +4,8 @@ const may = {
   working: ['units'],
   sky: ['units', 'working'],
   materials: ['units', 'working', 'sky'],
-  loads: ['units', 'working'],
+  // what goes with what, and how a hole is filled, is said once: in materials
+  loads: ['units', 'working', 'materials'],
   battery: ['units', 'working', 'sky'],
   solar: ['units', 'working', 'sky'],
   wiring: ['units', 'working'],

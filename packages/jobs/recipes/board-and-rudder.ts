@@ -5,6 +5,7 @@ import {
   cures,
   each,
   followUp,
+  hollows,
   inDays,
   lasts,
   number,
@@ -205,8 +206,11 @@ export const boardAndRudder = recipesOf({
       step('Fill the bruises proud with epoxy and microballoons, a film over to shape the nose', [20, 30, 50], {
         needs: { dry: true, air_min_C: 10 },
         stores: [
-          store('Epoxy, fast hardener', 'epoxy hardener', plugs('chips', 'wide', 'deep'), { holds: 500, word: 'kit' }),
-          store('Fairing powder for epoxy', 'fairing powder', plugs('chips', 'wide', 'deep')),
+          store('Epoxy, fast hardener', 'epoxy hardener', hollows('chips', 'wide', 'deep'), {
+            holds: 500,
+            word: 'kit',
+          }),
+          store('Fairing powder for epoxy', 'fairing powder', hollows('chips', 'wide', 'deep')),
         ],
         waits: [cures('Fairing gets hard enough to sand', 'epoxy-fast', { needs: { dry: true } })],
         cautions: [care.resin],

@@ -7,6 +7,7 @@ import {
   cures,
   each,
   followUp,
+  hollows,
   inDays,
   lasts,
   number,
@@ -37,7 +38,7 @@ export const hullAndDeck = recipesOf({
       }),
       step('Stir colour into gelcoat on a white tile, let a dab go off, and hold it to the hull', [15, 30, 60], {
         needs: { air_min_C: 13 },
-        stores: [store('Gelcoat and pigments', 'gelcoat', plugs('chips', 'wide', 3), { holds: 250, word: 'tin' })],
+        stores: [store('Gelcoat and pigments', 'gelcoat', hollows('chips', 'wide', 3), { holds: 250, word: 'tin' })],
         cautions: [care.polyester],
       }),
       step('Fill the chips proud with gelcoat at 2 % catalyst and tape film over to shut out the air', [15, 25, 45], {

@@ -203,10 +203,21 @@ export const bead = (length: string, shape: 'round' | 'fillet', mm: number): Amo
   unit: 'ml',
 });
 /** Thick resin for holes drilled out and filled: how many, how wide and deep. */
-export const plugs = (count: string, diameter: string | number, depth: string | number): AmountRule => ({
+export const plugs = (count: string, diameter: string | number, depth: string | number): AmountRule =>
+  filling('drilled', count, diameter, depth);
+
+/** What fills hollows as they are: how many, how wide and deep. */
+export const hollows = (count: string, width: string | number, depth: string | number): AmountRule =>
+  filling('as-it-is', count, width, depth);
+const filling = (
+  opened: 'drilled' | 'as-it-is',
+  count: string,
+  wide: string | number,
+  deep: string | number,
+): AmountRule => ({
   kind: 'question',
   question: 'materials.plugs',
-  inputs: { count: asked(count), diameter: input(diameter), depth: input(depth) },
+  inputs: { count: asked(count), diameter: input(wide), depth: input(deep), opened: given(opened) },
   figure: 'V',
   waste_pct: 50,
   unit: 'ml',

@@ -9,8 +9,8 @@ import {
   bottomFullness,
   coatVolume_l,
   deckArea_m2,
+  drilledOut_m,
   filmThickness_m,
-  oversize,
   plugVolume_ml,
   theoreticalSpread_m2_l,
 } from './amounts.ts';
@@ -263,34 +263,55 @@ function plugs() {
     title: 'How much thick resin to fill holes?',
     fields: {
       count: count(1, 1000, 'holes'),
-      diameter: length('mm', 1, 300, 'thickness of what went through them'),
+      diameter: length('mm', 1, 300, 'thickness of what went through them; of a hollow, its width'),
       depth: length('mm', 1, 200, 'depth of a hole'),
+      opened: assuming(
+        choice<'drilled' | 'as-it-is'>(
+          [
+            { id: 'drilled', title: 'drilled out first' },
+            { id: 'as-it-is', title: 'filled as it is' },
+          ],
+          'how it is opened',
+        ),
+        'drilled',
+        'drilled out first',
+        'a hole that something goes through again',
+      ),
     },
-    answer: (given) => ({
-      kind: 'found',
-      results: [millilitres(plugVolume_ml(given.count, given.diameter, given.depth))],
-      working: [
-        {
-          symbol: 'd',
-          meaning: 'drilled out to',
-          value: 1000 * oversize * given.diameter,
-          unit: 'mm',
-          formula: '1.5·diameter',
-        },
-        {
-          symbol: 'V1',
-          meaning: 'one hole',
-          value: plugVolume_ml(1, given.diameter, given.depth),
-          unit: 'ml',
-          formula: 'π·d²/4·depth',
-        },
-      ],
-      sources: [
-        geometry,
-        { title: 'holes drilled half as wide again before they are filled', seen: 'common practice' },
-      ],
-      limits: ['Core raked out round a hole comes on top.', more],
-      cautions: ['Do not leave a full pot of resin standing: it heats itself until it smokes.'],
-    }),
+    answer: (given) => {
+      const drilled = given.opened === 'drilled';
+      const wide = drilled ? drilledOut_m(given.diameter) : given.diameter;
+      return {
+        kind: 'found',
+        results: [millilitres(plugVolume_ml(given.count, wide, given.depth))],
+        working: [
+          {
+            symbol: 'd',
+            meaning: drilled ? 'drilled out to' : 'as wide as it is',
+            value: 1000 * wide,
+            unit: 'mm',
+            formula: drilled ? 'the more of 2·diameter and diameter + 10' : 'diameter',
+          },
+          {
+            symbol: 'V1',
+            meaning: 'one hole',
+            value: plugVolume_ml(1, wide, given.depth),
+            unit: 'ml',
+            formula: 'π·d²/4·depth',
+          },
+        ],
+        sources: [
+          geometry,
+          ...(drilled
+            ? [
+                { title: 'holes drilled well oversize before they are filled', seen: 'common practice' as const },
+                { title: 'twice what goes through, 5 mm all round at the least', seen: 'our assumption' as const },
+              ]
+            : []),
+        ],
+        limits: ['Core raked out round a hole comes on top.', more],
+        cautions: ['Do not leave a full pot of resin standing: it heats itself until it smokes.'],
+      };
+    },
   });
 }

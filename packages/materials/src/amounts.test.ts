@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { beadVolume_ml, coatVolume_l, plugVolume_ml } from './amounts.ts';
+import { beadVolume_ml, coatVolume_l, drilledOut_m, plugVolume_ml } from './amounts.ts';
 
 describe('how much it takes', () => {
   it('is area over spread for paint, coat by coat', () => {
@@ -8,8 +8,10 @@ describe('how much it takes', () => {
     expect(coatVolume_l(6, 2, 12)).toBeCloseTo(1, 12);
   });
   it('is the cylinder of the hole drilled out, for holes to fill', () => {
-    // 4 bolts of 8 mm through 20 mm: 12 mm holes, π/4 · 1.2² · 2 cm³ = 2.262 ml each
-    expect(plugVolume_ml(4, 0.008, 0.02)).toBeCloseTo(9.048, 3);
+    // 4 bolts of 8 mm through 20 mm: 18 mm holes, 5 mm all round, π/4 · 1.8² · 2 cm³ = 5.089 ml each; 12 mm: twice it, 24 mm
+    expect(drilledOut_m(0.008)).toBeCloseTo(0.018, 12);
+    expect(drilledOut_m(0.012)).toBeCloseTo(0.024, 12);
+    expect(plugVolume_ml(4, 0.018, 0.02)).toBeCloseTo(20.358, 3);
   });
   it('grows in proportion to length, and a round bead is π/2 of the fillet of its size', () => {
     fc.assert(

@@ -41,12 +41,15 @@ function beadSection_m2(shape: BeadShape, size_m: number, depth_m: number): numb
   return shape === 'round' ? (Math.PI * size_m ** 2) / 4 : size_m ** 2 / 2;
 }
 
-/** Holes drilled half as wide again as what went through them, filled through. [ml] */
-export const plugVolume_ml = (count: number, diameter_m: number, depth_m: number) =>
-  count * ((Math.PI * (oversize * diameter_m) ** 2) / 4) * depth_m * mlInCubicMetre;
+/**
+ * What a hole is drilled out to before it is filled: twice what went through it, and 5 mm of filling all round at the
+ * least. [m] Our assumption: boatbuilders say 'well oversize'.
+ */
+export const drilledOut_m = (through_m: number): number => Math.max(2 * through_m, through_m + 2 * 0.005);
 
-/** Boatbuilders drill half as wide again before filling; common practice. */
-export const oversize = 1.5;
+/** Round holes filled through, each so wide as it is filled. [ml] */
+export const plugVolume_ml = (count: number, wide_m: number, depth_m: number) =>
+  ((count * Math.PI * wide_m ** 2) / 4) * depth_m * mlInCubicMetre;
 
 /** Deck, cockpit and coachroof openings left out: three quarters of length × beam. [m²]; paint-tin practice, from memory */
 export const deckArea_m2 = (length_m: number, beam_m: number) => 0.75 * length_m * beam_m;

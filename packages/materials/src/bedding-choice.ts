@@ -9,7 +9,7 @@ import {
   partsOf,
   touchOf,
 } from './joint.ts';
-import { metalPair, type SeaMetal } from './metals-together.ts';
+import { boatMetalThatGoes, isBoatMetal } from './metals-together.ts';
 import { jointWidth_mm } from './moving-joint.ts';
 
 /** A kind that does for the joint. */
@@ -191,18 +191,9 @@ function unsaid(kind: BeddingKind, held: Joint['held']): never {
   throw new RangeError(`nothing is said for ${kind} in a joint that is ${held}`);
 }
 
-const seaMetalOf: Readonly<Partial<Record<JointMaterial, SeaMetal>>> = {
-  stainless: 'stainless-316',
-  aluminium: 'aluminium',
-  bronze: 'silicon-bronze',
-  galvanised: 'galvanised',
-};
-
 /** What is to be minded whatever the joint is made with. */
 function jointCautions({ parts: [a, b], held, where, gap_mm }: Joint): readonly string[] {
-  const [metal_a, metal_b] = [seaMetalOf[a], seaMetalOf[b]];
-  const pair = metal_a && metal_b && where !== 'indoors' ? metalPair(metal_a, metal_b, 'harsh') : null;
-  const goes = pair?.apart ? (pair.goes === metal_a ? a : b) : null;
+  const goes = where !== 'indoors' && isBoatMetal(a) && isBoatMetal(b) ? boatMetalThatGoes(a, b) : null;
   return [
     ...(goes === null
       ? []

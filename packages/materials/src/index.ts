@@ -1,5 +1,6 @@
 export { amountQuestions } from './amount-questions.ts';
-export { type BeddingChoice, beddingChoice, beddingNames } from './bedding-choice.ts';
+export { drilledOut_m } from './amounts.ts';
+export { beddingChoice, beddingNames } from './bedding-choice.ts';
 export { beddingKinds } from './bedding-kinds.ts';
 export { beddingQuestions } from './bedding-questions.ts';
 export { coatingMargin, leastDewMargin_C, mostCoatingHumidity_pct } from './coating-margin.ts';
@@ -11,6 +12,7 @@ export { cureQuestions } from './cure-questions.ts';
 export { type DewHour, type EveningStop, eveningStop, nightSurface_C } from './evening-dew.ts';
 export { type BeddingKind, type Joint, type JointMaterial, jointMaterialNames, materialSaid } from './joint.ts';
 export { metalsQuestions } from './metals-questions.ts';
+export { boatMetalThatGoes, isBoatMetal } from './metals-together.ts';
 export {
   assumedMostInCup_g,
   type Batches,

@@ -3,6 +3,22 @@ import { galvanicLimits_V, galvanicSeries } from '../tables/galvanic-series.read
 export type SeaMetal = keyof typeof galvanicSeries;
 export type Wetness = Exclude<keyof typeof galvanicLimits_V, 'chart'>;
 
+/** Metals as a boat's parts are called by them; each stands for one of the series. */
+const boatMetals = {
+  stainless: 'stainless-316',
+  bronze: 'silicon-bronze',
+  aluminium: 'aluminium',
+  galvanised: 'galvanised',
+} as const satisfies Readonly<Record<string, SeaMetal>>;
+export type BoatMetal = keyof typeof boatMetals;
+export const isBoatMetal = (name: string): name is BoatMetal => Object.hasOwn(boatMetals, name);
+
+/** The one of two parts that goes where they touch, wet with salt; null: neither, to speak of. */
+export function boatMetalThatGoes(a: BoatMetal, b: BoatMetal): BoatMetal | null {
+  const { apart, goes } = metalPair(boatMetals[a], boatMetals[b], 'harsh');
+  return apart ? (goes === boatMetals[a] ? a : b) : null;
+}
+
 /** Names of the metals there are figures of, noblest first. */
 export const seaMetals = Object.keys(galvanicSeries) as readonly SeaMetal[];
 

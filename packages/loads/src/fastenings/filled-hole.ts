@@ -1,3 +1,4 @@
+import { drilledOut_m } from '#materials';
 import { requiredCell, type ScrewSize, screwSize_mm } from './size-cell.ts';
 
 /** A hole drilled too big through a cored deck, filled, and drilled again through the filling. */
@@ -12,8 +13,6 @@ export interface FilledHole {
   readonly bears_N: number;
 }
 
-/** A plug twice the bolt, and 5 mm of filling all round at the least. Our assumption: practice says 'well oversize'. */
-const assumedPlug = { times: 2, round_mm: 5 } as const;
 /** Epoxy thickened with fibres or silica, in compression: a working figure, half of what is printed for it. Our assumption. */
 const assumedFilling_N_mm2 = 40;
 /** Filling mixed over what the holes take: cups, brushes, what sinks into the core. Our assumption. */
@@ -28,7 +27,7 @@ export const assumedFillingOver = 1.3;
  */
 export function filledHole(size: ScrewSize, upper_mm: number, core_mm: number): FilledHole {
   const d = screwSize_mm(size);
-  const drill_mm = Math.ceil(Math.max(assumedPlug.times * d, d + 2 * assumedPlug.round_mm));
+  const drill_mm = Math.ceil(1000 * drilledOut_m(d / 1000) - 1e-9);
   const again_mm = requiredCell('clearance medium', size).value;
   return {
     drill_mm,

@@ -2,6 +2,7 @@
  * What of a load path goes through what, and over what: pins through eyes, jaws over links, lines in sheaves. Sizes that
  * were measured are used; for the rest a table stands in, and where it has none the fit is not known.
  */
+import { boatMetalThatGoes } from '#materials';
 import { leastSheave } from '../../tables/endings.read-2026-11.ts';
 import {
   chainInside_mm,
@@ -339,13 +340,11 @@ export const metalOf = (part: PartOfPath): Metal | null => {
   }
 };
 
-/** Which of two metals goes when both are wet with salt, least noble first; what is not in it does not matter. */
-const nobility: readonly Metal[] = ['galvanised', 'aluminium', 'bronze', 'stainless'];
-
 function mixedMetals(parts: readonly PartOfPath[], i: number): readonly Misfit[] {
   const [a, b] = [metalOf(parts[i]!), parts[i + 1] === undefined ? null : metalOf(parts[i + 1]!)];
-  if (a === null || b === null || a === b || a === 'plastic' || b === 'plastic') return [];
-  const goes = nobility.indexOf(a) < nobility.indexOf(b) ? a : b;
+  if (a === null || b === null || a === 'plastic' || b === 'plastic') return [];
+  const goes = boatMetalThatGoes(a, b);
+  if (goes === null) return [];
   const stays = goes === a ? b : a;
   return [
     {
