@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { ask } from './commands/ask.ts';
 import { check, checkUsage } from './commands/check.ts';
 import { demo, demoUsage } from './commands/demo.ts';
+import { dues, duesUsage } from './commands/dues.ts';
 import { plan, planUsage } from './commands/plan.ts';
 import { power, powerUsage } from './commands/power.ts';
 import { type ExitCode, exit, type Surroundings } from './surroundings.ts';
@@ -13,6 +14,7 @@ interface Command {
 
 const commands: Readonly<Record<string, Command>> = {
   plan: { usage: planUsage, run: plan },
+  dues: { usage: duesUsage, run: dues },
   power: { usage: powerUsage, run: power },
   check: { usage: checkUsage, run: check },
   ask: {

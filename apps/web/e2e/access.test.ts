@@ -279,6 +279,11 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ['the step in hand', '#/days/now'],
   ['go', '#/go'],
   ['an outing', '#/go', open(/^Change:/)],
+  ['what falls due', '#/go/dues'],
+  ['a due', '#/go/dues/due-tyres'],
+  ['a due changed', '#/go/dues/due-tyres', open(/^Change$/)],
+  ['a measure of a due', '#/go/dues/due-tyres', open(/^Measured$/)],
+  ['lay-up', '#/go/season/lay-up'],
 ];
 
 describe.each([

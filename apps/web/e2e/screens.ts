@@ -389,6 +389,17 @@ const shots: readonly Shot[] = [
     },
   },
   { name: 'go', at: '#/go' },
+  { name: 'dues', at: '#/go/dues' },
+  { name: 'due', at: '#/go/dues/due-bearings' },
+  {
+    name: 'due-sheet',
+    at: '#/go/dues/due-tyres',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change', exact: true }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  { name: 'lay-up', at: '#/go/season/lay-up' },
   {
     name: 'outing',
     at: '#/go',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Book, DueRecord } from '#boat-book';
 import { dueJob, duesToMake } from './due-job.ts';
-import { duesOfBook } from './due-of-book.ts';
+import { dueBefore, duesOfBook } from './due-of-book.ts';
 import { dueBesideOuting, dueParts, dueWhen } from './dues-told.ts';
 import { seasonJob, seasonList, seasonYear } from './season-list.ts';
 import { smallBook } from './testing/small-book.ts';
@@ -41,6 +41,16 @@ describe('a due of the book', () => {
     expect(dueWhen(due, today)).toBe('Falls due in 12 days, 20 May.');
     expect(dueParts(due, today)).toEqual(['Every 12 months, last done 20 May 2025: 20 May.']);
     expect(dueBesideOuting(due, book, today)).toBe('Falls due 9 days before ‘First sail’ on 29 May.');
+  });
+
+  it('bears on an outing to its last morning; a printed date is good on its own day', () => {
+    const outing = { title: 'First sail', date: '2026-05-18', from: '09:00', nights: 2, place: '', wind_kn: null };
+    const told = (due: DueRecord) => dueBefore(duesOfBook(withDue(due), today), outing);
+    expect(told(bearings).due).toHaveLength(1);
+    expect(told({ ...bearings, lastDone: '2025-05-21' }).due).toEqual([]);
+    expect(told({ ...bearings, printed: '2026-05-20' }).due).toEqual([]);
+    expect(told({ ...bearings, printed: '2026-05-19' }).due).toHaveLength(1);
+    expect(told({ ...bearings, lastDone: null })).toMatchObject({ due: [], mayBe: [], unknown: [{ id: 'b' }] });
   });
 
   it('counts from a job of it that was done, where that is later than what the keeper says', () => {

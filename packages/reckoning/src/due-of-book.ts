@@ -1,7 +1,8 @@
 /** What falls due of a boat book: each due's rule with the uses, outings and measures that bear on it. */
-import type { Book, DueRecord, Id } from '#boat-book';
+import type { Book, DueRecord, Id, Outing } from '#boat-book';
 import { type DueStage, dueStage, type FallsDue, fallsDue, type UseAhead } from '#dues';
 import { type Recipe, recipes } from '#jobs';
+import { addDays } from '#units';
 import { recipeTaken } from './recipe-job.ts';
 
 /** Days to find the hours for a job once it is known: our judgement, two weekends. [d] */
@@ -95,4 +96,26 @@ function longestToGet(book: Book, due: DueRecord): DueOfBook['waitsFor'] {
       ? { name, days, known: kept?.lead_days !== null && kept?.lead_days !== undefined }
       : longest;
   }, null);
+}
+
+/** What of the dues bears on an outing, to its last morning: due by then, may be, or not known. */
+export function dueBefore(
+  dues: readonly DueOfBook[],
+  { date, nights }: Outing,
+): Readonly<Record<'due' | 'mayBe' | 'unknown', readonly DueOfBook[]>> {
+  const over = addDays(date, nights);
+  // a date printed on the thing is its last good day: on that very day it is not yet due
+  const by = (day: string, printed: boolean) => (printed ? day < over : day <= over);
+  const due = dues.filter(({ falls }) => falls.day && by(falls.day.likely, falls.first?.kind === 'printed'));
+  return {
+    due,
+    mayBe: dues.filter(
+      (each) =>
+        !due.includes(each) &&
+        each.falls.day !== null &&
+        each.falls.day.low <= over &&
+        each.falls.first?.kind !== 'printed',
+    ),
+    unknown: dues.filter(({ falls }) => falls.day === null),
+  };
 }

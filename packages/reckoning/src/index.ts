@@ -10,7 +10,7 @@ export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 export { dueJob, duesToMake } from './due-job.ts';
-export { type DueOfBook, duesOfBook, recipeOfDue } from './due-of-book.ts';
+export { type DueOfBook, dueBefore, duesOfBook, recipeOfDue } from './due-of-book.ts';
 export { dueAway, dueBesideOuting, dueCautionsOf, dueDay, dueParts, dueUsual, dueWhen } from './dues-told.ts';
 export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
 export { type FollowUpTold, followUpsOf } from './follow-ups.ts';

@@ -1,11 +1,15 @@
+import { Suspense } from 'react';
 import type { Book, Id, Outing } from '#boat-book';
 import { localAt } from '#units';
 import { countInWords, dateInWords, dayInWords, daysAway } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
+import { onDemand } from '../../parts/on-demand.ts';
 import { type JobInTime, outingWork } from '../../reading/outing-work.ts';
 import { zoneOf } from '../../reading/today.ts';
 import { address } from '../../shell/route.ts';
+
+const OutingDues = onDemand(() => import('./dues/outing-dues.tsx'));
 
 export function OutingSection({
   book,
@@ -137,6 +141,9 @@ export function OutingSection({
               </ul>
             </>
           )}
+          <Suspense fallback={null}>
+            <OutingDues book={book} today={today} outing={outing} />
+          </Suspense>
           <h3>Looked at</h3>
           <p className="small">
             {countInWords(work.jobs.length, 'open job')} that this outing needs, or that are a danger, unlawful or stop
@@ -154,8 +161,8 @@ export function OutingSection({
           <p className="small soft">
             {outing.wind_kn === null && 'The wind: none is written down for this outing. '}
             {sailsCounted && 'How many sails the jury rigs have had. '}
-            The battery, the trailer, the loads on her gear, safety gear and its dates, the weather on the day, and jobs
-            that only get worse or are comfort.
+            The battery, the trailer, the loads on her gear, the weather on the day, and jobs that only get worse or are
+            comfort.
           </p>
         </div>
       </div>

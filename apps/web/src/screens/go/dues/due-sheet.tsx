@@ -143,7 +143,7 @@ function RuleFields({
         onChange={(season) => set('season', season)}
         refused={faults.season}
       />
-      <details open={useKindNames.some((kind) => draft.uses[kind] !== '')}>
+      <details className="due-rule" open={useKindNames.some((kind) => draft.uses[kind] !== '')}>
         <summary>By use</summary>
         <div className="field-row">
           {useKindNames.map((kind) => (
@@ -158,7 +158,7 @@ function RuleFields({
           ))}
         </div>
       </details>
-      <details open={draft.measure !== ''}>
+      <details className="due-rule" open={draft.measure !== ''}>
         <summary>By what is measured</summary>
         <TextField
           label="What is measured (tread, zinc left, broken strands)"

@@ -47,62 +47,74 @@ export default function DuesPage() {
           Add a due
         </button>
       </div>
-      <UsedPart book={book} today={today} />
-      {toMake.length > 0 && (
-        <p className="dues-make">
-          <span>
-            {toMake.length === 1 ? 'One of them wants' : `${toMake.length} of them want`} a job now, so that it can be
-            planned and its stores got.
-          </span>
-          <button type="button" className="main" onClick={() => void makeAll()}>
-            {toMake.length === 1 ? 'Make the job' : `Make the ${countInWords(toMake.length, 'job')}`}
-          </button>
-        </p>
-      )}
-      {refusal && (
-        <p role="alert">
-          {refusal.wrong}; {refusal.right}.
-        </p>
-      )}
-      {dues.length === 0 && (
-        <p>Nothing comes round yet. Put in what has a date, an interval, a use or a limit: flares, bearings, a zinc.</p>
-      )}
-      {stages.map(([stage, title]) => {
-        const here = dues.filter((each) => each.stage === stage);
-        if (here.length === 0) return null;
-        return (
-          <section key={stage} aria-labelledby={`dues-${stage.replace(' ', '-')}`}>
-            <h2 id={`dues-${stage.replace(' ', '-')}`}>{title}</h2>
-            <ul>
-              {here.map((dueOf) => (
-                <OneDue key={dueOf.id} dueOf={dueOf} today={today} beside={dueBesideOuting(dueOf, book, today)} />
-              ))}
-            </ul>
-          </section>
-        );
-      })}
-      <h2>The ends of the season</h2>
-      <ul>
-        <MarkedLine
-          href={address('go', 'season', 'fit-out')}
-          title="Fit-out"
-          note="before she goes in: a list of what she has"
-        />
-        <MarkedLine
-          href={address('go', 'season', 'lay-up')}
-          title="Lay-up"
-          note="before the winter: a list of what she has"
-        />
-      </ul>
-      <p className="small soft">
-        Usual intervals are custom of the trade, not law. A date printed on the thing, its maker and the law where you
-        sail come first; what you see at the boat comes before all.
-      </p>
-      <p className="dues-print">
-        <button type="button" onClick={() => print()}>
-          Print
-        </button>
-      </p>
+      <div className="dues-sides">
+        <UsedPart book={book} today={today} />
+        <div>
+          {toMake.length > 0 && (
+            <p className="dues-make">
+              <span>
+                {toMake.length === 1 ? 'One of them wants' : `${toMake.length} of them want`} a job now, so that it can
+                be planned and its stores got.
+              </span>
+              <button type="button" className="main" onClick={() => void makeAll()}>
+                {toMake.length === 1 ? 'Make the job' : `Make the ${countInWords(toMake.length, 'job')}`}
+              </button>
+            </p>
+          )}
+          {refusal && (
+            <p role="alert">
+              {refusal.wrong}; {refusal.right}.
+            </p>
+          )}
+          {dues.length === 0 && (
+            <p>
+              Nothing comes round yet. Put in what has a date, an interval, a use or a limit: flares, bearings, a zinc.
+            </p>
+          )}
+          {dues.length > 0 && (
+            <p className="small soft">
+              On each line a year: the stroke is today, the box the time its job takes to plan and get ready, the dot
+              the likely day, grey where it may lie.
+            </p>
+          )}
+          {stages.map(([stage, title]) => {
+            const here = dues.filter((each) => each.stage === stage);
+            if (here.length === 0) return null;
+            return (
+              <section key={stage} aria-labelledby={`dues-${stage.replace(' ', '-')}`}>
+                <h2 id={`dues-${stage.replace(' ', '-')}`}>{title}</h2>
+                <ul>
+                  {here.map((dueOf) => (
+                    <OneDue key={dueOf.id} dueOf={dueOf} today={today} beside={dueBesideOuting(dueOf, book, today)} />
+                  ))}
+                </ul>
+              </section>
+            );
+          })}
+          <h2>The ends of the season</h2>
+          <ul>
+            <MarkedLine
+              href={address('go', 'season', 'fit-out')}
+              title="Fit-out"
+              note="before she goes in: a list of what she has"
+            />
+            <MarkedLine
+              href={address('go', 'season', 'lay-up')}
+              title="Lay-up"
+              note="before the winter: a list of what she has"
+            />
+          </ul>
+          <p className="small soft">
+            Usual intervals are custom of the trade, not law. A date printed on the thing, its maker and the law where
+            you sail come first; what you see at the boat comes before all.
+          </p>
+          <p className="dues-print">
+            <button type="button" onClick={() => print()}>
+              Print
+            </button>
+          </p>
+        </div>
+      </div>
       <Suspense fallback={null}>
         {adding && <DueSheet book={book} id={null} onClose={() => setAdding(false)} />}
       </Suspense>

@@ -44,7 +44,7 @@ export default function SeasonPage({ list }: { readonly list: SeasonName }) {
       <ul className="season">
         {lines.map((line) => (
           <li key={line.id}>
-            <label className="field-tick">
+            <label>
               <input type="checkbox" checked={line.tick !== null} onChange={() => void tick(line)} />
               <span>{line.text}</span>
             </label>
