@@ -26,4 +26,5 @@ export type {
   RecipeWait,
 } from './recipe.ts';
 export { asksOf } from './recipe.ts';
+export { recipeFaults } from './recipe-lint.ts';
 export type { Proposal, WalkRound } from './walk-round.ts';

@@ -94,7 +94,7 @@ export function recipeFaults(recipe: Recipe): RecipeFault[] {
         faults.push({
           where,
           wrong: `${hazard.name}: no caution says so`,
-          right: `a caution that speaks of it (${hazard.said.source})`,
+          right: `a caution that speaks of ${hazard.said.source.replaceAll('|', ' or ')}`,
         });
     if (step.window && index === 0)
       faults.push({

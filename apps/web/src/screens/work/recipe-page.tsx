@@ -1,6 +1,6 @@
 /** One recipe, readable: when it is needed, its steps with times, waits and cautions, what it takes, and its proof. */
 import { Fragment, Suspense, useState } from 'react';
-import type { Recipe, RecipeStep } from '#jobs';
+import { type Recipe, type RecipeStep, recipeFaults } from '#jobs';
 import { recipeIdNow, recipesOfBook } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, listInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -38,6 +38,7 @@ export default function RecipePage({ id: named }: { readonly id: string }) {
   const from = own?.fromJob == null ? undefined : book.jobs[own.fromJob];
   // two steps may have one title
   const steps = recipe.steps.map((step, index) => ({ step, index, key: `${index} ${step.title}` }));
+  const faults = own === undefined ? [] : recipeFaults(own);
   const close = () => setOpen(null);
   return (
     <div className="recipe">
@@ -87,6 +88,18 @@ export default function RecipePage({ id: named }: { readonly id: string }) {
         )}
       </div>
       <RefusalLine refusal={refusal} />
+      {faults.length > 0 && (
+        <>
+          <h2>Look again at</h2>
+          <ul className="recipe-facts">
+            {faults.map(({ where, wrong, right }) => (
+              <li key={`${where} ${wrong}`}>
+                {capital(where)}: {wrong}. What would be right: {right}.
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       {recipe.asks.length > 0 && (
         <>
           <h2>Measured first</h2>
