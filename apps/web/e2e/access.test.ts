@@ -247,6 +247,8 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ['ground tackle', '#/boat/loads/rode'],
   ['stores', '#/stores'],
   ['a store', '#/stores', open('Add a thing')],
+  ['what the tins say', '#/stores/tins'],
+  ['what a tin says', '#/stores/tins', open('Put in what a tin says')],
   ['the plan', '#/days', plan],
   [
     'why a step stands where it does',

@@ -380,6 +380,7 @@ const shots: readonly Shot[] = [
     },
   },
   { name: 'stores', at: '#/stores' },
+  { name: 'tins', at: '#/stores/tins' },
   {
     name: 'store',
     at: '#/stores',

@@ -33,4 +33,4 @@ export { outdoorQuestions } from './outdoor-questions.ts';
 export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reaction-rate.ts';
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
 export { type ShelfLife, shelfLifeOf } from './shelf-life.ts';
-export { lawFromTin, type TinFigures, tinSpeaksFor } from './tin-figures.ts';
+export { cureStage, lawFromTin, type TinFigures, tinSpeaksFor } from './tin-figures.ts';

@@ -109,6 +109,7 @@ export {
 export { type StoreStanding, storeStandings } from './store-standing.ts';
 export { keptInWords, type StowageInOrder, stowageNamed, stowagePath, stowagesInOrder } from './stowage-path.ts';
 export { sizeInWords } from './thing-size.ts';
+export { tinInWords, tinUses } from './tin-told.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';
 export {

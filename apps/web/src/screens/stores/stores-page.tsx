@@ -40,6 +40,7 @@ export function StoresPage() {
         <a href={address('stores', 'list')}>The list, to print or send</a>
         <CarryLinks book={book} today={today} />
         <a href={address('stores', 'places')}>Places</a>
+        <a href={address('stores', 'tins')}>What the tins say</a>
       </p>
       <div className="stores-sides">
         <section aria-labelledby="stores-get">

@@ -7,12 +7,21 @@ import { StoresPage } from './stores-page.tsx';
 
 const ToGetSheet = onDemand(() => import('./to-get-sheet.tsx'));
 const PlacesPage = onDemand(() => import('./places-page.tsx'));
+const TinsPage = onDemand(() => import('./tins/tins-page.tsx'));
 
 export default function StoresScreen() {
   const [page] = useRoute().rest;
   return (
     <Suspense fallback={null}>
-      {page === 'list' ? <ToGetSheet /> : page === 'places' ? <PlacesPage /> : <StoresPage />}
+      {page === 'list' ? (
+        <ToGetSheet />
+      ) : page === 'places' ? (
+        <PlacesPage />
+      ) : page === 'tins' ? (
+        <TinsPage />
+      ) : (
+        <StoresPage />
+      )}
     </Suspense>
   );
 }
