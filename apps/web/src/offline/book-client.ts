@@ -4,6 +4,7 @@
  */
 import { type Remote, transfer, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
+import type { LogFound, LogQuery } from '#log';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
 import type { BlobFields, BlobOperation, KeptBooks, StartsWith } from './book-world.ts';
@@ -30,6 +31,8 @@ export interface BookClient {
   keepBlob<N extends BlobOperation>(name: N, fields: BlobFields<N>, bytes: Uint8Array): Promise<OperationOutcome>;
   /** The bytes of a blob, or null where this device does not have it. */
   blob(hash: string): Promise<Uint8Array | null>;
+  /** Finds in the log, the jobs, the fittings and the papers of the open book. */
+  find(query: LogQuery): Promise<readonly LogFound[]>;
   /** `asCopy`: as a new book of its own, even where this device has the same one */
   openFile(bytes: Uint8Array, how?: { readonly asCopy: boolean }): Promise<OpenedFile>;
   startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>, standing?: StartsWith): Promise<void>;
@@ -163,6 +166,7 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
         (there) => there.keepBlob(name, fields as never, transfer(bytes, [bytes.buffer])) as Promise<OperationOutcome>,
       ),
     blob: (hash) => books().blob(hash),
+    find: (query) => books().find(query) as Promise<readonly LogFound[]>,
     openFile: (bytes, how) => asking((there) => there.openFile(bytes, how?.asCopy === true) as Promise<OpenedFile>),
     startBook: (kind, boat, standing) => asking((there) => there.startBook(kind, boat, standing)),
     books: () => books().books(),

@@ -1,5 +1,6 @@
 /** What the books of a device need of the world, and what they give. */
 import type { Boat, Book, BookSurroundings, OperationFields, OperationName, OperationOutcome } from '#boat-book';
+import type { LogFound, LogQuery } from '#log';
 import type { OpenedFile } from './book-client.ts';
 import type { BookLog } from './book-log.ts';
 import type { BookNews } from './book-news.ts';
@@ -38,6 +39,8 @@ export interface KeptBooks {
   keepBlob<N extends BlobOperation>(name: N, fields: BlobFields<N>, bytes: Uint8Array): Promise<OperationOutcome>;
   /** The bytes of a blob, or null where this device does not have it. */
   blob(hash: string): Promise<Uint8Array | null>;
+  /** Finds in the log, the jobs, the fittings and the papers of the open book. */
+  find(query: LogQuery): Promise<readonly LogFound[]>;
   openFile(bytes: Uint8Array, asCopy: boolean): Promise<OpenedFile>;
   /** `standing`: what an empty book starts with besides the boat, so that it is never seen half made */
   startBook(kind: 'demo' | 'empty', boat?: Partial<Boat>, standing?: StartsWith): Promise<void>;

@@ -279,3 +279,23 @@ test('an own book needs every size; what is missing is said and the book that wa
   expect(one.book()?.boat.name).toBe('Coot');
   expect((await one.books.books()).map((book) => book.name)).toEqual(['Dabchick', 'Coot']);
 });
+
+test('what was done is found in the same tab and in another, and after another book is opened', async () => {
+  const { tab } = device();
+  const one = await tab();
+  await one.books.startBook('demo');
+  await one.books.run('writeLog', { kind: 'note', text: 'Greased the rudder pintles' });
+  const found = async (from: Tab, words: string) =>
+    (await from.books.find({ words })).map(({ collection, id }) => [collection, from.book()?.log[id]?.text]);
+  expect(await found(one, 'greasing pintles')).toEqual([['log', 'Greased the rudder pintles']]);
+  await one.books.run('writeLog', { kind: 'note', text: 'Pintles are stiff again' });
+  expect(await found(one, 'stiff')).toEqual([['log', 'Pintles are stiff again']]);
+  await one.books.flush();
+  const two = await tab();
+  await two.books.run('writeLog', { kind: 'note', text: 'New gudgeon' });
+  await two.books.flush();
+  await one.books.catchUp(one.book()!.id);
+  expect(await found(one, 'gudgeon')).toEqual([['log', 'New gudgeon']]);
+  await one.books.startBook('empty', { ...boat, demo: false, name: 'Other' });
+  expect(await found(one, 'gudgeon')).toEqual([]);
+});

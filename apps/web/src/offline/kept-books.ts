@@ -25,6 +25,7 @@ import { bookFromRows, bytesOf } from './book-from-rows.ts';
 import type { BookLog } from './book-log.ts';
 import type { BlobOperation, KeptBooks, World } from './book-world.ts';
 import { keptBlobs } from './kept-blobs.ts';
+import { logFinder } from './log-finder.ts';
 import { inPlainWords, type Saving, saving } from './saving.ts';
 
 interface Here {
@@ -68,6 +69,7 @@ export function keptBooks(world: World): KeptBooks {
     () => log,
     () => world.surroundings().now(),
   );
+  const finder = logFinder(() => here?.book?.view() ?? here?.foreign?.book ?? null, world.later);
   /** opening and switching books happen one after the other */
   let turn: Promise<unknown> = Promise.resolve();
 
@@ -82,6 +84,8 @@ export function keptBooks(world: World): KeptBooks {
     const shown = book?.view() ?? here?.foreign?.book ?? null;
     const saved = here?.saving.state() ?? { state: 'saved' as const, because: null };
     const unread = book?.faults() ?? [];
+    if (whole) finder.forget();
+    else finder.changed(patches);
     world.tell({
       ...(noStore === null ? saved : { state: 'not saved', because: noStore }),
       undo: book?.undoTitle() ?? null,
@@ -408,6 +412,10 @@ export function keptBooks(world: World): KeptBooks {
       return outcome;
     },
     blob: blobs.blob,
+    async find(query) {
+      await turn;
+      return finder.find(query);
+    },
     openFile: (bytes, asCopy) => inTurn(() => openFile(bytes, asCopy)),
     startBook: (kind, boat, standing) =>
       inTurn(async () => {

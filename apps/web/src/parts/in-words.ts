@@ -28,6 +28,11 @@ export function dateInWords(day: string, today: string): string {
   return `${Number(day.slice(8))} ${monthNames[Number(day.slice(5, 7)) - 1]}${year}`;
 }
 
+/** 'December 2026' */
+export function monthInWords(day: string): string {
+  return `${monthNames[Number(day.slice(5, 7)) - 1]} ${day.slice(0, 4)}`;
+}
+
 /** 'today', 'tomorrow', 'in 9 days', '3 days ago' */
 export function daysAway(day: string, today: string): string {
   const days = daysBetween(today, day);

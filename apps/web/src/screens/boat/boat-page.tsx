@@ -14,6 +14,7 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { BoatPicture } from './boat-picture.tsx';
 import { LoadsSection } from './loads/loads-section.tsx';
+import { LogSection } from './log/log-section.tsx';
 import { stanceOf } from './stance.ts';
 import { workByZone } from './zone-work.ts';
 
@@ -150,6 +151,7 @@ export function BoatPage() {
             </button>
           </section>
           <LoadsSection />
+          <LogSection />
           <section aria-labelledby="boat-fittings">
             <h2 id="boat-fittings">Fittings</h2>
             <ul>
@@ -170,7 +172,15 @@ export function BoatPage() {
                       Change
                     </button>
                   }
-                />
+                >
+                  <a
+                    className="button words"
+                    href={address('boat', 'log', 'fitting', id)}
+                    aria-label={`All of ${fitting.name}`}
+                  >
+                    All of it
+                  </a>
+                </MarkedLine>
               ))}
             </ul>
             {Object.keys(book.fittings).length === 0 && (

@@ -11,6 +11,7 @@ const CardPage = onDemand(() => import('./battery/card-page.tsx'));
 const ReadingsPage = onDemand(() => import('./readings/readings-page.tsx'));
 const LoadsScreen = onDemand(() => import('./loads/loads-screen.tsx'));
 const BeddingPage = onDemand(() => import('./bedding/bedding-page.tsx'));
+const LogScreen = onDemand(() => import('./log/log-screen.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
@@ -45,6 +46,12 @@ export default function BoatScreen() {
     return (
       <Suspense fallback={null}>
         <LoadsScreen part={id} id={part} />
+      </Suspense>
+    );
+  if (page === 'log' || page === 'papers')
+    return (
+      <Suspense fallback={null}>
+        <LogScreen page={page} part={id} id={part} />
       </Suspense>
     );
   return <BoatPage />;

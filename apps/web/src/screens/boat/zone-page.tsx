@@ -104,7 +104,15 @@ export default function ZonePage({ id }: { readonly id: Id }) {
                 </button>
               </>
             }
-          />
+          >
+            <a
+              className="button words"
+              href={address('boat', 'log', 'fitting', fittingId)}
+              aria-label={`All of ${fitting.name}`}
+            >
+              All of it
+            </a>
+          </MarkedLine>
         ))}
       </ul>
       {fittings.length === 0 && <p className="soft">No fitting is written down here.</p>}
