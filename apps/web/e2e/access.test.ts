@@ -245,6 +245,38 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ['the mast on its way up', '#/boat/loads/mast'],
   ['the mast being changed', '#/boat/loads/mast', open('Change the mast')],
   ['ground tackle', '#/boat/loads/rode'],
+  ['the log', '#/boat/log'],
+  [
+    'what is found in the log',
+    '#/boat/log',
+    async (page) => {
+      await page.getByRole('textbox', { name: /^Find/ }).fill('what was the drain bedded with');
+      await page.getByText(/things? found/).waitFor();
+    },
+  ],
+  ['an entry of the log', '#/boat/log', open(/^\d+ /)],
+  [
+    'an entry written by hand, refused',
+    '#/boat/log',
+    async (page) => {
+      await open('Write in the log')(page);
+      await page.getByRole('button', { name: 'Write it' }).click();
+    },
+  ],
+  ['what she has cost', '#/boat/log/costs'],
+  ['a fitting’s story', '#/boat/log/fitting/ring-drain'],
+  ['the papers', '#/boat/papers'],
+  [
+    'a paper',
+    '#/boat/papers',
+    async (page) => {
+      const page1 = Buffer.from('Hull number and sail number, as they stand on the certificate.');
+      await page
+        .getByLabel('File of a paper')
+        .setInputFiles({ name: 'certificate.txt', mimeType: 'text/plain', buffer: page1 });
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  ],
   ['stores', '#/stores'],
   ['a store', '#/stores', open('Add a thing')],
   ['what the tins say', '#/stores/tins'],

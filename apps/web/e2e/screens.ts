@@ -131,6 +131,45 @@ const shots: readonly Shot[] = [
     },
   },
   { name: 'boat', at: '#/boat' },
+  { name: 'log', at: '#/boat/log' },
+  {
+    name: 'log-found',
+    at: '#/boat/log',
+    after: async (page) => {
+      await page.getByRole('textbox', { name: /^Find/ }).fill('what was the drain bedded with');
+      await page.getByText(/things? found/).waitFor();
+    },
+  },
+  {
+    name: 'log-entry',
+    at: '#/boat/log',
+    after: async (page) => {
+      await page.locator('button.log-line').first().click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'log-write',
+    at: '#/boat/log',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Write in the log' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  { name: 'log-costs', at: '#/boat/log/costs' },
+  { name: 'log-story', at: '#/boat/log/fitting/ring-drain' },
+  { name: 'papers', at: '#/boat/papers' },
+  {
+    name: 'paper',
+    at: '#/boat/papers',
+    after: async (page) => {
+      const page1 = Buffer.from('Hull number and sail number, as they stand on the certificate.');
+      await page
+        .getByLabel('File of a paper')
+        .setInputFiles({ name: 'certificate.txt', mimeType: 'text/plain', buffer: page1 });
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
   {
     name: 'boat-mast-other',
     at: '#/boat',

@@ -3,7 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { Form } from './form.tsx';
 import { type Faults, type FormReading, formReading } from './read-form.ts';
 import { Sheet } from './sheet.tsx';
-import { type Run, useRun } from './use-run.ts';
+import { type Refusal, type Run, useRun } from './use-run.ts';
 
 export function RecordSheet<Field extends string, Fields>({
   title,
@@ -31,9 +31,13 @@ export function RecordSheet<Field extends string, Fields>({
   readonly children: (faults: Faults<Field>) => ReactNode;
 }) {
   const [faults, setFaults] = useState<Faults<Field>>({});
-  const { run, refusal } = useRun();
+  const { run } = useRun();
+  // of whatever was asked: an operation by its name, or one that keeps a file first
+  const [refusal, setRefusal] = useState<Refusal | null>(null);
   const closeWhenDone = async (outcome: ReturnType<Run>) => {
-    if ((await outcome).kind === 'done') onClose();
+    const answer = await outcome;
+    if (answer.kind === 'done') onClose();
+    else setRefusal(answer);
   };
   return (
     <Sheet title={title} onClose={onClose} unsaved={unsaved}>
