@@ -2,8 +2,10 @@
 import { type Book, type Id, type Job, type JuryRig, type LogEntry, type PaperRecord, standingLog } from '#boat-book';
 
 export interface FittingStory {
-  /** what it is bedded with and since when, with the entry that says so; what the fitting itself says where none does */
+  /** what the last entry that says so was bedded with, and when; what the fitting itself says where none does */
   readonly bedded: { readonly with: string; readonly at: string | null } | null;
+  /** what the fitting itself says of its bedding, where that is something else */
+  readonly saidOfBedding: string | null;
   /** standing entries about it, newest first */
   readonly entries: readonly (readonly [Id, LogEntry])[];
   /** open first, then as they were closed, latest first */
@@ -28,8 +30,8 @@ export function fittingStory(book: Book, fitting: Id): FittingStory | null {
   const entries = [...standingLog(book.log)].filter(([, entry]) => ofIt(entry)).sort(latestFirst);
   const entryIds = new Set(entries.map(([id]) => id));
   const shown = new Set(entries.flatMap(([, { photos = [] }]) => photos));
-  const bedding = entries.find(([, { kind }]) => kind === 'bedded')?.[1];
-  const beddedWith = record.beddedWith || (bedding?.with ?? []).map(({ name }) => name).join(', ');
+  const bedding = entries.find(([, { kind, with: used }]) => kind === 'bedded' && (used ?? []).length > 0)?.[1];
+  const beddedWith = (bedding?.with ?? []).map(({ name }) => name).join(', ') || record.beddedWith;
   const costs = new Map<string, number>();
   let spent_min = 0;
   for (const [, { cost, spent_min: spent }] of entries) {
@@ -38,6 +40,7 @@ export function fittingStory(book: Book, fitting: Id): FittingStory | null {
   }
   return {
     bedded: beddedWith === '' ? null : { with: beddedWith, at: bedding?.at ?? null },
+    saidOfBedding: record.beddedWith === '' || record.beddedWith === beddedWith ? null : record.beddedWith,
     entries,
     jobs: jobs.sort(([, a], [, b]) => (closedOf(a) < closedOf(b) ? 1 : -1)),
     rigs: Object.entries(book.juryRigs).filter(([, rig]) => rig.job !== null && jobIds.has(rig.job)),

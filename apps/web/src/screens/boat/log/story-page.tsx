@@ -41,7 +41,7 @@ export default function StoryPage({ id }: { readonly id: Id }) {
         <p>It was taken out of the book. What was written of it is still in the log.</p>
       </>
     );
-  const { bedded, entries, jobs, rigs, papers, photos, costs, spent_min } = story;
+  const { bedded, saidOfBedding, entries, jobs, rigs, papers, photos, costs, spent_min } = story;
   const spent = [...costs.map(costInWords), ...(spent_min > 0 ? [`${minutesInWords(spent_min)} of work`] : [])];
   const close = () => setOpen(null);
   return (
@@ -52,6 +52,7 @@ export default function StoryPage({ id }: { readonly id: Id }) {
         {bedded === null
           ? 'What it is bedded with is not written down.'
           : `Bedded with ${bedded.with}${bedded.at === null ? '' : `, ${dateInWords(dayOf(book, { at: bedded.at }), today)}`}.`}
+        {saidOfBedding !== null && ` The fitting itself says: ${saidOfBedding}.`}
         {spent.length > 0 && ` It has taken ${listInWords(spent)}.`}
       </p>
       <div className="boat-acts">
