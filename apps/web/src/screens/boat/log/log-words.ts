@@ -1,5 +1,5 @@
 /** How the log's screens say a kind, a price, a time and what an entry is about. */
-import type { Book, Cost, LogEntry, LogKind } from '#boat-book';
+import type { Book, Cost, LogEntry, LogKind, PaperRecord } from '#boat-book';
 import { localAt } from '#units';
 import { minutesInWords } from '../../../parts/in-words.ts';
 import { zoneOf } from '../../../reading/today.ts';
@@ -23,6 +23,15 @@ export const kindName: Readonly<Record<LogKind, string>> = {
 
 /** Kinds that a keeper writes by hand; the rest is written by what is done in the book. */
 export const kindsByHand: readonly LogKind[] = ['note', 'bedded', 'fitted', 'got', 'measured', 'outing'];
+
+export const paperKindName: Readonly<Record<PaperRecord['kind'], string>> = {
+  registration: 'registration',
+  insurance: 'insurance',
+  survey: 'survey',
+  manual: 'manual',
+  receipt: 'receipt',
+  other: 'other paper',
+};
 
 /** `12.50 EUR` */
 export const costInWords = ({ amount, currency }: Cost): string => `${amount.toFixed(2)} ${currency}`;

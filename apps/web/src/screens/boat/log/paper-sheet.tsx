@@ -7,8 +7,8 @@ import type { FormReading } from '../../../parts/read-form.ts';
 import { RecordSheet } from '../../../parts/record-sheet.tsx';
 import { DayField, TextField } from '../../../parts/text-fields.tsx';
 import { useDraft } from '../../../parts/use-draft.ts';
+import { paperKindName } from './log-words.ts';
 import type { LookedPaper } from './paper-file.ts';
-import { paperKindName } from './papers-page.tsx';
 
 type Name = 'title' | 'kind' | 'expires';
 

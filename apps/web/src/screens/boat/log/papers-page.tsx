@@ -8,21 +8,13 @@ import { onDemand } from '../../../parts/on-demand.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address, goTo, useRoute } from '../../../shell/route.ts';
+import { paperKindName } from './log-words.ts';
 import { type LookedPaper, lookedPaper } from './paper-file.ts';
 
 const PaperSheet = onDemand(() => import('./paper-sheet.tsx'));
 
 /** A paper that runs out within so many days is marked. Our judgement. */
 const assumedSoon_days = 30;
-
-export const paperKindName: Readonly<Record<PaperRecord['kind'], string>> = {
-  registration: 'registration',
-  insurance: 'insurance',
-  survey: 'survey',
-  manual: 'manual',
-  receipt: 'receipt',
-  other: 'other paper',
-};
 
 export default function PapersPage() {
   const book = useOpenBook();
