@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { begun, done } from './testing/devices.ts';
+import { also, begun, done, meet } from './testing/devices.ts';
 
 const bearings = {
   title: 'Grease the wheel bearings',
@@ -90,4 +90,27 @@ test('that a due was done, a measure and a tick are written to the log', () => {
   done(book.run('untickSeason', { id: tick, text: 'Battery out and charged' }));
   expect(book.view().seasonTicks).toEqual({});
   expect(Object.values(book.view().log).at(-1)?.kind).toBe('taken back');
+});
+
+test('two devices that make the same job of a due apart have made one when they meet', () => {
+  const one = begun();
+  const due = done(one.run('addDue', bearings));
+  const other = also(one, 'b');
+  const said = {
+    due,
+    ...taken,
+    stores: [{ id: 'due-s', name: 'Grease', keptAt: '', onHand: false, expected: null, lead_days: null, note: '' }],
+    job: {
+      ...job,
+      id: 'due-1',
+      steps: [{ id: 'due-1-a', title: 'Jack', minutes: { low: 1, likely: 2, high: 3 }, hands: 1 }],
+    },
+  } as const;
+  done(one.run('makeJobOfDue', said));
+  done(other.run('makeJobOfDue', said));
+  meet(one, other);
+  expect(Object.keys(one.view().jobs)).toEqual(['due-1']);
+  expect(Object.keys(one.view().steps)).toEqual(['due-1-a']);
+  expect(Object.keys(one.view().stores)).toEqual(['due-s']);
+  expect(one.questions()).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Book, DueRecord } from '#boat-book';
-import { dueJob, duesToMake } from './due-job.ts';
+import { dueJob, dueJobs, duesToMake } from './due-job.ts';
 import { dueBefore, duesOfBook } from './due-of-book.ts';
 import { dueBesideOuting, dueParts, dueWhen } from './dues-told.ts';
 import { seasonJob, seasonList, seasonYear } from './season-list.ts';
@@ -97,6 +97,19 @@ describe('a due of the book', () => {
     const before = { ...made.job, state: 'dropped', closed: today, fromDue: 'b' } as unknown as Book['jobs'][string];
     const next = { ...book, jobs: { [made.job.id!]: before } };
     expect(dueJob(next, only(next), today).job.id).not.toBe(made.job.id);
+  });
+
+  it('of several at once, puts a thing they all take in the stores once', () => {
+    const book = { ...withDue(bearings), dues: { b: bearings, c: { ...bearings, title: 'The other axle' } } };
+    const dues = duesOfBook(book, today);
+    const [first, second] = dueJobs(book, dues, today);
+    expect(first!.stores.length).toBeGreaterThan(2);
+    expect(second!.stores).toEqual([]);
+    expect(second!.tools).toEqual([]);
+    expect(second!.job.steps!.flatMap(({ stores = [] }) => stores).sort()).toEqual(
+      first!.job.steps!.flatMap(({ stores = [] }) => stores).sort(),
+    );
+    expect(second!.job.id).not.toBe(first!.job.id);
   });
 
   it('past, asks for no day that no plan can meet; without a recipe it has no steps', () => {

@@ -32,6 +32,23 @@ export function dueJob(book: Book, dueOf: DueOfBook, today: string): OperationFi
   return { due: id, ...take, job: { ...take.job, id: jobId } };
 }
 
+/** The jobs of several dues, each with what those before it brought: a tool or a store is put in for all of them once. */
+export function dueJobs(book: Book, dues: readonly DueOfBook[], today: string): OperationFields<'makeJobOfDue'>[] {
+  let sofar = book;
+  return dues.map((dueOf) => {
+    const made = dueJob(sofar, dueOf, today);
+    const keyed = <T extends { readonly id?: string }>(records: readonly T[]) =>
+      Object.fromEntries(records.map(({ id, ...record }) => [id, record]));
+    sofar = {
+      ...sofar,
+      tools: { ...sofar.tools, ...(keyed(made.tools) as Book['tools']) },
+      mixes: { ...sofar.mixes, ...(keyed(made.mixes) as Book['mixes']) },
+      stores: { ...sofar.stores, ...(keyed(made.stores) as Book['stores']) },
+    };
+    return made;
+  });
+}
+
 /** The dues that are past, or come within the days it takes to plan them, and have no job yet. */
 export function duesToMake(dues: readonly DueOfBook[]): readonly DueOfBook[] {
   return dues.filter(({ stage, job }) => (stage === 'past' || stage === 'soon') && job === null);

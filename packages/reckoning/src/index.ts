@@ -9,7 +9,7 @@ export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
 export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
-export { dueJob, duesToMake } from './due-job.ts';
+export { dueJob, dueJobs, duesToMake } from './due-job.ts';
 export { type DueOfBook, dueBefore, duesOfBook, recipeOfDue } from './due-of-book.ts';
 export { dueAway, dueBesideOuting, dueCautionsOf, dueDay, dueParts, dueUsual, dueWhen } from './dues-told.ts';
 export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';

@@ -1,6 +1,6 @@
 /** What falls due: by date, by use and by what was measured, with what makes each due. */
 import { Suspense, useMemo, useState } from 'react';
-import { type DueOfBook, dueBesideOuting, dueJob, dueParts, duesOfBook, duesToMake, dueWhen } from '#reckoning';
+import { type DueOfBook, dueBesideOuting, dueJobs, dueParts, duesOfBook, duesToMake, dueWhen } from '#reckoning';
 import { countInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.ts';
@@ -29,8 +29,8 @@ export default function DuesPage() {
   const { run, refusal } = useRun();
   const toMake = duesToMake(dues);
   const makeAll = async () => {
-    for (const dueOf of toMake) {
-      const outcome = await run('makeJobOfDue', dueJob(book, dueOf, today));
+    for (const made of dueJobs(book, toMake, today)) {
+      const outcome = await run('makeJobOfDue', made);
       if (outcome.kind === 'refused') return;
     }
   };
