@@ -224,6 +224,8 @@ describe.each([
     await sheet.waitFor({ state: 'hidden' });
     const after = await bookIn(again);
     expect(after.jobs.holes?.state).toBe('done');
+    // what was shown is done: the step that is the proof is ticked with it
+    expect(after.steps['holes-2']?.progress.kind).toBe('done');
     expect(Object.values(after.log).find(({ kind }) => kind === 'proved')).toMatchObject({
       text: 'Proved by hose: dry inside after 10 minutes',
       who: 'Ilka',

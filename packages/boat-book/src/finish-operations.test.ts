@@ -19,8 +19,11 @@ test('a job with a proof is not done without it, and its proof stands in the log
   const proof = { by: 'hose', found: 'dry inside after 10 minutes' } as const;
   done(book.run('finishJob', { id, proof, who: 'Ilka' }));
   expect(kinds(book)).toEqual(['proved: Proved by hose: dry inside after 10 minutes', 'job done: Rebed']);
+  const proofStep = () => Object.values(book.view().steps).find((one) => one.proof !== undefined);
+  expect(proofStep()?.progress.kind).toBe('done');
   book.undo();
   expect(book.view().jobs[id]?.state).toBe('open');
+  expect(proofStep()?.progress.kind).toBe('open');
   // what was taken back proves nothing
   expect(book.run('finishJob', { id })).toMatchObject({ kind: 'refused', where: 'proof' });
 });

@@ -27,6 +27,20 @@ function refuseUnproved(edit: Edit, jobId: Id): void {
     );
 }
 
+/** What was shown is done: the step that is the proof is ticked with it. Returns that step; null: the job has none. */
+function tickProof(edit: Edit, jobId: Id): Id | null {
+  const found = [...edit.all('steps')].find(([, one]) => one.job === jobId && one.proof !== undefined);
+  if (found === undefined) return null;
+  const [id, { progress }] = found;
+  if (progress.kind !== 'done') {
+    const begun = progress.kind === 'under way' ? progress.started : edit.now;
+    // where another device, with a fast clock, started it later than it is here, it is finished no earlier than that
+    const finished = Date.parse(begun) > Date.parse(edit.now) ? begun : edit.now;
+    edit.set('steps', id, { progress: { kind: 'done', started: begun, finished } });
+  }
+  return id;
+}
+
 export const finishOperations = {
   finishJob: {
     title: 'Finish a job',
@@ -49,11 +63,12 @@ export const finishOperations = {
         refuse('closed', `${closed} is before it was put in, ${job.opened}`, `${job.opened} or later`);
       if (proof !== undefined && notProved !== undefined)
         refuse('notProved', 'it is said to be proved and not to be', 'one of the two');
-      if (proof !== undefined)
-        logged(edit, { kind: 'proved', job: jobId, who, text: `Proved by ${proof.by}: ${proof.found}` });
-      else if (notProved === undefined) refuseUnproved(edit, jobId);
-      // the job after its proof, and first of what undo is called by
+      // the job first, so that undo is called by its name
       edit.set('jobs', jobId, { state: 'done', closed });
+      if (proof !== undefined) {
+        const step = tickProof(edit, jobId);
+        logged(edit, { kind: 'proved', job: jobId, step, who, text: `Proved by ${proof.by}: ${proof.found}` });
+      } else if (notProved === undefined) refuseUnproved(edit, jobId);
       const unproved = notProved === undefined ? '' : `. Not proved, because ${notProved}`;
       logged(edit, { kind: 'job done', job: jobId, who, text: `${job.title}${unproved}` });
       if (writtenDown !== undefined) logged(edit, { kind: 'note', job: jobId, who, text: writtenDown });

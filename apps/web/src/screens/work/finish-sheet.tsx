@@ -48,7 +48,7 @@ export default function FinishSheet({
     by: owed?.proof ?? ('' as JobProof['by'] | ''),
     found: '',
     because: '',
-    who: '',
+    who: book.boat.keeper,
     writtenDown: '',
     left: [] as readonly string[],
   });
@@ -98,7 +98,11 @@ export default function FinishSheet({
         <PickField
           label="The proof"
           value={proved}
-          onChange={(value) => set('proved', value)}
+          onChange={(value) => {
+            set('proved', value);
+            setFaults({});
+            setUnsaid(false);
+          }}
           options={[
             { value: 'held', name: 'it held' },
             { value: 'did not hold', name: 'it did not hold' },
@@ -143,9 +147,7 @@ export default function FinishSheet({
           <>
             <TextField
               label="By whom"
-              note={
-                book.boat.keeper === '' ? 'Empty: not said.' : `Empty: not said. The keeper is ${book.boat.keeper}.`
-              }
+              note="Empty: not said."
               value={draft.who}
               onChange={(text) => set('who', text)}
             />
