@@ -8,16 +8,7 @@
  */
 import { type Book, contentId, type Day } from '#boat-book';
 import { addDays } from '#units';
-import {
-  demoBoat,
-  demoFittings,
-  demoMixes,
-  demoPlaces,
-  demoSetUps,
-  demoStores,
-  demoTools,
-  demoZones,
-} from './demo/boat.ts';
+import { demoBoat, demoFittings, demoMixes, demoPlaces, demoSetUps, demoZones } from './demo/boat.ts';
 import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './demo/days.ts';
 import { demoDueMeasures, demoDues, demoUses } from './demo/dues.ts';
 import { demoBoardHoists, demoHoistForces } from './demo/hoist.ts';
@@ -36,6 +27,7 @@ import {
 } from './demo/power.ts';
 import { demoMasts, demoStayReadings, demoStays } from './demo/rig.ts';
 import { demoRodes } from './demo/rodes.ts';
+import { demoStores, demoStowages, demoTools } from './demo/stores.ts';
 import type { DemoDates } from './demo/writing.ts';
 
 /** The demo book as it stands on a day: everything in it is dated from that day. */
@@ -75,7 +67,7 @@ export function demoBook(today: Day): Book {
     jobDays: demoJobDays(dates),
     weather: byContent(demoWeather(dates)),
     outings: demoOutings(dates),
-    stowages: {},
+    stowages: demoStowages,
     stores: demoStores(dates.day),
     readings: demoReadings(dates),
     readingBlocks: {},

@@ -1,10 +1,11 @@
-/** The invented boat: places, zones, fittings, set-ups, tools, mixes. Sizes are those such a boat could have. */
-import type { Book, Day, StoreRecord } from '#boat-book';
+/** The invented boat: places, zones, fittings, set-ups, mixes. Sizes are those such a boat could have. */
+import type { Book } from '#boat-book';
 
 export const demoBoat: Book['boat'] = {
   name: 'Teasel',
   keeper: 'Ida Fenn',
   demo: true,
+  currency: 'NZD',
   length_m: 5.6,
   beam_m: 2.2,
   mastHeight_m: 7.1,
@@ -279,79 +280,6 @@ export const demoSetUps: Book['setUps'] = {
   },
 };
 
-export const demoTools: Book['tools'] = {
-  drill: { name: 'cordless drill', count: 1, keptAt: 'bench drawer 2' },
-  sander: { name: 'sander and vacuum', count: 1, keptAt: 'shed shelf' },
-  'seal-gun': { name: 'sealant gun', count: 1, keptAt: 'paint box' },
-  crimper: { name: 'crimping pliers', count: 1, keptAt: 'electrics box' },
-  meter: { name: 'meter', count: 1, keptAt: 'electrics box' },
-  'swage-tool': { name: 'hand swager', count: 1, keptAt: 'rigging box' },
-  gauge: { name: 'rig tension gauge', count: 1, keptAt: 'rigging box' },
-  jack: { name: 'trolley jack', count: 1, keptAt: 'shed floor' },
-  sockets: { name: 'socket set', count: 1, keptAt: 'bench drawer 1' },
-  hose: { name: 'hose', count: 1, keptAt: 'on the wall' },
-};
-
 export const demoMixes: Book['mixes'] = {
   epoxy: { name: 'Thickened epoxy, fast hardener', mixing_min: 10, potLife_min: 40, family: 'epoxy-fast' },
 };
-
-const here = (name: string, keptAt: string): StoreRecord => ({
-  name,
-  keptAt,
-  onHand: true,
-  expected: null,
-  lead_days: null,
-  note: '',
-});
-
-export const demoStores = (day: (n: number) => Day): Book['stores'] => ({
-  'epoxy-kit': here('Epoxy, fast hardener, 500 g', 'paint box'),
-  filler: here('Filler powder for epoxy', 'paint box'),
-  sealant: here('Polyurethane sealant, 1 tube', 'paint box'),
-  'bolts-m8': here('M8 × 60 bolts and nuts, 4', 'fastenings tray'),
-  sheave: here('Halyard sheave 45 mm with pin', 'rigging box'),
-  'mast-cable': here('Tinned twin cable, 10 m', 'electrics box'),
-  terminals: here('Sealed crimp terminals', 'electrics box'),
-  fuse: here('Battery fuse 60 A and holder', 'electrics box'),
-  'seizing-wire': here('Seizing wire', 'rigging box'),
-  'anchor-shackle-new': here('Shackle 8 mm, galvanised', 'rigging box'),
-  thimble: here('Thimble for 12 mm rope', 'rigging box'),
-  grease: here('Wheel bearing grease', 'shed shelf'),
-  'split-pins': here('Split pins, 2', 'fastenings tray'),
-  varnish: here('Two-pot varnish, 375 ml', 'paint box'),
-  'reef-cord': {
-    name: '6 mm cord, 9 m',
-    keptAt: 'rigging box',
-    onHand: false,
-    expected: null,
-    lead_days: 1,
-    note: 'From the shop by the road.',
-  },
-  'grip-paint': here('Deck paint with grit, 1 l', 'paint box'),
-  lining: here('Foam-backed lining, 2 m', 'loft'),
-  'board-wire-new': {
-    name: '4 mm lifting wire, 3 m, with ferrules',
-    keptAt: '',
-    onHand: false,
-    expected: day(2),
-    lead_days: null,
-    note: 'Ordered by post.',
-  },
-  'hatch-seal': {
-    name: 'Forehatch seal, 1.9 m',
-    keptAt: '',
-    onHand: false,
-    expected: null,
-    lead_days: null,
-    note: 'Not ordered yet.',
-  },
-  'window-gasket': {
-    name: 'Window gasket, 3 m',
-    keptAt: '',
-    onHand: false,
-    expected: day(13),
-    lead_days: null,
-    note: 'Being cut to size.',
-  },
-});

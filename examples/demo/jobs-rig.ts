@@ -31,6 +31,7 @@ export const rigJobs = ({ day }: DemoDates): DemoJob[] => [
         setUps: [coverOff],
         needs: { dry: true, air_min_C: 10 },
         stores: ['epoxy-kit', 'filler'],
+        takes: [{ store: 'epoxy-kit', amount: 50, unit: 'g' }],
         mix: 'epoxy',
         cautions: [epoxyCare],
         waits: [wait('plug-cure', 'Plugs harden', cureLawOf('epoxy-fast').law, { needs: { dry: true } })],
@@ -47,6 +48,10 @@ export const rigJobs = ({ day }: DemoDates): DemoJob[] => [
         needs: { dry: true, air_min_C: 5 },
         tools: [one('seal-gun'), one('sockets')],
         stores: ['sealant', 'bolts-m8'],
+        takes: [
+          { store: 'sealant', amount: 14, unit: 'ml' },
+          { store: 'bolts-m8', amount: 4, unit: '' },
+        ],
         waits: [
           wait('plate-seal', 'Sealant cures through', cureLawOf('polyurethane-sealant').law, {
             setUps: [mast('down')],
@@ -147,6 +152,7 @@ export const rigJobs = ({ day }: DemoDates): DemoJob[] => [
       step('Measure its run with the mast up', 10, { setUps: [mast('up'), coverOff] }),
       step('Cut, whip and reeve it', 30, {
         stores: ['reef-cord'],
+        takes: [{ store: 'reef-cord', amount: 9, unit: 'm' }],
         setUps: [coverOff],
         cautions: ['Hot knife: air through, and off the deck.'],
       }),

@@ -161,7 +161,7 @@ describe('fettle plan', () => {
     // a cord to be ordered one day before, and each thing to get once
     expect(text).toMatch(/To get\. \w+ things to get/);
     expect(text).toMatch(
-      /6 mm cord, 9 m, needed .* for 'Reeve a new reefing line'\n +not ordered, one day from ordering: order /,
+      /6 mm cord: 9 m, needed .* for 'Reeve a new reefing line'\n +not ordered, one day from ordering: order /,
     );
     expect(text).toContain('Carry down, in order of use:');
     expect(text).toMatch(/ {4}rigging box\n {6}\S.*: \d\d:\d\d, for '/);

@@ -1,5 +1,5 @@
 import type { Book } from '#boat-book';
-import { localMinute, toGet, toGetAtAGlance, toGetInWords } from '#reckoning';
+import { localMinute, toGet, toGetAtAGlance, toGetInWords, toGetName } from '#reckoning';
 import type { Outcome, Problem } from '#workplan';
 
 /** What is to be got, by when and to be ordered by when, a line a thing; empty where all is on hand. */
@@ -13,7 +13,8 @@ export function toGetLines(outcome: Outcome, problem: Problem, book: Book): stri
     `To get. ${atAGlance}`,
     ...lines.flatMap((line) => {
       const { need, how } = toGetInWords(line, today);
-      return [`  ${line.name}, ${need}`, `    ${how}`];
+      const because = line.because === null ? [] : [`    ${line.because}`];
+      return [`  ${toGetName(line)}, ${need}`, ...because, `    ${how}`];
     }),
   ];
 }

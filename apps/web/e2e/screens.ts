@@ -28,6 +28,27 @@ const batterySheet = (button: string | RegExp) => async (page: Page) => {
 };
 
 const shots: readonly Shot[] = [
+  { name: 'stores-list', at: '#/stores/list' },
+  { name: 'stores-places', at: '#/stores/places' },
+  {
+    name: 'stores-got',
+    at: '#/stores',
+    after: async (page) => {
+      await page
+        .getByRole('button', { name: /^Got it at a price/ })
+        .first()
+        .click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'stores-thing',
+    at: '#/stores',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Change: Polyurethane sealant/ }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
   { name: 'work', at: '#/work' },
   {
     name: 'work-by-zone',

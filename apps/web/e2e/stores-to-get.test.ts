@@ -96,6 +96,7 @@ describe.each([
     // the lead time of the other: refused where it cannot be, kept where it can
     await tape.getByRole('button', { name: 'Change: Butyl tape, 3 m' }).click();
     const sheet = page.getByRole('dialog');
+    await sheet.getByText('Getting it', { exact: false }).click();
     await sheet.getByLabel('Lead time').fill('400');
     await sheet.getByRole('button', { name: 'Keep' }).click();
     await sheet.getByText('400 is out of range. Give a figure from 0 to 365 days.').waitFor();
@@ -159,7 +160,7 @@ describe.each([
     // where no place is known it can be said here
     await page.goto(`${inject('address')}#/days/carry/second`);
     await page.getByRole('button', { name: 'Say where it is kept: Sealant, 1 tube' }).click();
-    await sheet.getByLabel('Where it is kept').fill('paint box');
+    await sheet.getByLabel('Or in words').fill('paint box');
     await sheet.getByRole('button', { name: 'Keep' }).click();
     await sheet.waitFor({ state: 'hidden' });
     await page.getByRole('heading', { name: 'Paint box' }).waitFor();

@@ -48,7 +48,7 @@ function counted(
   from: KeepsUntil['from'],
   today: Day,
 ): KeepsUntil {
-  const last = addDays(since, Math.round(keeps_months * daysInMonth));
+  const last = monthsLater(since, keeps_months);
   const past = last < today;
   const ago = agoInWords(since, today);
   const source = from === 'the tin' ? 'by its tin' : 'common practice';
@@ -63,12 +63,23 @@ function counted(
   };
 }
 
+/** The day so many months later, the last of a shorter month; part of a month in days. */
+function monthsLater(day: Day, months: number): Day {
+  const whole = Math.floor(months);
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  const first = new Date(Date.UTC(year, month - 1 + whole, 1));
+  const longest = new Date(Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + 1, 0)).getUTCDate();
+  first.setUTCDate(Math.min(date, longest));
+  return addDays(first.toISOString().slice(0, 10), Math.round((months - whole) * daysInMonth));
+}
+
 /** `14 months ago`, `3 weeks ago`, `today` */
 export function agoInWords(day: Day, today: Day): string {
   const days = daysBetween(day, today);
   if (days <= 0) return days === 0 ? 'today' : 'in days to come';
   if (days < 14) return days === 1 ? 'yesterday' : `${days} days ago`;
   if (days < 60) return `${Math.floor(days / 7)} weeks ago`;
-  const months = Math.floor(days / daysInMonth);
+  const [from, to] = [day, today].map((each) => 12 * Number(each.slice(0, 4)) + Number(each.slice(5, 7)));
+  const months = to! - from! - (today.slice(8) < day.slice(8) ? 1 : 0);
   return months < 24 ? `${months} months ago` : `${Math.floor(months / 12)} years ago`;
 }

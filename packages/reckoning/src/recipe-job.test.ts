@@ -85,7 +85,7 @@ function withJob(recipe: Recipe): Book {
     mixes: { ...demo.mixes, ...Object.fromEntries(mixes.map(({ id, ...mix }) => [id!, mix])) },
     stores: Object.fromEntries(
       [...Object.entries(demo.stores), ...stores.map(({ id, ...store }) => [id!, store] as const)].map(
-        ([id, store]) => [id, { ...store, onHand: true, expected: null }],
+        ([id, store]) => [id, { ...store, onHand: true, expected: null, amount: null, opened: null }],
       ),
     ),
     jobs: { made: { ...whole, why: '', zone: null, note: '', ...job, opened: today, state: 'open', closed: null } },

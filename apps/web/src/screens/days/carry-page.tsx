@@ -1,7 +1,7 @@
 /** What to carry down for a job day, in order of use with its place, ticked as it is carried. */
 import { lazy, Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { type Carried, carriedInWords, carryDown } from '#reckoning';
+import { type Carried, carriedInWords, carryDown, carryText } from '#reckoning';
 import type { Problem } from '#workplan';
 import { capital, dayInWords } from '../../parts/in-words.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -9,6 +9,7 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { useCarried } from './carried.ts';
 import './carry-page.css';
+import { ShareButton } from '../stores/share-button.tsx';
 import { BackToPlan } from './day-page.tsx';
 import { PlanProgress } from './plan-progress.tsx';
 import { usePlan } from './planner.ts';
@@ -50,6 +51,11 @@ export default function CarryPage({ id }: { readonly id: Id }) {
         things.length === 0 && <p>Nothing: no step planned that day names a tool, a thing from the stores or a mix.</p>
       )}
       <PlanProgress inHand={inHand} />
+      {things.length > 0 && problem && record && (
+        <p className="carry-share">
+          <ShareButton title="Carry down" text={carryText(stops, problem, record.date, today)} />
+        </p>
+      )}
       <ol className="carry">
         {stops.map(({ keptAt, things: here }) => (
           <li key={here[0]!.key}>
@@ -58,7 +64,7 @@ export default function CarryPage({ id }: { readonly id: Id }) {
                 ? here.every(({ kind }) => kind === 'mix')
                   ? 'To mix'
                   : 'Place not written down'
-                : capital(keptAt)}
+                : `${capital(keptAt)}${here[0]!.aboard ? ', on board already' : ''}`}
             </h2>
             <ul>
               {here.map((thing) => (

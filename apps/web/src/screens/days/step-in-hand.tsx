@@ -174,10 +174,14 @@ function ToHave({ item, book, problem }: InHandProps) {
       const known = book.tools[tool];
       if (known) add(known.name, keptInWords(book.stowages, known) ?? 'place not noted');
     }
-    for (const id of step.stores) {
-      const known = book.stores[storeOfLine(id, book)];
+    for (const line of step.stores) {
+      const id = storeOfLine(line, book);
+      const known = book.stores[id];
       if (known)
-        add(known.name, known.onHand ? (keptInWords(book.stowages, known) ?? 'place not noted') : 'not in stores');
+        add(
+          known.name,
+          known.onHand && line === id ? (keptInWords(book.stowages, known) ?? 'place not noted') : 'not in stores',
+        );
     }
     const mix = step.mix === null ? undefined : book.mixes[step.mix];
     if (mix && planned.batchOf !== null) add(mix.name, 'the batch already mixed');

@@ -106,8 +106,10 @@ export default function GotSheet({
             <p className="small soft">
               What was paid goes to {line.jobs.map(({ title }) => `'${title}'`).join(', ')}
               {line.jobs.every(({ share }) => share !== null)
-                ? ', each for what it takes; what is over is stock.'
-                : ' in equal parts.'}
+                ? ` for what ${line.jobs.length === 1 ? 'it takes' : 'each takes'}; what is over is stock.`
+                : line.jobs.length === 1
+                  ? '.'
+                  : ' in equal parts.'}
             </p>
           )}
         </>

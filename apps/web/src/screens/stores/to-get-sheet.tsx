@@ -16,6 +16,7 @@ export default function ToGetSheet() {
   const shops = useMemo(() => toGetByShop(lines), [lines]);
   const currency = book.boat.currency ?? null;
   const priced = lines.flatMap(({ price }) => (price === null ? [] : [price]));
+  const total = priced.reduce((sum, price) => sum + price, 0);
   return (
     <div className="stores" data-plan-state={state}>
       <div className="no-print">
@@ -67,13 +68,8 @@ export default function ToGetSheet() {
         ))}
         {priced.length > 0 && (
           <p>
-            About{' '}
-            {priceInWords(
-              priced.reduce((sum, price) => sum + price, 0),
-              currency,
-            )}{' '}
-            for the {priced.length === lines.length ? 'whole list' : `${priced.length} of ${lines.length} with a price`}
-            .
+            About {priceInWords(total, currency)}
+            {priced.length < lines.length && `, the prices of ${priced.length} of ${lines.length} being known`}.
           </p>
         )}
       </article>

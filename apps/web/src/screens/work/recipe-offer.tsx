@@ -2,7 +2,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { OperationFields } from '#boat-book';
 import { type Recipe, recipesFor } from '#jobs';
-import { recipesOfBook, recipeTaken, zoneOfRecipe } from '#reckoning';
+import { keptInWords, recipesOfBook, recipeTaken, zoneOfRecipe } from '#reckoning';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
@@ -145,6 +145,10 @@ function Chosen({
     const job = { title: recipe.title, consequence: recipe.consequence, zone: null };
     return recipeTaken(recipe, book, { job, sizes, newId: () => `shown-${++made}` });
   }, [recipe, book, sizes]);
+  const keptIn = (store: string) => {
+    const words = keptInWords(book.stowages, book.stores[store]!);
+    return words === null ? '' : `, ${words}`;
+  };
   return (
     <>
       <p>
@@ -189,7 +193,7 @@ function Chosen({
                 <span className="soft">
                   {store === null
                     ? 'Goes on the list to get.'
-                    : `${book.stores[store]!.onHand ? 'In stores' : 'On the list to get already'}: ${book.stores[store]!.name}${book.stores[store]!.keptAt ? `, ${book.stores[store]!.keptAt}` : ''}. See that it is the size and enough.`}
+                    : `${book.stores[store]!.onHand ? 'In stores' : 'On the list to get already'}: ${book.stores[store]!.name}${keptIn(store)}. See that it is the size and enough.`}
                 </span>
               </li>
             ))}

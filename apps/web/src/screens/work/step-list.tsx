@@ -1,7 +1,7 @@
 /** The steps of a job in order, each with its minutes, what it asks for, its cautions and its waits. */
 import { Suspense, useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
-import { keptInWords } from '#reckoning';
+import { amountInWords, keptInWords } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -167,13 +167,17 @@ function keptNear(book: Book, thing: Parameters<typeof keptInWords>[1]): string 
 
 function StepBody({ book, step }: { readonly book: Book; readonly step: Step }) {
   const needs = stepNeedsInWords(book, step);
+  const takes = (id: Id) => {
+    const take = step.takes?.find(({ store }) => store === id);
+    return take === undefined ? '' : `, ${amountInWords(take.amount, take.unit)}`;
+  };
   const tools = step.tools.flatMap(({ tool, count }) => {
     const known = book.tools[tool];
     return known ? [`${count > 1 ? `${count} ` : ''}${known.name}${keptNear(book, known)}`] : [];
   });
   const stores = step.stores.flatMap((id) => {
     const store = book.stores[id];
-    return store ? [store.onHand ? `${store.name}${keptNear(book, store)}` : `${store.name}, not in stores`] : [];
+    return store ? [`${store.name}${takes(id)}${store.onHand ? keptNear(book, store) : ', not in stores'}`] : [];
   });
   return (
     <>

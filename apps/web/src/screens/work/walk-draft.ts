@@ -1,6 +1,7 @@
 /** What a walk-round proposed, with what the keeper changed of it, and the records it goes in as. */
-import type { Consequence, Day, Id, OperationFields, ReadingRecord } from '#boat-book';
+import type { Book, Consequence, Day, Id, OperationFields, ReadingRecord } from '#boat-book';
 import type { Proposal } from '#jobs';
+import { stowageNamed } from '#reckoning';
 import { instantAt } from '#units';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { type PutInDraft, type PutInFault, readPutIn, understood } from './put-in-draft.ts';
@@ -101,12 +102,14 @@ export function walkRecords(
     today,
     zone,
     batteries,
+    stowages,
   }: {
     readonly said: string;
     readonly notOnRoad: boolean;
     readonly today: Day;
     readonly zone: string;
     readonly batteries: Readonly<Record<Id, { readonly nominal_V: number }>>;
+    readonly stowages: Book['stowages'];
   },
 ): WalkRecords {
   if (draft.what === 'job' || draft.what === 'jury rig') {
@@ -121,7 +124,18 @@ export function walkRecords(
     if (!form.sound()) return { kind: 'refused', faults: form.faults };
     const onHand = draft.store.stands === 'on hand';
     const keptAt = draft.store.keptAt.trim();
-    return { kind: 'store', fields: { name, keptAt, onHand, expected: null, lead_days: null, note: said } };
+    const stowage = stowageNamed(stowages, keptAt);
+    return {
+      kind: 'store',
+      fields: {
+        name,
+        ...(stowage === null ? { keptAt } : { keptAt: '', stowage }),
+        onHand,
+        expected: null,
+        lead_days: null,
+        note: said,
+      },
+    };
   }
   const { circumstance } = draft.reading;
   const battery = form.chosen('battery', draft.reading.battery, 'Choose which battery it is of.');

@@ -72,6 +72,7 @@ export default function WalkRoundPage() {
         notOnRoad: proposal.kind === 'jury rig' && proposal.notOnRoad,
         today,
         zone: zoneOf(book),
+        stowages: book.stowages,
         batteries: book.batteries,
       });
       if (records.kind === 'refused') {
