@@ -99,7 +99,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ],
   ['recipes', '#/work/recipes'],
   ['a recipe', '#/work/recipe/rebed-shroud-plate'],
-  ['a recipe: change it', '#/work/recipe/rebed-shroud-plate', open('Change')],
+  ['a recipe: change it', '#/work/recipe/rebed-shroud-plate', open(/^Change$/)],
   ['a recipe: change a step', '#/work/recipe/rebed-shroud-plate', open('Change step 5')],
   ['a walk-round', '#/work/walk-round'],
   [
