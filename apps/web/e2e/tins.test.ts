@@ -94,8 +94,8 @@ describe.each([
     await sheet.getByRole('button', { name: 'Put it in' }).click();
     await sheet.getByText('45 is out of range. Give a figure from -20 to 40 °C.').waitFor();
     await sheet.getByLabel('Not below').fill('8');
-    await sheet.getByLabel('Parts of resin').fill('5');
-    await sheet.getByLabel('to parts of hardener').fill('1');
+    await sheet.getByLabel('Resin').fill('5');
+    await sheet.getByLabel('Hardener').fill('1');
     await sheet.getByText('weight', { exact: true }).click();
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/tin-sheet-${width}.png`, fullPage: true });

@@ -6,7 +6,7 @@ import { problemFrom } from './problem-from.ts';
 import { stepReasonsInWords } from './step-reasons-in-words.ts';
 import { job, jobDay, smallBook, soak, step, weather } from './testing/small-book.ts';
 import { effortInWords, verdictInWords } from './verdict-in-words.ts';
-import { lengthInWords, listInWords, minuteInWords } from './when-in-words.ts';
+import { lengthInWords, listInWords, localMinute, minuteInWords } from './when-in-words.ts';
 
 const book = smallBook({
   jobs: { paint: job('Paint the deck', { due: '2026-05-12' }), glue: job('Glue the sole') },
@@ -224,6 +224,31 @@ describe('why a step stands where it does', () => {
     expect(
       stepReasonsInWords('coat', { ...plan, steps: [{ ...plan.steps[0]!, finish: 1440 + 720 }] }, problem),
     ).toContain('Weather needed: dry, from 12 °C; that holds until 12:00.');
+  });
+
+  it('says by when a coat that faces the sky is to be on, before the dew', () => {
+    // from noon on Saturday: lit and dry for five hours, then dark and so damp that what faces the sky is below its dew point
+    const evening = problem.hours.map((hour, i) => ({
+      ...hour,
+      air_C: i < 24 + 17 ? 18 : 9,
+      humidity_pct: i < 24 + 17 ? 45 : 92,
+      surface_C: null,
+      wind_kn: 3,
+    }));
+    const daylight = [{ from: 1440 + 240, to: 1440 + 17 * 60 }];
+    const steps = problem.steps.map((step) => ({ ...step, wet: true, needs: { dewMargin_min_C: 3 } }));
+    const dewy = { ...problem, hours: evening, daylight, steps };
+    const at = (minute: number) => ({
+      ...plan,
+      steps: [{ ...plan.steps[0]!, start: 1440 + minute - 30, finish: 1440 + minute }],
+    });
+    const clock = (minute: number) => localMinute(1440 + minute, problem).clock;
+    expect(stepReasonsInWords('coat', at(720), dewy).at(-1)).toBe(
+      `Be done by ${clock(900)} where it faces the sky: dew is likely on it from ${clock(1020)} under a clear sky.`,
+    );
+    expect(stepReasonsInWords('coat', at(1000), dewy).at(-1)).toBe(
+      'Late for a coat that faces the sky: dew falls within 2 h.',
+    );
   });
 
   it('says nothing of what is not in the plan', () => {

@@ -38,7 +38,7 @@ export function tinDraft(tin: TinRecord | undefined, today: string): TinDraft {
   return {
     name: tin?.name ?? '',
     family: tin?.family ?? '',
-    store: tin?.store ?? '',
+    store: tin?.store ?? 'none',
     readOn: tin?.readOn ?? today,
     next: text(tin?.nextCoat?.hours),
     latest: text(tin?.latestCoat_h),
@@ -107,7 +107,7 @@ export function readTin(draft: TinDraft, form: FormReading<TinName>): TinRecord 
   return {
     name: form.words('name', draft.name, 'Name it as it stands on the tin, or as you call it.'),
     family,
-    store: draft.store === '' ? null : draft.store,
+    store: draft.store === 'none' ? null : draft.store,
     readOn: form.day('readOn', draft.readOn),
     nextCoat: time(next),
     latestCoat_h: given('latest', draft.latest, 0.1, 8760, 'h', has?.coat),

@@ -54,10 +54,7 @@ export default function TinSheet({
               label="What it is"
               value={draft.family}
               onChange={(family) => set('family', family)}
-              options={[
-                { value: '', name: 'choose' },
-                ...tinFamilies.map(({ id: value, title }) => ({ value, name: title })),
-              ]}
+              options={tinFamilies.map(({ id: value, title }) => ({ value, name: title }))}
               refused={faults.family}
             />
             {has && (
@@ -81,8 +78,8 @@ export default function TinSheet({
             {has?.parts && (
               <>
                 <div className="field-row">
-                  {figure('resin', 'Parts of resin', 'parts')}
-                  {figure('hardener', 'to parts of hardener', 'parts')}
+                  {figure('resin', 'Resin', 'parts')}
+                  {figure('hardener', 'Hardener', 'parts')}
                 </div>
                 <PickField
                   label="Parts by"
@@ -109,7 +106,7 @@ export default function TinSheet({
               value={draft.store}
               onChange={(store) => set('store', store)}
               options={[
-                { value: '', name: 'none of them: every step with this kind of product goes by it' },
+                { value: 'none', name: 'none of them: every step with this kind of product goes by it' },
                 ...stores.map(([value, { name }]) => ({ value, name })),
               ]}
             />
