@@ -70,7 +70,9 @@ export function UsedPart({ book, today }: { readonly book: Book; readonly today:
       </fieldset>
       {chosen && (
         <fieldset className="used-kinds used-when">
-          <legend className="small">{did[chosen]}: when?</legend>
+          <legend className="small">
+            {did[chosen]}: {useKinds[chosen].unit === '' ? 'when?' : 'how much?'}
+          </legend>
           {choices(chosen, today).map(({ name, on, count }) => (
             <button key={name} type="button" className="main" onClick={() => void put(chosen, on, count)}>
               {name}
