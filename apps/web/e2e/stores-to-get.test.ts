@@ -127,11 +127,11 @@ describe.each([
     // got, taken back with undo, and got again
     await page.goto(`${inject('address')}#/stores`);
     await sealant.getByRole('button', { name: 'Got it: Sealant, 1 tube' }).click();
-    await sealant.getByText('place not written down').waitFor();
+    await sealant.getByText('There, not counted').waitFor();
     await page.getByRole('button', { name: /^Undo: / }).click();
     await sealant.getByText(`Ordered, here on ${weekday(6)}.`).waitFor();
     await sealant.getByRole('button', { name: 'Got it: Sealant, 1 tube' }).click();
-    await sealant.getByText('place not written down').waitFor();
+    await sealant.getByText('There, not counted').waitFor();
     // here sooner than thought, it leaves the plan as it stands: a new plan moves as little as it can
     expect(await dayOf(page, 'Bed it')).toBe(addDays(today, 6));
 
