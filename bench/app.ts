@@ -2,8 +2,10 @@
 import { gzipSync } from 'node:zlib';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { preview } from 'vite';
+import { writeBoatFile } from '#boat-book';
 import { launchBrowser, phone } from '../apps/web/e2e/browser.ts';
 import { ensureBuilt } from '../scripts/built.mjs';
+import { bigBook } from './big-book.ts';
 
 export const appTimeHead = ['| what | median | worst | budget | kept |', '| --- | --- | --- | --- | --- |'];
 
@@ -16,7 +18,28 @@ export const appTimes = (): Promise<string[]> =>
     await timesRow(browser, 'first row can be tapped, warm', 300, (page) => rowShown(page, address), address, 1),
     await timesRow(browser, 'the same at 4× slower', 1200, (page) => rowShown(page, address), address, 4),
     await timesRow(browser, 'demo plan complete in its Worker', 300, (page) => firstPlan(page, address), address, 1),
+    ...(await bigBookRows(browser, address)),
   ]);
+
+/** The first row, and scrolling, in a book of 500 jobs, 5,000 entries in the log, 500 photographs and 200,000 readings. */
+async function bigBookRows(browser: Browser, address: string): Promise<string[]> {
+  const { book, blobs } = bigBook(1);
+  const file = Buffer.from(writeBoatFile({ book, blobs })).toString('base64');
+  const open = (page: Page) =>
+    page.evaluate(async (text) => {
+      const opened = await globalThis.fettleBook!.openFile(Uint8Array.from(atob(text), (c) => c.charCodeAt(0)));
+      await globalThis.fettleBook!.flush();
+      return opened.kind;
+    }, file);
+  const first = (page: Page) => rowShown(page, address);
+  const dropped = (at: string) => (page: Page) => framesDropped_pct(page, address + at);
+  return [
+    await timesRow(browser, 'first row of a big book, warm', 300, first, address, 1, open),
+    await timesRow(browser, 'the same at 4× slower', 1200, first, address, 4, open),
+    await timesRow(browser, 'frames dropped, scrolling its jobs', 1, dropped('#/work'), address, 1, open, '%'),
+    await timesRow(browser, 'frames dropped, scrolling its log', 1, dropped('#/boat/log'), address, 1, open, '%'),
+  ];
+}
 
 /** Builds the app where its sources changed, serves it on loopback, and does something with it in a browser. */
 export async function inServedApp<T>(work: (browser: Browser, address: string) => Promise<T>): Promise<T> {
@@ -64,8 +87,10 @@ async function timesRow(
   take_ms: (page: Page) => Promise<number>,
   address: string,
   slower: number,
+  first: (page: Page) => Promise<unknown> = async () => {},
+  unit = 'ms',
 ): Promise<string> {
-  const context = await warmContext(browser, address);
+  const context = await warmContext(browser, address, first);
   const took: number[] = [];
   for (let n = 0; n < 7; n++) {
     const page = await context.newPage();
@@ -78,15 +103,20 @@ async function timesRow(
   }
   await context.close();
   took.sort((a, b) => a - b);
-  return appTimeRow(what, took[3]!, took[6]!, budget_ms, 'ms');
+  return appTimeRow(what, took[3]!, took[6]!, budget_ms, unit);
 }
 
-async function warmContext(browser: Browser, address: string): Promise<BrowserContext> {
+async function warmContext(
+  browser: Browser,
+  address: string,
+  first: (page: Page) => Promise<unknown>,
+): Promise<BrowserContext> {
   const context = await browser.newContext({ viewport: phone });
   const page = await context.newPage();
   await page.goto(address);
   await page.locator(firstRow).first().waitFor();
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await first(page);
   await page.reload();
   await page.locator(firstRow).first().waitFor();
   await page.waitForTimeout(1000);
@@ -108,6 +138,27 @@ async function rowShown(page: Page, address: string): Promise<number> {
   return page
     .waitForFunction(() => performance.getEntriesByName('first row')[0]?.startTime)
     .then((handle) => handle.jsonValue() as Promise<number>);
+}
+
+/** Of the frames of five seconds of scrolling, the share that was not painted in its time. [%] */
+async function framesDropped_pct(page: Page, at: string): Promise<number> {
+  await page.goto(at);
+  await page.locator('.work-group a.line-row, .log-line').first().waitFor();
+  await page.waitForTimeout(2_000);
+  return page.evaluate(`new Promise((done) => {
+    const frame_ms = 1000 / 60;
+    const start = performance.now();
+    let last = start, frames = 0, missed = 0;
+    const next = (now) => {
+      frames++;
+      missed += Math.max(0, Math.round((now - last) / frame_ms) - 1);
+      last = now;
+      scrollBy(0, 30);
+      if (now - start < 5000) requestAnimationFrame(next);
+      else done((100 * missed) / (frames + missed));
+    };
+    requestAnimationFrame((now) => { last = now; requestAnimationFrame(next); });
+  })`);
 }
 
 /** From asking until the first complete plan is back from the Worker, its start included. [ms] */

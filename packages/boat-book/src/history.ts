@@ -39,8 +39,9 @@ export function inverseOf(change: RecordChange, documents: BookDocuments, curren
       if (before.length === 0) return null;
       return {
         change: { ...change, answers: before },
-        holds(now) {
+        holds(now, shown) {
           const answers = now.kept(collection).get(id)?.answers.get(change.field);
+          if (answers === undefined) return isBackWithIt(shown(collection, id), change);
           return answers?.size === 1 && sameContent(answers.get(now.writer) ?? null, change.answers);
         },
       };
@@ -48,6 +49,14 @@ export function inverseOf(change: RecordChange, documents: BookDocuments, curren
     case 'settle removal':
       return null;
   }
+}
+
+/** A record that was taken out and put back stands as one value: what was answered before that is in it. */
+function isBackWithIt(record: Json | null, { field, answers }: RecordChange & { readonly kind: 'answer' }): boolean {
+  const [only] = answers;
+  if (record === null || only === undefined || answers.length > 1) return false;
+  const value = (record as Readonly<Record<string, Json>>)[field];
+  return value !== undefined && sameContent(value, only);
 }
 
 /** Makes a change in the documents. */

@@ -66,3 +66,24 @@ test('two load paths put in on two devices are both there when they meet', () =>
       .sort(),
   ).toEqual(['Anchor rode', 'Starboard shroud']);
 });
+
+test('undo goes on past a load path taken out and put back, to what was changed before', () => {
+  const book = begun();
+  const id = done(book.run('addLoadPath', loadPath));
+  done(book.run('changeLoadPath', { id, name: 'The rode' }));
+  done(book.run('changeLoadPath', { id, note: 'new shackle' }));
+  done(book.run('removeLoadPath', { id }));
+  expect(book.undo().left).toEqual([]); // it is back
+  expect(book.undo().left).toEqual([]); // without the note
+  expect(book.undo().left).toEqual([]); // under its old name
+  expect(book.view().loadPaths[id]).toEqual(loadPath);
+  for (let n = 0; n < 3; n++) expect(book.redo().left).toEqual([]);
+  expect(book.view().loadPaths).toEqual({});
+  // what another device changed after it came back is not taken back
+  book.undo();
+  const two = also(book, 'b');
+  done(two.run('changeLoadPath', { id, note: 'from elsewhere' }));
+  meet(book, two);
+  expect(book.undo().left).toEqual(['load path ‘The rode’']);
+  expect(book.view().loadPaths[id]?.note).toBe('from elsewhere');
+});

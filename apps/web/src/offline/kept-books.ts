@@ -43,7 +43,7 @@ interface Here {
 
 /** A whole row is written after so many bytes of changes, however few they are. */
 const compactAfter_bytes = 4_000_000;
-/** How long the picture for the first paint may lag behind. [ms] */
+/** How long the picture for the first paint may lag behind while changes follow one another. [ms] */
 const firstPaintLag_ms = 400;
 
 const nothingOpen: OperationOutcome = {
@@ -65,6 +65,8 @@ export function keptBooks(world: World): KeptBooks {
   let noStore: string | null = null;
   let here: Here | null = null;
   let picturing = false;
+  /** when the last picture was kept */
+  let pictured_ms = Number.NEGATIVE_INFINITY;
   const blobs = keptBlobs(
     () => log,
     () => world.surroundings().now(),
@@ -100,16 +102,22 @@ export function keptBooks(world: World): KeptBooks {
     });
   }
 
-  /** Keeps a picture of the book for the first paint, soon. */
+  /** Keeps a picture of the book for the first paint: at once after a quiet while, and soon while changes go on. */
   function picture(): void {
     if (picturing || log === null) return;
     picturing = true;
-    world.later(() => {
-      picturing = false;
-      const view = here?.book?.view();
-      // a picture that cannot be kept costs a moment at the next start, and nothing else
-      if (view !== undefined && here !== null) log?.keepFirst(here.id, view).catch(() => {});
-    }, firstPaintLag_ms);
+    const now_ms = world.surroundings().now();
+    const quiet = Math.abs(now_ms - pictured_ms) >= firstPaintLag_ms;
+    world.later(
+      () => {
+        picturing = false;
+        pictured_ms = world.surroundings().now();
+        const view = here?.book?.view();
+        // a picture that cannot be kept costs a moment at the next start, and nothing else
+        if (view !== undefined && here !== null) log?.keepFirst(here.id, view).catch(() => {});
+      },
+      quiet ? 0 : firstPaintLag_ms,
+    );
   }
 
   function shownFrom(id: string, book: OpenBook, troubles: string[]): Here {
