@@ -11,6 +11,7 @@ const may = {
   wiring: ['units', 'working'],
   trailer: ['units', 'working'],
   calendar: ['units'],
+  'fit-to-go': [],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
   // a wait of a keeper's own recipe holds a cure law (a type)
@@ -36,6 +37,7 @@ const may = {
       'dues',
       'readings',
       'calendar',
+      'fit-to-go',
       'boat-book',
     ],
   ],

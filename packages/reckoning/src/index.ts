@@ -12,6 +12,8 @@ export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 export { dueJob, dueJobs, duesToMake } from './due-job.ts';
 export { type DueOfBook, dueBefore, duesOfBook, recipeOfDue } from './due-of-book.ts';
 export { dueAway, dueBesideOuting, dueCautionsOf, dueDay, dueParts, dueUsual, dueWhen } from './dues-told.ts';
+export { type Beside, type OutingFit, outingFit } from './fit-to-go/outing-fit.ts';
+export { powerFindings } from './fit-to-go/power-findings.ts';
 export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
 export { type FollowUpTold, followUpsOf } from './follow-ups.ts';
 export { fibreInWords, type GroundFigure, rodeLength_m } from './ground-figures.ts';

@@ -41,7 +41,7 @@ export function bandInWords({ low, high }: Pick<Band, 'low' | 'high'>, shown: (v
   return from === to ? from : `${from} to ${to}`;
 }
 
-const chanceInWords = ({ of, runs }: Chance) => oddsInWords({ times: of, runs, share: of / runs });
+export const chanceInWords = ({ of, runs }: Chance) => oddsInWords({ times: of, runs, share: of / runs });
 
 /** `today 05:00`, `Wed 25 Nov 05:00` */
 export function momentInWords(at: number, now: number, zone: string): string {

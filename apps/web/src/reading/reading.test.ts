@@ -1,9 +1,8 @@
 /** What the screens read from a book; what is expected follows by hand from the rule each test names. */
 import { describe, expect, it } from 'vitest';
-import type { Book, Job, JuryRig, Outing } from '#boat-book';
+import type { Book, Job, JuryRig } from '#boat-book';
 import { limitsInWords, seenFirst, standingRigs } from './jury-rig-trust.ts';
 import { jobsByZone, minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
-import { beyondTrust, outingWork } from './outing-work.ts';
 
 const job = (part: Partial<Job>): Job => ({
   title: 'a job',
@@ -36,7 +35,6 @@ const rig = (part: Partial<JuryRig>): JuryRig => ({
   state: 'standing',
   ...part,
 });
-const outing: Outing = { title: 'first sail', date: '2027-05-20', from: '09:00', nights: 0, place: '', wind_kn: 15 };
 const book = (part: Partial<Book>): Book => ({
   format: 'fettle-boat-book',
   version: 5,
@@ -198,84 +196,5 @@ describe('open work', () => {
       secondHand: true,
       setUps: [],
     });
-  });
-});
-
-describe('what an outing needs', () => {
-  it('a jury rig is beyond its trust by date, wind, sails or road', () => {
-    expect(beyondTrust(rig({}), outing)).toEqual([]);
-    expect(beyondTrust(rig({ trustedUntil: '2027-05-19' }), outing)).toHaveLength(1);
-    expect(beyondTrust(rig({ trustedUntil: '2027-05-20' }), outing)).toEqual([]);
-    expect(beyondTrust(rig({ wind_max_kn: 15 }), outing)).toEqual([]);
-    expect(beyondTrust(rig({ wind_max_kn: 14 }), outing)).toEqual(['it is good to 14 knots; 15 are expected']);
-    expect(beyondTrust(rig({ wind_max_kn: 14 }), { ...outing, wind_kn: null })).toEqual([]);
-    expect(beyondTrust(rig({ notOnRoad: true }), outing)).toHaveLength(1);
-  });
-
-  it('a job is in time only by a plan that has all its open steps and waits over before she must be ready', () => {
-    const step = { kind: 'open' as const };
-    const base = book({
-      places: {
-        p: { name: 'p', latitude_deg: 0, longitude_deg: 0, timeZone: 'UTC', features: [], sheltered: false },
-      },
-      outings: { o: outing },
-      jobs: { j: job({ outing: 'o' }), k: job({ consequence: 'danger' }), l: job({ consequence: 'comfort' }) },
-      steps: {
-        s: {
-          job: 'j',
-          order: 0,
-          title: 's',
-          minutes: { low: 1, likely: 1, high: 1 },
-          hands: 1,
-          keeper: true,
-          notAlone: false,
-          zone: null,
-          needs: {},
-          features: [],
-          tools: [],
-          setUps: [],
-          stores: [],
-          dusty: false,
-          wet: false,
-          mix: null,
-          waits: [],
-          follows: null,
-          cautions: [],
-          progress: step,
-        },
-      },
-    });
-    expect(outingWork(base, 'o', outing).jobs.map(({ id, inTime }) => [id, inTime.kind])).toEqual([
-      ['j', 'no plan'],
-      ['k', 'no plan'],
-    ]);
-    const kept = (finish: number, wait: number): Book => ({
-      ...base,
-      plans: {
-        p: {
-          made: '2027-05-18T00:00:00Z',
-          order: 1,
-          startsAt: '2027-05-19T00:00:00Z',
-          plan: {
-            steps: [{ step: 's', start: 0, finish, hands: ['keeper'], day: 'd', batchOf: null, abrade_min: 0 }],
-            waits: [{ step: 's', wait: 'w', start: finish, finish: wait, tooCold: false }],
-            changes: [],
-            leftOut: ['k'],
-          },
-          verdict: { kind: 'stopped early', bound: 1, gap: 0 },
-        },
-      },
-    });
-    const kinds = (full: Book) => outingWork(full, 'o', outing).jobs.map(({ inTime }) => inTime.kind);
-    // ready at 09:00 on the 20th is 33 h = 1980 min after the plan's start
-    expect(kinds(kept(60, 1980))).toEqual(['in time', 'left out']);
-    expect(kinds(kept(60, 1981))).toEqual(['too late', 'left out']);
-    // a rig past its trust by then matters only while its job is not done in time
-    const rigs = { r: rig({ job: 'j', trustedUntil: '2027-05-01' }), alone: rig({ trustedUntil: '2027-05-01' }) };
-    const work = outingWork({ ...kept(60, 1980), juryRigs: rigs }, 'o', outing);
-    expect(work.rigs.map(({ id, jobInTime }) => [id, jobInTime?.kind ?? null])).toEqual([
-      ['r', 'in time'],
-      ['alone', null],
-    ]);
   });
 });

@@ -1,15 +1,9 @@
-import { Suspense } from 'react';
 import type { Book, Id, Outing } from '#boat-book';
-import { localAt } from '#units';
-import { countInWords, dateInWords, dayInWords, daysAway } from '../../parts/in-words.ts';
-import { consequenceName, Mark } from '../../parts/mark.tsx';
-import { MarkedLine } from '../../parts/marked-line.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
-import { type JobInTime, outingWork } from '../../reading/outing-work.ts';
-import { zoneOf } from '../../reading/today.ts';
-import { address } from '../../shell/route.ts';
-
-const OutingDues = onDemand(() => import('./dues/outing-dues.tsx'));
+import type { FitAnswer } from '#fit-to-go';
+import { outingFit } from '#reckoning';
+import { countInWords, dayInWords, daysAway } from '../../parts/in-words.ts';
+import { FindingLine } from './finding-line.tsx';
+import { useNights } from './use-nights.ts';
 
 export function OutingSection({
   book,
@@ -24,14 +18,9 @@ export function OutingSection({
   readonly outing: Outing;
   readonly onChange: () => void;
 }) {
-  const work = outingWork(book, id, outing);
-  const ready = work.jobs.filter(({ inTime }) => inTime.kind === 'in time');
-  const standing = work.jobs.filter(({ inTime }) => inTime.kind !== 'in time');
-  const out = work.rigs.filter(({ jobInTime }) => jobInTime?.kind === 'in time');
-  const beyond = work.rigs.filter(({ jobInTime }) => jobInTime?.kind !== 'in time');
-  const against = standing.length + beyond.length;
-  const sailsCounted = [...work.rigs, ...work.within].some(({ rig }) => rig.sails_max !== null);
-  const made = work.planMade === null ? null : localAt(Date.parse(work.planMade), zoneOf(book));
+  const nights = useNights(book, id);
+  const { answer, ifPlanKept } = outingFit(book, id, outing, Date.now(), nights);
+  const { stops, conditions, sound, notLooked, toMakeFit } = answer;
   return (
     <section className="go-outing" aria-labelledby={`go-${id}`}>
       <div className="go-head">
@@ -46,141 +35,86 @@ export function OutingSection({
         {outing.place && ` · ${outing.place}`}
         {outing.wind_kn === null ? ' · no wind written down' : ` · ${outing.wind_kn} knots expected`}
       </p>
-      <p className="go-sum">
-        <b>
-          {against === 0
-            ? work.jobs.length + out.length === 0
-              ? 'Nothing looked at here stands against it.'
-              : 'Nothing looked at here stands against it, if the plan is kept.'
-            : `${countInWords(against, 'thing')} ${against === 1 ? 'stands' : 'stand'} against it as things are.`}
-        </b>
+      <p className="go-sum" data-verdict={answer.verdict}>
+        <b>{verdictInWords(answer)}</b>
+        {ifPlanKept && <span> If the plan is kept: {verdictInWords(ifPlanKept).toLowerCase()}</span>}
+        {nights === null && <span className="soft"> The battery’s nights are being worked out.</span>}
       </p>
       <div className="go-sides">
         <div>
-          {beyond.length > 0 && (
-            <>
-              <h3>Jury rigs it goes beyond</h3>
-              <ul>
-                {beyond.map(({ id: rigId, rig, beyond: why }) => (
-                  <MarkedLine
-                    key={rigId}
-                    mark="danger"
-                    said="not to be trusted for this"
-                    title={rig.title}
-                    note={`${why.join('; ')}.`}
-                  >
-                    {rig.job !== null && book.jobs[rig.job] && (
-                      <a className="button words" href={address('work', 'job', rig.job)}>
-                        {book.jobs[rig.job]?.title}
-                      </a>
-                    )}
-                  </MarkedLine>
-                ))}
-              </ul>
-            </>
-          )}
-          {standing.length > 0 && (
-            <>
-              <h3>{work.planMade === null ? 'Jobs it needs done' : 'Jobs that are not planned to be done in time'}</h3>
-              {work.planMade === null && (
-                <p className="small">
-                  There is no plan yet, so none is known to be done in time.{' '}
-                  <a href={address('days')}>Plan them under Days</a>
-                </p>
-              )}
-              <ul>
-                {standing.map(({ id: job, job: { title, consequence }, inTime, asked }) => (
-                  <MarkedLine
-                    key={job}
-                    mark={consequence}
-                    href={address('work', 'job', job)}
-                    title={title}
-                    note={[
-                      `${consequenceName[consequence]}${asked ? ', needed for this outing' : ''}`,
-                      inTimeInWords(inTime, today),
-                    ]
-                      .filter(Boolean)
-                      .join(' · ')}
-                  />
-                ))}
-              </ul>
-            </>
-          )}
+          <Findings title="She is not fit while these stand" findings={stops} book={book} today={today} />
+          <Findings title="She may go only so" findings={conditions} book={book} today={today} />
         </div>
         <div>
-          {ready.length > 0 && (
+          {toMakeFit.length > 0 && (
             <>
-              <h3>Planned to be done in time</h3>
-              <ul>
-                {ready.map(({ id: job, job: { title }, inTime, asked }) => (
-                  <MarkedLine
-                    key={job}
-                    mark="go"
-                    said="in time"
-                    href={address('work', 'job', job)}
-                    title={title}
-                    note={`${asked ? 'needed for this outing · ' : ''}${inTimeInWords(inTime, today)}`}
-                  />
+              <h3>What would make her fit, least work first</h3>
+              <ol className="go-mend">
+                {toMakeFit.map(({ words, mends }) => (
+                  <li key={words} className="go-reason">
+                    {words}
+                    {mends.length > 1 && <span className="soft"> It mends {mends.length} of these.</span>}
+                  </li>
                 ))}
-              </ul>
+              </ol>
             </>
           )}
-          {out.length > 0 && (
-            <>
-              <h3>Jury rigs it goes beyond, out by then if the plan is kept</h3>
+          {sound.length > 0 && (
+            <details className="go-sound">
+              <summary className="go-looked">Looked at, nothing against it: {sound.length}</summary>
               <ul>
-                {out.map(({ id: rigId, rig, beyond: why, jobInTime }) => (
-                  <MarkedLine
-                    key={rigId}
-                    mark="jury rig"
-                    said="jury rig"
-                    title={rig.title}
-                    note={`${why.join('; ')} · its job is ${jobInTime ? inTimeInWords(jobInTime, today) : ''}`}
-                  />
+                {sound.map((finding) => (
+                  <FindingLine key={finding.id} book={book} finding={finding} today={today} />
                 ))}
               </ul>
-            </>
-          )}
-          <Suspense fallback={null}>
-            <OutingDues book={book} today={today} outing={outing} />
-          </Suspense>
-          <h3>Looked at</h3>
-          <p className="small">
-            {countInWords(work.jobs.length, 'open job')} that this outing needs, or that are a danger, unlawful or stop
-            her sailing; {countInWords(work.rigs.length + work.within.length, 'standing jury rig')} against its date,
-            wind and the road
-            {made === null ? '. There is no plan yet.' : `; the plan of ${dateInWords(made.day, today)} ${made.clock}.`}
-          </p>
-          {work.within.length > 0 && (
-            <p className="small">
-              <Mark of="jury rig" /> Within their limits, as far as they are written down:{' '}
-              {work.within.map(({ rig }) => rig.title).join(', ')}.
-            </p>
+            </details>
           )}
           <h3>Not looked at</h3>
-          <p className="small soft">
-            {outing.wind_kn === null && 'The wind: none is written down for this outing. '}
-            {sailsCounted && 'How many sails the jury rigs have had. '}
-            The battery, the trailer, the loads on her gear, the weather on the day, and jobs that only get worse or are
-            comfort.
-          </p>
+          <ul className="go-not small">
+            {notLooked.map(({ words, because }) => (
+              <li key={`${words} ${because}`} className="go-reason">
+                {words}: <span className="soft">{because}</span>
+              </li>
+            ))}
+          </ul>
         </div>
       </div>
     </section>
   );
 }
 
-function inTimeInWords(inTime: JobInTime, today: string): string {
-  switch (inTime.kind) {
-    case 'in time':
-      return `done ${dayInWords(inTime.day, today)} ${inTime.clock} by the plan`;
-    case 'too late':
-      return `done only ${dayInWords(inTime.day, today)} ${inTime.clock} by the plan`;
-    case 'left out':
-      return 'the plan leaves it out: see Days for the reason';
-    case 'not in that plan':
-      return 'not in the latest plan: plan again under Days';
-    case 'no plan':
-      return '';
+function Findings({
+  title,
+  findings,
+  book,
+  today,
+}: {
+  readonly title: string;
+  readonly findings: FitAnswer['stops'];
+  readonly book: Book;
+  readonly today: string;
+}) {
+  if (findings.length === 0) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <ul>
+        {findings.map((finding) => (
+          <FindingLine key={finding.id} book={book} finding={finding} today={today} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Never a bare yes. */
+function verdictInWords({ verdict, stops, conditions, notLooked }: FitAnswer): string {
+  switch (verdict) {
+    case 'not fit':
+      return `Not fit to go: ${countInWords(stops.length, 'thing')} ${stops.length === 1 ? 'stands' : 'stand'} against it.`;
+    case 'fit with conditions':
+      return `Fit with ${countInWords(conditions.length, 'condition')}, as far as it was looked at.`;
+    case 'nothing known against it':
+      return `Nothing known against it; ${countInWords(notLooked.length, 'thing')} not looked at.`;
   }
 }

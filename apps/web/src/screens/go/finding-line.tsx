@@ -1,0 +1,92 @@
+/** One finding: what it is, and when it is opened its reasons down to the figures and their days, what would mend it, and its page. */
+import type { Book } from '#boat-book';
+import type { Finding } from '#fit-to-go';
+import { dateInWords } from '../../parts/in-words.ts';
+import { Mark, type Meaning } from '../../parts/mark.tsx';
+import { address } from '../../shell/route.ts';
+
+export function FindingLine({
+  book,
+  finding,
+  today,
+}: {
+  readonly book: Book;
+  readonly finding: Finding;
+  readonly today: string;
+}) {
+  const { words, because, remedies, cautions, bearing } = finding;
+  const there = placeOf(finding);
+  const mark = markOf(book, finding);
+  return (
+    <li className="go-finding">
+      <details>
+        <summary className="go-what">
+          <Mark of={mark.of} said={mark.said} />
+          <span>
+            {words}
+            {bearing !== 'sound' && because[0] && <span className="go-first soft">{because[0].words}</span>}
+          </span>
+        </summary>
+        {cautions.map((caution) => (
+          <p key={caution} className="go-caution">
+            {caution}
+          </p>
+        ))}
+        {because.length > 0 && (
+          <ol className="go-reasons" aria-label="Reasons">
+            {because.map(({ words: reason, from }) => (
+              <li key={reason} className="go-reason">
+                {reason} {from !== null && <span className="soft">From {dateInWords(from, today)}.</span>}
+              </li>
+            ))}
+          </ol>
+        )}
+        {remedies.map((remedy) => (
+          <p key={remedy.words}>
+            <b>Mends it:</b> {remedy.words}
+          </p>
+        ))}
+        {there && (
+          <p>
+            <a className="button" href={there.href}>
+              {there.title}
+            </a>
+          </p>
+        )}
+      </details>
+    </li>
+  );
+}
+
+const markOf = (book: Book, { bearing, subject, of }: Finding): { readonly of: Meaning; readonly said: string } => {
+  if (bearing === 'sound') return { of: 'go', said: 'looked at' };
+  if (subject === 'jury rigs')
+    return bearing === 'stops'
+      ? { of: 'danger', said: 'not to be trusted for this' }
+      : { of: 'jury rig', said: 'jury rig' };
+  const consequence =
+    of?.collection === 'jobs'
+      ? book.jobs[of.id]?.consequence
+      : of?.collection === 'dues'
+        ? book.dues[of.id]?.consequence
+        : undefined;
+  if (consequence) return { of: consequence, said: consequence };
+  return bearing === 'stops' ? { of: 'stops-sailing', said: 'stops her' } : { of: 'worsens', said: 'condition' };
+};
+
+function placeOf({ of }: Finding): { readonly href: string; readonly title: string } | null {
+  switch (of?.collection) {
+    case 'jobs':
+      return { href: address('work', 'job', of.id), title: 'Open the job' };
+    case 'juryRigs':
+      return { href: address('work'), title: 'To the jury rigs' };
+    case 'dues':
+      return { href: address('go', 'dues', of.id), title: 'Open what falls due' };
+    case 'loadPaths':
+      return { href: address('boat', 'loads', 'path', of.id), title: 'Open the load path' };
+    case 'batteries':
+      return { href: address('boat', 'battery', of.id), title: 'Open the battery' };
+    default:
+      return null;
+  }
+}
