@@ -2,110 +2,94 @@
 import type { Lexicon } from './read-line-parts.ts';
 import type { Clause } from './walk-clauses.ts';
 import { headingOf, openingPlace } from './walk-headings.ts';
-import type { ProposedReading, ProposedStore } from './walk-round.ts';
-import { type Sense, senseOf } from './walk-sense.ts';
-import { storeTold } from './walk-stores.ts';
+import { goesOn, guesses, isDetail, otherSide, sharesThing } from './walk-joins.ts';
+import { senseOf, setUpAlone } from './walk-sense.ts';
+import { doneHeading, isMeasure, type StoreList, stillListed } from './walk-store-lists.ts';
+import { storeListOf, storeTold } from './walk-stores.ts';
 import { voltsTold } from './walk-volts.ts';
+import { type Found, goOn, type Heading, isNameAlone, type Open, type TellingClause } from './work-in-hand.ts';
 
-export interface TellingClause extends Clause {
-  readonly sense: Sense;
-}
-
-type Heading = { readonly zone: string; readonly words: string };
-
-/** One piece of work, or a fix that stands in for it. */
-export interface Gathered {
-  readonly kind: 'job' | 'jury rig';
-  readonly clauses: readonly TellingClause[];
-  readonly heading: Heading | null;
-  readonly followUp: string | null;
-  /** the fix that stands in for it */
-  readonly rig: Gathered | null;
-}
-
-export type Found =
-  | Gathered
-  | ({ readonly kind: 'reading'; readonly clauses: readonly Clause[] } & Pick<
-      ProposedReading,
-      'volts' | 'circumstance' | 'panelDark'
-    >)
-  | ({ readonly kind: 'store'; readonly clauses: readonly Clause[] } & Pick<
-      ProposedStore,
-      'name' | 'onHand' | 'keptAt'
-    >);
-
-interface Open {
-  readonly kind: 'job' | 'jury rig';
-  readonly clauses: TellingClause[];
-  readonly things: Set<string>;
-  readonly heading: Heading | null;
-  defect: boolean;
-  remedy: boolean;
-  minutes: boolean;
-  followUp: string | null;
-  rig: Open | null;
-}
-
-/** Work going on from a fix that was told of: 'it wants a proper seal', 'new catch once it comes'. */
-const followUpWords =
-  /(?<![\p{L}])(?:still to (?:do|be done|go on)|still (?:needs?|wants?)|to be done|next (?:week|month|time|weekend|year)|not (?:finished|done) yet|half (?:done|finished)|second coat|yet to|left to do|later on)(?![\p{L}])/u;
-/** A second length that puts the first right. */
-const putsRight = /^(?:no|sorry|actually|rather|call it|make that|or rather|no more like|i mean|well)(?![\p{L}])/u;
-
+/** Said while thinking. */
+const filler =
+  /^(?:oh|er|um|erm|well|so|and|right|okay|ok|no|yes|yeah|what else|now then|let me think|let's see|anyway|also)$/;
 export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[] {
-  const told = clauses.map((clause): TellingClause => ({ ...clause, sense: senseOf(clause.words) }));
+  const told = clauses.map((clause): TellingClause => ({ ...clause, sense: senseOf(clause.words, clause) }));
   const found: (Found | Open)[] = [];
   let open: Open | null = null;
   let lastRig: Open | null = null;
   let heading: Heading | null = null;
   let before: TellingClause | null = null;
-  let listing = -1;
+  /** clauses that name a thing before anything is said of it */
+  let lead: TellingClause[] = [];
+  let list: StoreList | null = null;
   let lastVolts = -9;
+  /** sentences of talk since the work in hand was spoken of */
+  let aside = 0;
 
   const begin = (kind: Open['kind'], clause: TellingClause, also: readonly TellingClause[] = []): Open => {
     const made: Open = {
       kind,
-      clauses: [...also],
-      things: new Set(also.flatMap(({ sense }) => sense.things)),
+      clauses: [],
+      things: new Set(),
       heading,
-      defect: also.some(({ sense }) => sense.defect),
+      defect: false,
       remedy: false,
       minutes: false,
+      dismissed: false,
       followUp: null,
       rig: null,
     };
     found.push(made);
-    goOn(made, clause);
+    aside = 0;
+    for (const each of [...also, clause]) goOn(made, each);
     return made;
-  };
-  const goOn = (work: Open, clause: TellingClause) => {
-    work.clauses.push(clause);
-    for (const thing of clause.sense.things) work.things.add(thing);
-    work.defect ||= clause.sense.defect;
-    work.remedy ||= clause.sense.remedy;
-    work.minutes ||= clause.sense.minutes;
-    work.followUp ??= followUpWords.exec(clause.words)?.[0] ?? null;
   };
 
   for (const [at, clause] of told.entries()) {
     const { sense, words } = clause;
     const last: TellingClause | null = before;
-    const sameSentence = last !== null && last.sentence === clause.sentence;
+    if (filler.test(words)) continue;
+    const sameItem = last !== null && last.item === clause.item;
+    const sameSentence = sameItem && last.sentence === clause.sentence;
+    const inList = clause.listed && sameItem;
     before = clause;
+    if (!sameItem) {
+      // a line by itself that goes back to what was spoken of
+      const more = sense.pronoun || sense.remedy || sense.minutes || sense.detail;
+      if (clause.marked || (sense.about && !sense.pronoun) || !more) open = null;
+      lead = [];
+      if (clause.listed) lastRig = null;
+    } else if (!clause.listed && lead.length > 0 && clause.sentence - lead[0]!.sentence > 1) lead = [];
+    if (clause.ticked) continue;
 
+    const itemHead = clause.listed && !sameItem ? headingOf(words, lexicon.zones) : null;
+    if (itemHead !== null && itemHead !== 'elsewhere') heading = { zone: itemHead, words };
+    const alone = !clause.listed || (!sameItem && told[at + 1]?.item !== clause.item);
     const called =
-      sameSentence && !/^(?:okay|right|now|then|next|climbing|down|moving)/.test(words)
+      !alone ||
+      setUpAlone.test(words) ||
+      (sameSentence &&
+        !/^(?:okay|right|now|then|next|climbing|down|moving|(?:and )?(?:the|on the|in the) [\p{L}]+(?: now| itself)?$)/u.test(
+          words,
+        ))
         ? null
         : headingOf(words, lexicon.zones);
     if (called !== null) {
       heading = called === 'elsewhere' ? null : { zone: called, words };
       open = null;
       lastRig = null;
+      list = null;
+      lead = called === 'elsewhere' || clause.listed ? [] : [clause];
       continue;
     }
     const place = sameSentence ? null : openingPlace(words, lexicon.zones);
     if (place) heading = place;
 
+    if (alone && doneHeading.test(words)) {
+      list = { kind: 'done', headed: true, item: clause.item, sentence: clause.sentence };
+      open = null;
+      continue;
+    }
     const near = told.slice(Math.max(0, at - 1), at + 4).filter(({ sentence }) => sentence === clause.sentence);
     const volts = hasFigure(words)
       ? (voltsTold(near.map((each) => each.words).join(', ')) ?? (last && voltsTold(`${last.words}, ${words}`)))
@@ -119,10 +103,38 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       }
     }
 
-    if (/^(?:to (?:buy|get|order)|shopping(?: list)?|buy|get|needed|spares?|in stock)$/.test(words)) {
-      if (!/spare|stock/.test(words)) listing = clause.sentence;
+    // what is to be bought, or is there, told in a list
+    const listHead = storeListOf(words);
+    if (listHead) {
+      list = { kind: listHead, headed: true, item: clause.item, sentence: clause.sentence };
       open = null;
       continue;
+    }
+    if (list && !stillListed(list, clause, told[at - 1])) list = null;
+    if (list?.kind === 'done') {
+      list = { ...list, item: clause.item };
+      continue;
+    }
+    if (list) {
+      const kind: 'to get' | 'on hand' = list.kind;
+      list = { ...list, item: clause.item };
+      const inSame = last !== null && sameItem && last.sentence === clause.sentence;
+      const lastFound = found.at(-1);
+      if (inSame && lastFound?.kind === 'store' && isMeasure(words)) {
+        (lastFound.clauses as Clause[]).push(clause);
+        continue;
+      }
+      const plainName =
+        /^(?:and )?(?:a|an|some|another|one|two|three|four|\d+) (?:\p{L}+ )?(?:packs?|tins?|box(?:es)?|tubes?|rolls?|bags?|litres?|metres?|bottles?|sheets?|pots?|spare) /u.test(
+          words,
+        ) ||
+        list.headed ||
+        (!sense.defect && !sense.remedy && !sense.minutes && words.split(' ').length <= 7);
+      const thing = plainName ? storeTold(words, { listed: kind, anything: list.headed }) : null;
+      if (thing) {
+        found.push({ kind: 'store', clauses: [clause], ...thing });
+        continue;
+      }
     }
     // 'rivets 4.8 mm, get 20'
     if (
@@ -137,60 +149,99 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
         continue;
       }
     }
-    const store = storeTold(words, { listed: listing === clause.sentence });
+    const store = storeTold(words);
     if (
       store &&
       !/\b(?:proper|on there|on it|fit)\b/.test(words) &&
-      !(
-        sense.minutes ||
-        (sense.defect && !store.onHand && listing !== clause.sentence && !/(?:list|buy|need)/.test(words))
-      )
+      !(sense.minutes || (sense.defect && !store.onHand && !/(?:list|buy|need|out of)/.test(words)))
     ) {
-      listing = store.onHand ? -1 : clause.sentence;
+      if (!store.onHand) list = { kind: 'to get', headed: false, item: clause.item, sentence: clause.sentence };
       found.push({ kind: 'store', clauses: [clause], ...store });
       continue;
     }
 
-    const begun: Open | null = open;
-    if (sense.leftBe && sameSentence && begun && !begun.minutes && begun.clauses[0]?.sentence === clause.sentence) {
-      // 'I should look at the wiring, but it can wait'
-      found.splice(found.indexOf(begun), 1);
-      open = null;
-      continue;
+    const about = sense.about;
+    const work = sense.defect || sense.remedy;
+    const shared = open !== null && sharesThing(sense.things, open.things) && !otherSide(words, open.clauses);
+
+    // 'I should look at the wiring, but it can wait'; 'it still worked, so I tipped it out'
+    if (open && !work && (sameSentence || (sameItem && !about) || shared)) {
+      const over =
+        sense.leftBe || (!open.remedy && !sense.temporary && (sense.fine || (sense.putRight && !sense.hearsay)));
+      if (
+        over &&
+        !open.minutes &&
+        !sense.minutes &&
+        open.kind === 'job' &&
+        (!about || shared || sense.leftBe || (sense.putRight && sameSentence))
+      ) {
+        open.dismissed = true;
+        open = sense.leftBe || clause.listed ? open : null;
+        continue;
+      }
     }
     if (sense.temporary) {
       // what is wrong, and was only said so as to tell of the fix, is the reason of it
-      const reason: Open | null = open?.kind === 'job' && open.defect && !open.remedy && !open.minutes ? open : null;
+      const reason: Open | null =
+        open?.kind === 'job' && open.defect && !open.minutes && (!open.remedy || !sense.about) ? open : null;
       if (open?.kind === 'jury rig' && sameSentence) goOn(open, clause);
-      else {
-        if (reason && last && (sameSentence || sense.pronoun || clause.sentence - last.sentence <= 1)) {
-          found.splice(found.indexOf(reason), 1);
-          open = begin('jury rig', clause, reason.clauses);
-        } else
-          open = begin(
-            'jury rig',
-            clause,
-            last && sameSentence && !inAny(found, last) && (last.sense.done || (sense.things.length === 0 && !open))
-              ? [last]
-              : [],
-          );
-        lastRig = open;
-        // the fix and the job told in one clause: 'taped for now, needs a new seal' is two, split at the comma
+      else if (
+        reason &&
+        !reason.remedy &&
+        (sameSentence || inList || sense.pronoun || !about || clause.sentence - last!.sentence <= 1)
+      ) {
+        found.splice(found.indexOf(reason), 1);
+        open = begin('jury rig', clause, reason.clauses);
+      } else {
+        const job: Open | null = open;
+        const also = clause.listed
+          ? told.filter((each) => each.item === clause.item && each.from < clause.from && !inAny(found, each))
+          : lead.length > 0 && !about
+            ? lead
+            : madeBefore(told, at, found);
+        open = begin('jury rig', clause, also);
+        // the job was told first, and the fix stands in for it
+        if (job && job.kind === 'job' && (sense.pronoun || !about || shared || clause.listed)) job.rig = open;
       }
+      lastRig = open;
+      lead = [];
       continue;
     }
 
-    const work = sense.defect || sense.remedy;
-    const about = sense.things.length > 0;
-    const shared = open !== null && sense.things.some((thing) => open!.things.has(thing));
-
     if (!work) {
-      if (open && (sameSentence || isDetail(clause, open))) {
-        if (sense.fine && about && !shared && !sense.minutes) open = null;
+      // 'Oh, the drain.'
+      if (open && !sameSentence && !clause.listed && isNameAlone(clause) && !shared && !sense.detail) open = null;
+      const detail =
+        open !== null &&
+        (inList || sameSentence || isDetail(clause, open) || (sameItem && !open.remedy && guesses.test(words)));
+      if (open && detail) {
+        if (sense.fine && about && !shared && !sense.minutes) open = clause.listed ? open : null;
         else if (!(sense.done && about && !shared)) goOn(open, clause);
       } else if (open && !sense.minutes) {
-        if (!isDetail(clause, open) && !(sense.pronoun && !about && words.split(' ').length <= 8)) open = null;
+        // a word aside; the talk may come back to it
+        if (!sameSentence) aside++;
+        const short = words.split(' ').length <= 16 && !(sense.fine && about) && (!sense.subject || sense.parts);
+        if (aside > 2 || !(short && (sense.pronoun || !about || sense.parts) && sameItem)) open = null;
+      } else if (open && sense.minutes) open = null;
+      if (
+        !open &&
+        sense.minutes &&
+        !sense.done &&
+        !sense.fine &&
+        !sense.leftBe &&
+        (clause.listed || sameSentence || about)
+      ) {
+        // 'outboard service, two hours': a length of time is asked for by work only
+        const also = clause.listed || sameSentence ? lead.filter((each) => each.item === clause.item) : [];
+        if (also.length > 0 || about) {
+          open = begin('job', clause, also);
+          lead = [];
+          continue;
+        }
       }
+      if (!open && isNameAlone(clause))
+        lead = sameItem && (clause.listed || sameSentence) ? [...lead, clause] : [clause];
+      else if (!open && !sameItem && clause.listed && !sense.fine && !sense.done) lead = [clause];
       continue;
     }
     if (
@@ -202,10 +253,14 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       continue;
     }
     if (
-      (sense.leftBe || (sense.fine && !sense.defect)) &&
-      !sense.remedy &&
-      !/\b(?:but|not|apart|except)\b/.test(words)
+      sense.leftBe &&
+      (!sense.remedy || (inList && told.some((each) => each.item === clause.item && each.sense.fine)))
     ) {
+      if (open && !open.minutes && sameSentence && !about) open.dismissed = true;
+      open = clause.listed ? open : null;
+      continue;
+    }
+    if (sense.fine && !sense.defect && !sense.remedy && !/\b(?:but|not|apart|except)\b/.test(words)) {
       if (!sameSentence || about) open = null;
       continue;
     }
@@ -213,98 +268,80 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
     const ahead = told
       .slice(at, at + 4)
       .some((each) => each.sentence === clause.sentence && /(?<![\p{L}])(?:it|them)(?![\p{L}])/u.test(each.words));
-    const joins = open !== null && goesOn(open, clause, { sameSentence, shared, ahead });
-    if (joins && open) {
+    if (open && goesOn(open, clause, { sameSentence, sameItem, inList, shared, ahead })) {
+      aside = 0;
       goOn(open, clause);
       continue;
     }
     // a defect of no thing, or work on nothing that is known, is talk
-    const named = last !== null && sameSentence && isNameAlone(last) && !inAny(found, last);
-    const spokenOf =
-      named && last
-        ? [last]
-        : last && !about && (sense.pronoun || sameSentence) && last.sense.things.length > 0 && !inAny(found, last)
+    const spokenOf = clause.listed
+      ? told.filter(
+          (each) =>
+            each.item === clause.item &&
+            each.from < clause.from &&
+            !inAny(found, each) &&
+            !(each.sense.fine && !each.sense.defect),
+        )
+      : lead.length > 0
+        ? lead.every((each) => each.sense.parts)
+          ? [...spokenBefore(told, told.indexOf(lead[0]!), found, clause.sentence), ...lead]
+          : lead
+        : last && sameSentence && isNameAlone(last) && !inAny(found, last)
           ? [last]
-          : [];
-    const listed = /^\S/.test(words) && heading !== null && !sameSentence;
+          : !about || sense.parts
+            ? spokenBefore(told, at, found)
+            : [];
+    const listed = clause.listed && !sameItem;
     if (!about && spokenOf.length === 0 && !listed && lastRig === null && !(sense.remedy && sense.minutes)) continue;
     const rig: Open | null = lastRig;
+    const back = sense.things.length === 0 || sense.pronoun || sense.parts || /\bnew\b/.test(words);
     const stoodIn =
-      lastRig !== null && sense.remedy && (sense.things.length === 0 || sense.pronoun || /\bnew\b/.test(words))
-        ? lastRig.clauses.filter((each) => each.sense.defect && !each.sense.temporary)
+      rig !== null && sense.remedy && back
+        ? rig.clauses.filter((each) => each.sense.defect && !each.sense.temporary)
         : [];
     open = begin('job', clause, stoodIn.length > 0 ? stoodIn : spokenOf);
-    if (
-      rig &&
-      sense.remedy &&
-      (sense.things.length === 0 ||
-        sense.pronoun ||
-        sense.things.some((thing) => rig.things.has(thing)) ||
-        /\bnew\b/.test(words))
-    )
+    if (rig && sense.remedy && (back || clause.listed || sense.things.some((thing) => rig.things.has(thing))))
       open.rig = rig;
     lastRig = null;
+    lead = [];
   }
   return found.filter((each) => each.kind === 'reading' || each.kind === 'store' || isWork(each as Open)) as Found[];
 }
 
-/** More of the work in hand: its length, weather, date, what if it is left. */
-function isDetail({ words, sense }: TellingClause, open: Open): boolean {
-  if (sense.minutes) return !open.minutes || putsRight.test(words);
-  return (
-    /(?<![\p{L}])(?:danger\w*|unsafe|safe|hurt|law|legal\w*|sailing|illegal|unlawful|fine|sails?|worse|rot|spread|before|by|until|for the|dry|knots|degrees|mast (?:up|down)|cover|propped|trailer|hand|alone|help|not urgent|no hurry|looks|comfort\w*|risk|priority|urgent|today|tomorrow|week\w*|month|monday|tuesday|wednesday|thursday|friday|saturday|sunday|not on the road)(?![\p{L}])/u.test(
-      words,
-    ) &&
-    words.split(' ').length <= 14 &&
-    (sense.things.length === 0 || sense.things.some((thing) => open.things.has(thing)))
-  );
+/** What a fix was made of, told just before it is said to be one: 'I tied a knot in it, | and it will do | until …'. */
+function madeBefore(told: readonly TellingClause[], at: number, found: readonly (Found | Open)[]): TellingClause[] {
+  const made: TellingClause[] = [];
+  for (let before = at - 1; before >= 0 && before >= at - 3; before--) {
+    const clause = told[before]!;
+    if (clause.sentence !== told[at]!.sentence || inAny(found, clause)) break;
+    const { done, about, fine } = clause.sense;
+    if (fine || (about && !done)) break;
+    made.unshift(clause);
+    if (done) return made;
+  }
+  return told[at]!.sense.about ? [] : made.slice(-1);
 }
 
-function goesOn(
-  open: Open,
-  { words, sense }: TellingClause,
-  {
-    sameSentence,
-    shared,
-    ahead,
-  }: {
-    readonly sameSentence: boolean;
-    readonly shared: boolean;
-    /** the rest of the sentence goes back to what was spoken of */
-    readonly ahead: boolean;
-  },
-): boolean {
-  if (open.kind === 'jury rig') return sameSentence && !sense.remedy && (sense.things.length === 0 || shared);
-  const isNew = /(?<![\p{L}])(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?![\p{L}])/u.test(words);
-  const secondLength = sense.minutes && open.minutes && !putsRight.test(words);
-  if (secondLength && !(sense.pronoun && !sense.subject && sameSentence)) return false;
-  if (secondLength) return sense.things.length === 0 || shared;
-  const backToIt = sense.pronoun || sense.things.length === 0 || shared;
-  if (!sameSentence && open.minutes && sense.subject && !shared) return false;
-  if (sense.remedy && !open.remedy) {
-    // 'it has seized. Take the cap off, free it and grease it.'
-    if (!sameSentence && ahead && !sense.defect && !open.minutes) return true;
-    if (sameSentence) return backToIt || isNew || !sense.subject || !sense.defect;
-    return backToIt || isNew;
+/** What a clause that names no thing of its own goes back to: the last that names one, in the two sentences before. */
+function spokenBefore(
+  told: readonly TellingClause[],
+  at: number,
+  found: readonly (Found | Open)[],
+  sentence = told[at]!.sentence,
+): TellingClause[] {
+  const clause = told[at]!;
+  if (!(clause.sense.pronoun || clause.sense.parts || told[at - 1]?.sentence === sentence)) return [];
+  const names: TellingClause[] = [];
+  for (let before = at - 1; before >= 0 && before >= at - 5; before--) {
+    const spoken = told[before]!;
+    if (spoken.item !== clause.item || sentence - spoken.sentence > 2 || inAny(found, spoken)) break;
+    if (spoken.sense.fine || spoken.sense.leftBe || spoken.sense.hearsay) break;
+    if (!spoken.sense.about) continue;
+    names.unshift(spoken);
+    if (!spoken.sense.parts) break;
   }
-  if (sense.remedy) {
-    if (open.minutes && !sameSentence) return sense.things.length === 0 && sense.pronoun && !sense.minutes;
-    if (sameSentence) return backToIt || !sense.subject;
-    return sense.things.length === 0 || (sense.pronoun && !sense.subject) || (shared && !open.minutes);
-  }
-  // something more that is wrong
-  if (open.remedy && (open.minutes || !sameSentence))
-    return sameSentence ? sense.things.length === 0 && sense.pronoun : shared && sense.pronoun;
-  return sameSentence
-    ? backToIt || /^(?:and|with|so)(?![\p{L}])/u.test(words)
-    : (backToIt && !sense.subject) || /^(?:there's|there is|its|it|they|two of|one of)(?![\p{L}])/u.test(words);
+  return names;
 }
-
-/** A thing by itself, before what is said of it: 'lower shroud starboard, …'. */
-const isNameAlone = ({ words, sense }: TellingClause) =>
-  sense.things.length > 0 &&
-  !(sense.defect || sense.remedy || sense.fine || sense.done || sense.temporary || sense.minutes) &&
-  words.split(' ').length <= 6;
 
 const hasFigure = (words: string) =>
   /\d[.,]\d|point|(?:ten|eleven|twelve|thirteen|fourteen) (?:oh|one|two|three|four|five|six|seven|eight|nine|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)/u.test(
@@ -314,4 +351,5 @@ const hasFigure = (words: string) =>
 const inAny = (found: readonly (Found | Open)[], clause: Clause) =>
   found.some(({ clauses }) => (clauses as readonly Clause[]).includes(clause));
 
-const isWork = (open: Open) => open.kind === 'jury rig' || open.defect || open.remedy;
+const isWork = (open: Open) =>
+  open.kind === 'jury rig' || ((open.defect || open.remedy || open.minutes) && !open.dismissed);

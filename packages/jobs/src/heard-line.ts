@@ -1,4 +1,5 @@
 /** A line as it was meant: without fillers, short forms written out, slips of finger and ear put right. */
+import { commonWords } from './common-words.ts';
 import { weekdayNames } from './read-date.ts';
 import type { Lexicon } from './read-line-parts.ts';
 import { tensNames, unitNames } from './spoken-numbers.ts';
@@ -46,7 +47,7 @@ const shortForms: readonly Change[] = [
   [word('(\\d+) ?ours?'), (match) => `${match[1]} hours`],
   [word('hour and half'), 'hour and a half'],
   [word('minuets?|minutess|mintues?|minuts?'), 'minutes'],
-  [word('(\\d+(?:[.,]\\d+)?) ?m(?= *(?:[.,;+]|$))'), (match) => (Number(match[1]) >= 5 ? `${match[1]} min` : null)],
+  [word('(\\d+(?:[.,]\\d+)?) ?m(?= *(?:[.,;+)\\n]|$))'), (match) => (Number(match[1]) >= 5 ? `${match[1]} min` : null)],
   [word('tempory|temporay|temporarry|tempary|temp'), 'temporary'],
   [word('dangerus|dangrous|dangerious|dangeros'), 'dangerous'],
   [/(?:>=?|≥) ?(?=-?\d+(?:[.,]\d+)? ?(?:°|c\b|deg))/giu, 'from '],
@@ -198,7 +199,8 @@ function namedWords(lexicon: Lexicon): ReadonlySet<string> {
 
 /** The one known word that is a slip of one letter away; null where it is known, or none or several are. */
 function meant(said: string, words: ReadonlySet<string>): string | null {
-  if (own.has(said) || words.has(said) || words.has(said.replace(/(?:s|es|ed|ing|d)$/, ''))) return null;
+  if (own.has(said) || commonWords.has(said) || words.has(said) || words.has(said.replace(/(?:s|es|ed|ing|d)$/, '')))
+    return null;
   let found: string | null = null;
   for (const one of words) {
     if (one.length < 4 || (one.length < 6 && !isSwap(said, one)) || one[0] !== said[0]) continue;

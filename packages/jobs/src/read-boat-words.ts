@@ -70,13 +70,17 @@ function statePatterns(name: string, state: string, otherStates: readonly string
     ? '(?:(?:boat|she|her|hull) (?:is |must be |has to be |will have to be |needs to be |wants to be )?)?'
     : `(?:centre|center)?${escaped(name)} (?:is |must be )?`;
   const asking =
-    '(?:and )?(?:needs?|wants?|with|when|while|once|if|has to have|must have|has to be|must be|needs to be) (?:the |her )?';
+    '(?:and )?(?:needs?|wants?|with|when|while|once|if|next time|time|has to have|must have|has to be|must be|needs to be) (?:the |her )?';
   return {
     value,
     words,
     alone: phrase(`(?:${asking}|the |her )?${subject}(?:${said})`),
     asked: phrase(`${asking}${subject}(?:${said})`),
-    runOn: phrase(`(?<!(?:the|her|it|take|get|let|bring|put) )${saidAlone ? '' : `${escaped(name)} `}(?:${said})`),
+    runOn: phrase(
+      saidAlone
+        ? `(?<!(?:the|her|it|take|get|let|bring|put) )(?:${said})`
+        : `(?<!(?:the|her|take|get|let|bring|put) )${escaped(name)} (?:${said})`,
+    ),
   };
 }
 

@@ -33,7 +33,7 @@ const words: readonly (readonly [LineConsequence, RegExp, { readonly keep?: bool
   [
     'danger',
     phrase(
-      'man[- ]overboard|fire (?:risk|hazard|waiting)|(?:lose|take) (?:a|your|his|my) (?:finger|hand|eye|thumb)s? ?(?:off)?',
+      '(?:come|comes|coming|fall|falls|falling) (?:down )?on (?:to )?(?:my|your|his|her|some(?:one|body)(?:.s)?|anyone(?:.s)?|anybody(?:.s)?|us|me|you)(?: head)?|man[- ]overboard|fire (?:risk|hazard|waiting)|(?:lose|take) (?:a|your|his|my) (?:finger|hand|eye|thumb)s? ?(?:off)?',
     ),
     { keep: true },
   ],
@@ -61,7 +61,7 @@ const words: readonly (readonly [LineConsequence, RegExp, { readonly keep?: bool
   [
     'unlawful',
     phrase(
-      "unlawful|illegal|against the law|(?:required|needed|demanded) by (?:the )?law|by law|the law (?:wants|says|asks|requires)(?: \\w+)?|legal(?:ly)? (?:requirement|required|must)|(?:can't|cannot|not|isn't|can not|not be|never) (?:be )?(?:legal|lawful)(?:ly)?|(?:get|be|it's|is|or|would be|risk(?:ing)?) (?:a fine|fined)|(?:the )?(?:police|inspector|harbour master)(?: \\w+)? (?:will|would|stop|stops|could|might|'ll)",
+      "unlawful|illegal|against the law|(?:required|needed|demanded) by (?:the )?law|by law|the law (?:wants|says|asks|requires)(?: \\w+)?|legal(?:ly)? (?:requirement|required|must)|(?:can't|cannot|not|isn't|can not|not be|never) (?:be )?(?:legal|lawful)(?:ly)?|(?:get|be|it's|is|or|would be|risk(?:ing)?) (?:a fine|fined)|(?:the )?(?:law|police|coppers?)(?:'ll| will) (?:have|do|get|stop|pull) (?:you|me|us)(?: over)?(?: for (?:that|it))?|(?:the )?(?:police|inspector|harbour master)(?: \\w+)? (?:will|would|stop|stops|could|might|'ll)",
     ),
     { keep: true },
   ],
@@ -75,7 +75,7 @@ const words: readonly (readonly [LineConsequence, RegExp, { readonly keep?: bool
   [
     'worsens',
     phrase(
-      `${lead}(?:worsens|worsening|(?:gets?|getting|going to get|goes?|becom(?:es|ing)|grow(?:s|ing)|will get|only gets?|will only get|'ll only get|'ll get|will go|only going to get)(?: a bit| a little| much)? worse|worse(?: (?:if left|every \\w+|each \\w+|by the \\w+|with (?:every|each) \\w+))?)(?: if (?:it is |it's |we )?le(?:ft|ave it))?`,
+      `${lead}(?:worsens|worsening|deteriorat(?:es|ing)|(?:gets?|getting|going to get|goes?|becom(?:es|ing)|grow(?:s|ing)|will get|only gets?|will only get|'ll only get|'ll get|will go|only going to get)(?: a bit| a little| much)? worse|worse(?: (?:if left|every \\w+|each \\w+|by the \\w+|with (?:every|each) \\w+))?)(?: if (?:it is |it's |we )?le(?:ft|ave it))?`,
     ),
     {},
   ],
@@ -117,7 +117,7 @@ const temporaryWords = [
     "(?:as |just |only |is |it's )*(?:a )?(?:jury[- ]rig(?:ged)?|stop[- ]?gap|make[- ]?shift|bodged?|botch(?:ed)?|lash[- ]?up)(?: fix| repair| job)?(?: for now)?",
   ),
   phrase(
-    "(?:it'll |it will |that'll |that will |which will |this will |should |will )?(?:(?:have to )?do )?(?:just )?(?:for now|for the (?:time being|moment|present|meantime)|in the meantime|meanwhile|(?:un)?till? (?:i|we) (?:can|could|get round to)(?: \\w+)? (?:do|doing|fix|mend|have|get|sort)? ?(?:it|this)?(?: \\w+)?(?: (?:properly|right|time))?)",
+    "(?:it'll |it will |that'll |that will |which will |this will |should |will )?(?:(?:have to )?do )?(?:just )?(?:for now|for the (?:time being|moment|minute|present|meantime)|in the meantime|meanwhile|(?:un)?till? (?:i|we) (?:can|could|get round to)(?: \\w+)? (?:do|doing|fix|mend|have|get|sort)? ?(?:it|this)?(?: \\w+)?(?: (?:properly|right|time))?)",
   ),
   phrase('(?:as a |just a |only a |a |just )?temporar(?:y|ily)(?: (?:fix|repair|measure|thing|job|lashing))?'),
   // 'till I get a new bracket', 'until the rivets come', 'until I've done the wire'
@@ -133,6 +133,34 @@ const heldBy = phrase(
   '(?:tied|lashed|held|strapped|propped|wedged|jammed|plugged|stuffed|bound|wired|clamped|taped|patched|hangs|hanging|kept)(?: \\w+){0,4}? (?:with|by|on|in) (?:a |an |some |a bit of |a piece of |a length of |two |three |a few |the )*(?:\\w+ )?(?:cord|string|rope|twine|tape|cable ties?|zip ties?|bungee|elastic|matchstick|match|cork|rag|wedge|clothes peg|bit of wire|wire coat ?hanger|chewing gum|lashing)|(?:cable|zip) ties? holding|(?:rope|cord|string|tape|wire|rag|cork) (?:in place of|instead of|standing in for)',
 );
 
+/** What one makes do with. */
+const makeshift =
+  '(?:ropes?|cord|string|twine|(?:bit|piece|length|loop) of (?:line|wire|seizing wire|hose|wood|ply|plastic|webbing)|(?:duct |gaffer |insulating |electrical |masking )?tape|rags?|sticks?|wedges?|nails?|cable ties?|zip ties?|bungees?|shock ?cord|elastic|pegs?|carrier bag|bin bag|polythene|corks?|chewing gum|blu ?tack|jubilee clip|g[- ]?clamp|sock|towel|sponge|coat ?hanger|matchsticks?|tent peg|pencil|spoon|broom handle)';
+const madeDo = [
+  phrase(
+    `(?:i|we)(?:'ve| have|'d| had)? (?:just |only )?(?:put|tied|taped|lashed|stuck|wrapped|wedged|shoved|stuffed|jammed|bound|wound|bodged|propped|rigged|strapped|screwed|clamped|hung|held|plugged|got|have) (?:[\\w']+ ){0,6}?${makeshift}`,
+  ),
+  phrase(
+    `(?:stuffed|tied|lashed|wedged|taped|propped|bodged|bunged|plugged|strapped|wrapped|using|used) (?:[\\w']+ ){0,4}?${makeshift}`,
+  ),
+  phrase(
+    "(?:i|we)(?:'ve| have|'d| had)? (?:put|tied|taped|lashed|stuck|wrapped|wedged|shoved|stuffed|rigged)[^,.;]{2,60}? for the (?:drive|tow|road|trip|passage|journey|night|weekend|way)(?: home)?",
+  ),
+];
+
+/** What is put round or on a thing, and is there only so far. */
+const soFar = phrase(
+  '(?:(?:duct |gaffer |insulating |rubber |masking )?tape|cord|string|rope|twine|bungee|shock ?cord|rag|wedge|cable ties?|zip ties?|lashing|clamp|peg|bung|cork|bin bag|polythene|jubilee clip)(?: \\w+){0,4}? (?:at present|at the (?:moment|minute)|just now|to be going on with|to get by|for the present)',
+);
+
+function madeDoWith(text: LineText): Understood<true> | null {
+  for (const pattern of madeDo) {
+    const found = claim(text, pattern, () => true as const, { keep: true });
+    if (found) return found;
+  }
+  return null;
+}
+
 /** `temporary`, `for now`, `jury rig`: a fix that stands in for the real one. All such words leave the title. */
 export function readTemporary(text: LineText): Understood<true> | null {
   let first: Understood<true> | null = null;
@@ -140,5 +168,10 @@ export function readTemporary(text: LineText): Understood<true> | null {
     const found = claim(text, pattern, () => true as const);
     first ??= found;
   }
-  return first ?? claim(text, heldBy, () => true as const, { keep: true });
+  return (
+    first ??
+    claim(text, soFar, () => true as const, { keep: true }) ??
+    madeDoWith(text) ??
+    claim(text, heldBy, () => true as const, { keep: true })
+  );
 }

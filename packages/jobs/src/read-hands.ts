@@ -19,7 +19,7 @@ export function readHands(text: LineText): Understood<number> | null {
     claim(
       text,
       phrase(
-        '(?:(?:needs?|with|get|takes?) )?(?:a (?:second|spare|helping) hand|another hand|a (?:second|spare) pair of hands|another pair of hands|another person|two[- ]handed|the (?:two|pair) of us|both of us)',
+        '(?:(?:needs?|with|get|takes?) )?(?:a (?:second|spare|helping) hand|another hand|a (?:second|spare) pair of hands|another pair of hands|another person|two[- ]handed|(?:the )?(?:two|pair) of us|(?:give|lend)(?:s|ing)? (?:me|us) a hand(?: with (?:it|that|this))?|both of us)',
       ),
       () => 2,
     ) ??

@@ -65,15 +65,19 @@ const forms: readonly {
 const waiting =
   /\b(?:cures?|curing|to dry|dry out|dry it|dries|drying|soaks?|soaking|waits?|sets?|setting|hardens?|rests?|charges?|charging|leave it (?:to|for|over)|leave for|stands?|within|every|overnight|ago|later|go off|went off)\b/;
 /** What follows it is said beside the work: 'half an hour plus the cure'. */
-const besides = /\b(?:plus|and then|then|hands[- ]on)\b|[+&]/;
+const besides = /\b(?:plus|and then|then|hands[- ]on|and (?:a|an|overnight|the|leave|let|two|three))\b|[+&]/;
 
 const putsRight = new RegExp(
   `^[ ,.-]*(?:no|sorry|or rather|rather|i mean|make that|actually|hang on)(?![\\p{L}])[^.;]{0,24}?(?:${n}|half|quarter) ?(?:an? )?(?:of an )?(?:${hourWord}|${minuteWord})`,
   'iu',
 );
 
+/** Without one of these no length is told: looked for first, because the forms are long. */
+const anyLength = /\d ?['hm:]|hour|hr|minute|min(?![\p{L}])|mins/u;
+
 /** Hands-on time: `90 min`, `1 h 30`, `an hour and a half`, `60 to 90 minutes`. Time to cure, dry or soak is left alone. */
 export function readLength(text: LineText): Understood<LineMinutes> | null {
+  if (!anyLength.test(text.plain)) return null;
   for (const { pattern, minutes } of forms) {
     const found = claim(text, pattern, (match) => {
       const to = match.index! + match[0].length;

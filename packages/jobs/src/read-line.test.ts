@@ -145,7 +145,7 @@ const marked: readonly (readonly [string, Marked])[] = [
     'look at the pin, board lowered, propped',
     { title: 'Look at the pin', setUps: { board: 'lowered', boat: 'propped' } },
   ],
-  ['bleed the brakes, on the trailer', { title: 'Bleed the brakes', setUps: { boat: 'trailer' } }],
+  ['bleed the brakes, on the trailer', { title: 'Bleed the brakes', zone: 'trailer', setUps: { boat: 'trailer' } }],
   ['trim the ballast once afloat', { title: 'Trim the ballast', setUps: { boat: 'afloat' } }],
   ['mend the cover', { title: 'Mend the cover' }],
   // weather

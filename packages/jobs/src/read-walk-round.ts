@@ -1,9 +1,10 @@
-import { type Gathered, gatherWork } from './gather-work.ts';
+import { gatherWork } from './gather-work.ts';
 import { heardLine } from './heard-line.ts';
 import { readLine } from './read-line.ts';
 import type { Lexicon, ReadLine } from './read-line-parts.ts';
 import { type Clause, clausesOf } from './walk-clauses.ts';
 import type { Proposal, WalkRound } from './walk-round.ts';
+import type { Gathered } from './work-in-hand.ts';
 
 /** Most of a page that is read at once. */
 export const longestPage = 60_000;

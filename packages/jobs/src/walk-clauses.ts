@@ -9,10 +9,25 @@ export interface Clause {
   readonly words: string;
   /** counts up at each full stop, semicolon or new line */
   readonly sentence: number;
+  /** counts up at each line of a list and at each paragraph of prose */
+  readonly item: number;
+  /** stands in a list, where an item is about one thing */
+  readonly listed: boolean;
+  /** its line opens with a dash, a bullet, a number or a box */
+  readonly marked: boolean;
+  /** its item is ticked or struck out as done */
+  readonly ticked: boolean;
+  /** ends in a question mark */
+  readonly asked: boolean;
 }
 
-const hardEnd =
-  /[.!?…]+(?=\s|$)|\n+|[;,:](?=\s|$)|\s[-–—]+\s|[()]|(?<!(?:^| )(?:the|a|an|of|in|on|at|with|my|to|for|and|or|some|that|this)) {2,}|(?<=^|\n)\s*(?:[-*•·]|\d{1,2}[.)])\s+/gu;
+/** What a line of a list opens with: a dash, a bullet, a number, a box. */
+const marker = '(?:[-*•·~>+]|\\[[ x✓✔]?\\]|[☐☑✓✔✗]|\\(?[0-9]{1,2}[.):]|[a-h][.)])';
+const itemOpens = new RegExp(`^[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`, 'u');
+const hardEnd = new RegExp(
+  `[.!?…]+(?=\\s|$)|\\n+|[;,:](?=\\s|$)|\\s[-–—]+\\s|\\s(?:->|=>|→)\\s|[()]|\\s/(?=\\s)|(?<!(?:^| )(?:the|a|an|of|in|on|at|with|my|to|for|and|or|some|that|this)) {2,}|(?<=^|\\n)[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`,
+  'gu',
+);
 /** What opens a clause of its own even without a stop before it; each says what must follow. */
 const openers = new RegExp(
   `(?<=[\\p{L}\\p{N}%] )(?:${[
@@ -32,8 +47,10 @@ const openers = new RegExp(
     'down below',
     '(?:no more like|call (?:it|that)|i mean)',
     '(?:and |so |or )?(?:she|it|he) (?:has|needs|wants) to be',
-    '(?:mast|cover|board) (?:up|down|on|off|lowered|housed)(?= *(?:$|call|about|\\d|an? |half|one|two|three|four|five|forty|ninety|twenty|thirty|obviously|it|and it))',
+    '(?<!(?:the|her|a|my) )(?:mast|cover|board) (?:up|down|on|off|lowered|housed)(?= *(?:$|call|about|\\d|an? |half|one|two|three|four|five|forty|ninety|twenty|thirty|obviously|it|and it))',
     'propped up',
+    "(?:i'd say|i would say|say) (?=(?:a )?new [\\p{L}-]+ )",
+    'new (?=[\\p{L}-]+ (?:when|once|as soon)(?![\\p{L}]))',
   ]
     .map((opener) => (opener.includes(' (?=') ? opener : `${opener}(?![\\p{L}'-])`))
     .join('|')})`,
@@ -50,46 +67,137 @@ const determiners = new Set(
 const beforeThem = new Set(['one', 'both', 'all', 'of', 'some', 'two', 'each']);
 /** After which a thing is still spoken of, not begun with. */
 const holdsOn = new Set(
-  'of in on at by with to for from under round over behind near like into onto off than as between through is are was were be been has have had get got fit check clean take put and or the a an new when if where which who not until till before after without about against inside outside'.split(
+  'of in on at by with to for from under round over behind near like into onto off than as between through is are was were be been has have had get got fit check clean take put and or the a an new when if where which who not until till before after without about against inside outside think doubt believe thought hope says say said reckon reckons noticed afraid sure suppose guess'.split(
     ' ',
   ),
 );
 const predicate =
   /^(?:'s|s'|,? ?which)?(?: (?:on|in|at|of|by|under|from|near|over|to|for|round|up|down|behind) (?:the |my |its |each |both |this |that )?(?:port |starboard |aft |forward )?[\p{L}-]+(?: (?:side|end|locker|hull|corner))?)?(?: (?:also|still|clearly|really|just|now|again|only|probably|both|all))*(?:'s| is| are| was| were| has| have| had| needs?| wants?| looks?| feels?| could do| should| ought| won't| doesn't| don't| isn't| can't| runs?| reads?| keeps?| got| seems?| sits?| says)(?![\p{L}])/u;
 
+/** A page in its clauses, in order. */
 export function clausesOf(text: string): Clause[] {
-  const plain = text.toLowerCase().replace(/[‘’ʼ]/g, "'").replace(/[“”]/g, '"');
+  const plain = unwrapped(text.toLowerCase().replace(/[‘’ʼ]/g, "'").replace(/[“”]/g, '"'));
   const clauses: Clause[] = [];
   let sentence = 0;
-  let at = 0;
-  const add = (from: number, to: number) => {
-    for (const [start, end] of softParts(plain, from, to)) {
-      const words = plain.slice(start, end);
-      const lead = words.length - words.trimStart().length;
-      const trimmed = words.trim();
-      if (/[\p{L}\p{N}]/u.test(trimmed))
-        clauses.push({ from: start + lead, to: start + lead + trimmed.length, words: trimmed, sentence });
+  let item = 0;
+  /** words since the sentence began */
+  let since = 0;
+  for (const line of linesOf(plain)) {
+    if (!line.goesOn) item++;
+    sentence++;
+    since = 0;
+    let held: { readonly from: number; readonly to: number; readonly words: string; readonly sentence: number }[] = [];
+    const flush = (asked: boolean) => {
+      for (const [at, each] of held.entries())
+        clauses.push({
+          ...each,
+          item,
+          listed: line.listed,
+          marked: line.marked,
+          ticked: line.ticked,
+          asked: asked && at === held.length - 1,
+        });
+      held = [];
+    };
+    const add = (from: number, to: number) => {
+      for (const { start, end, afresh } of softParts(plain, from, to)) {
+        if (afresh || (start === from && since > 25 && beginsAfresh(plain.slice(start, end)))) {
+          sentence++;
+          since = 0;
+        }
+        since += plain.slice(start, end).split(' ').length;
+        const words = plain.slice(start, end);
+        const lead = words.length - words.trimStart().length;
+        const trimmed = words.trim();
+        if (/[\p{L}\p{N}]/u.test(trimmed))
+          held.push({ from: start + lead, to: start + lead + trimmed.length, words: trimmed, sentence });
+      }
+    };
+    let at = line.from;
+    for (const end of plain.slice(line.from, line.to).matchAll(hardEnd)) {
+      const index = line.from + end.index;
+      if (end[0] === '.' && /\b(?:approx|ca|no|nr|vs|e\.g|i\.e)$/.test(plain.slice(at, index))) continue;
+      add(at, index);
+      if (/[.!?…\n;]/.test(end[0])) {
+        flush(end[0].includes('?'));
+        sentence++;
+        since = 0;
+      }
+      at = index + end[0].length;
     }
-  };
-  for (const end of plain.matchAll(hardEnd)) {
-    if (end[0] === '.' && /\b(?:approx|ca|no|nr|vs|e\.g|i\.e)$/.test(plain.slice(at, end.index))) continue;
-    add(at, end.index);
-    if (/[.!?…\n;]/.test(end[0]) || /^\s*[-*•·\d]/.test(end[0])) sentence++;
-    at = end.index + end[0].length;
+    add(at, line.to);
+    flush(false);
   }
-  add(at, plain.length);
   return clauses;
 }
 
+/** Lines broken by a width, not by a meaning, as one; the same length. */
+function unwrapped(text: string): string {
+  const broken = text.split('\n').filter((line, at, all) => line.trim() !== '' && (all[at + 1] ?? '').trim() !== '');
+  const full = broken.filter((line) => line.length >= 50 && line.length <= 100 && !/[.!?:]$/.test(line.trim()));
+  if (full.length < 3 || full.length < 0.6 * broken.length) return text;
+  return text.replace(/(?<=[^\n]{45}[\p{L}\p{N},;'.])\n(?=[ \t]*[\p{L}\d(])(?![ \t]*[a-h\d][.)])/gu, ' ');
+}
+
+interface Line {
+  readonly from: number;
+  readonly to: number;
+  readonly listed: boolean;
+  readonly marked: boolean;
+  readonly ticked: boolean;
+  /** a line of prose right under another */
+  readonly goesOn: boolean;
+}
+
+/** The lines of a page; what stands in a list, what in prose. */
+function linesOf(plain: string): Line[] {
+  const lines = [...plain.matchAll(/[^\n]+/g)].filter(([line]) => /[\p{L}\p{N}]/u.test(line));
+  const short = lines.filter(([line]) => line.length < 90).length;
+  const stopped = lines.filter(([line]) => /[.!?]\s*$/.test(line)).length;
+  const asList =
+    lines.length >= 5 &&
+    short >= 0.8 * lines.length &&
+    stopped < 0.5 * lines.length &&
+    plain.split(/\s+/).length <= 11 * lines.length;
+  return lines.map(({ index, 0: line }, at) => {
+    const above = lines[at - 1];
+    const under = above !== undefined && !/\n[ \t]*\n/.test(plain.slice(above.index, index));
+    const opens = itemOpens.exec(line)?.[0];
+    return {
+      from: index,
+      to: index + line.length,
+      listed: opens !== undefined || asList,
+      marked: opens !== undefined,
+      goesOn:
+        under && opens === undefined && !asList && /[.!?,]\s*$/.test(above[0]) && itemOpens.exec(above[0]) === null,
+      ticked:
+        (opens !== undefined && /\[[x✓✔]\]|[☑✓✔]/.test(opens)) ||
+        /(?:✓|✔|\[x\])\s*$/.test(line) ||
+        ((opens !== undefined || asList) && /[-–—:,(.=>] ?(?:all |now )?done\)?[.!]*\s*$/.test(line)),
+    };
+  });
+}
+
+/** A length of time, after which talk without stops goes on to something else. */
+const lengthTold =
+  /(?<![\p{L}])(?:minutes?|mins?|hours?(?: and a (?:half|quarter))?)(?: (?:or so|tops|max|maybe|i think|i'd say|i reckon|job|each|at most|ish))* (?!(?:and|to|or|of|for|with|if|in|on|at|a|an|each|plus|job|work|when|because|ago|later|before|by|tops|max|maybe|i|it|that|which|but|no|so|do|dry|mast|more|less|away|from|till|until|per)(?![\p{L}]))/gu;
+
 /** Where a stretch without stops goes on to the next thing. */
-function softParts(plain: string, from: number, to: number): (readonly [number, number])[] {
+function softParts(plain: string, from: number, to: number): { start: number; end: number; afresh: boolean }[] {
   const words = plain.slice(from, to);
   const cuts = new Set<number>();
+  /** where something else is begun with, in talk that runs on */
+  const afresh = new Set<number>();
+  const runsOn = words.split(' ').length > 30;
   for (const match of words.matchAll(openers)) cuts.add(match.index);
+  if (runsOn) for (const match of words.matchAll(lengthTold)) cuts.add(match.index + match[0].length);
   for (const thing of words.matchAll(thingPattern)) {
     if (!predicateAfter(words, thing.index + thing[0].length)) continue;
     const start = subjectStart(words, thing.index);
-    if (start !== null) cuts.add(start);
+    if (start !== null) {
+      cuts.add(start);
+      afresh.add(start);
+    }
   }
   // 'the plate is weeping again take it off and rebed it'
   for (const action of words.matchAll(actionPattern)) {
@@ -98,7 +206,21 @@ function softParts(plain: string, from: number, to: number): (readonly [number, 
     if (pronoun && before !== undefined && !holdsOn.has(before) && !leadsOn.test(before)) cuts.add(action.index);
   }
   const places = [0, ...[...cuts].sort((a, b) => a - b), words.length];
-  return places.slice(1).map((end, at) => [from + places[at]!, from + end] as const);
+  return places.slice(1).map((end, at) => {
+    const start = places[at]!;
+    const again = /^(?:and |but |so |which |because )/.test(words.slice(start));
+    return { start: from + start, end: from + end, afresh: runsOn && !again && afresh.has(start) };
+  });
+}
+
+/** A clause after a comma, in a sentence already long, that begins with a thing and says something of it. */
+function beginsAfresh(words: string): boolean {
+  if (/^ *(?:and|but|so|which|because)(?![\p{L}])/u.test(words)) return false;
+  thingPattern.lastIndex = 0;
+  const thing = thingPattern.exec(words);
+  thingPattern.lastIndex = 0;
+  if (thing === null || !/^ *(?:[\p{L}'-]+ ){0,3}$/u.test(words.slice(0, thing.index))) return false;
+  return predicateAfter(words, thing.index + thing[0].length);
 }
 
 const leadsOn =
@@ -120,7 +242,8 @@ function subjectStart(words: string, thing: number): number | null {
     const match = /([\p{L}'-]+) +$/u.exec(words.slice(0, start));
     if (!match) break;
     const word = match[1]!;
-    if (determined ? !beforeThem.has(word) : !modifiers.has(word) && !isThing(word)) break;
+    const named = /(?:^| )(?:the|a|an|my|her|its) $/.test(words.slice(0, start - match[0].length));
+    if (determined ? !beforeThem.has(word) : !modifiers.has(word) && !isThing(word) && !named) break;
     determined ||= determiners.has(word);
     chain += isThing(word) ? 1 : 0;
     start -= match[0].length;

@@ -1,12 +1,29 @@
 /** What a clause of a walk-round says: that something is wrong, what is to be done, that all is well, that it is done. */
 import { lineText } from './line-text.ts';
-import { readTemporary } from './read-consequence.ts';
+import { readConditions } from './read-conditions.ts';
+import { readConsequence, readTemporary } from './read-consequence.ts';
+import { readHands, readNotAlone } from './read-hands.ts';
 import { readLength } from './read-length.ts';
-import { actionPattern, defectPattern, finePattern, thingPattern } from './trade-words.ts';
+import { defectPattern, finePattern, partPattern, thingPattern } from './trade-words.ts';
+import { notSo, stillNeeds, tellsOfDoing } from './walk-doing.ts';
+import {
+  beforeIf,
+  isDone,
+  isDoneBy,
+  isHearsay,
+  isOfElsewhere,
+  isPutRight,
+  isQuestion,
+  isWavedAside,
+} from './walk-told.ts';
 
 export interface Sense {
   /** the things named, in singular */
   readonly things: readonly string[];
+  /** names a thing, or something that the reader does not know and says something about */
+  readonly about: boolean;
+  /** all that it names are small parts, of what was spoken of */
+  readonly parts: boolean;
   /** something is wrong with it */
   readonly defect: boolean;
   /** something is to be done */
@@ -17,116 +34,158 @@ export interface Sense {
   readonly leftBe: boolean;
   /** it was done */
   readonly done: boolean;
+  /** what was wrong with it is put right */
+  readonly putRight: boolean;
+  /** a question, what would be, what others think or do */
+  readonly hearsay: boolean;
   readonly temporary: boolean;
   /** says of what was spoken of before: it, they, that, new one */
   readonly pronoun: boolean;
   /** begins with a thing that it says something about */
   readonly subject: boolean;
   readonly minutes: boolean;
+  /** hands, weather, what if it is left, how she must stand: more of the work in hand */
+  readonly detail: boolean;
 }
 
-const notSo =
-  /(?:\b(?:no|not|never|nothing|without|any|free of|if|in case|before (?:it|that|they|the \w+|she)|against|or (?:it|that|they)(?:'ll| will)?|otherwise|until (?:it|they)|stops? it|so it|hasn't|haven't|isn't|aren't|wasn't|can't see|don't want (?:it|that|her)?)|n't)(?: \w+){0,2} $/;
+/** 'the widget is', 'one of the widgets has': something of no name that the reader knows. */
+const unknownSubject =
+  /^(?:and |but |so |then |also |now )*(?:the|my|her|its|your|our|both|one of the|two of the|all the|another|that|this) (?!(?:rest|lot|whole|other|same|way|day|time|thing|one|ones|weather|man|men|kids?|last|first|next|problem|trouble|mother|father|mum|dad|wife|husband|son|daughter|brother|sister|friend|neighbour|mate|family|crew|good|bad|best|worst|job|work)(?![\p{L}]))(?:[\p{L}-]+ ){0,2}?[\p{L}-]+(?:'s| is| are| has| have| was| were| looks?| feels?| needs?| wants?| could| keeps?| won't| doesn't| don't| can't| got| seems?)(?![\p{L}])/u;
+/** 'mast down', 'with the cover off': how she must stand, not what it is about. */
+export const setUpAlone =
+  /^(?:and |but |so |with |needs? |has to have )*(?:the |her )?(?:mast|cover|board|boat)(?: has to be| must be| needs to be| to be| wants to be)? (?:up|down|on|off|lowered|housed|propped(?: up)?|afloat|ashore|on the trailer)(?: obviously| of course| for (?:that|it|this)| and .*)?$/u;
+/** A length of time that was no work to come. */
+const tookTime =
+  /(?<![\p{L}])(?:ran|took|spent|lasted|waited|sat|sailed|stood|had a (?:good )?(?:half|hour|ten)|for (?:a|the) (?:good )?(?:half|hour)|i've (?:just )?had|been at it|ago|after (?:an?|half|\d+|\p{L}+) (?:an )?(?:hours?|minutes?)|hours? (?:away|late|early|drive)|(?:goes|runs|comes on|lasts) for)(?![\p{L}])/u;
+const thereIs =
+  /^(?:and |but |so |then |also |now )*(?:there's|there is|there are|theres|we've got|i've got|i found|found) /u;
+/** Somebody's body, or somebody else's boat. */
+const notHers = /^(?:and |but |so )?(?:my |me |the (?:boat|one|people) next|next door|the neighbour)/;
+/** Without one of these no hands, weather or consequence is told. */
+const anyDetail =
+  /hand|people|person|of us|men(?![\p{L}])|pair|alone|own(?![\p{L}])|myself|yourself|help|mate|friend|some(?:one|body)|dry|dries|rain|knot|kn(?![\p{L}])|kts?(?![\p{L}])|°|degree|deg(?![\p{L}])|\d ?c(?![\p{L}])|above|over|below|under|humid|%|per ?cent|wind|breeze|light|danger|safe|hazard|peril|risk|hurt|injur|kill|maim|drown|crush|brain|lose|fall|overboard|fire|explode|blow up|sink|come|coming|law|legal|fine|police|sail|go |going|launch|out |worse|worsen|deteriorat|rot|spread|rust|corrode|tear|rip|crack|grow|soak|left|creep|every|comfort|cosmetic|looks|nice|annoy|nuisance|vanity|luxury|important|urgent|vital|essential|nobody|no one/u;
+const ofMe = /^(?:and |so |but )*(?:i'm|i am|i was|we're|we were|i feel|i felt|i got|i've been) /;
+/** 'the mould hasn't come back', 'the leak has stopped' */
+const goneAgain =
+  /^ (?:(?:has|have|is|was|does|did)(?:n't| not| never)(?! been| gone)|(?:has |have |'s |is )?(?:stopped|cured|sorted|gone away|cleared)|never came)/u;
+/** 'isn't holding charge', 'has no seal', 'keeps undoing itself': wrong whatever the verb, unless it is no fault at all. */
+const wont =
+  /(?<![\p{L}])(?:won't|will not|doesn't|does not|don't|do not|isn't|aren't|can't|cannot|couldn't|refuses? to|fails? to|stopped|has (?:started|begun|taken) to|have (?:started|begun) to|keeps?|no longer) (?:(?:quite|really|always|even|properly) )?(\p{L}+)/gu;
+const noFault =
+  /^(?:need|want|matter|look|seem|mind|care|think|know|believe|worry|bother|have|going|coming|sure|want|expect|suppose|remember|see|find|feel|hear|say|tell|like|worth|bad|raining|blowing|here|a|an|the|that|so|as|too|quite|really|any|ever|get|afford|be|do|use|help|stop|forget|move|telling|saying|on|an|her|me|us|going|my|been|yet|sail|sell)$/;
+const lacks =
+  /(?<![\p{L}])(?:has|have|had|'s got|'ve got|got|with) (?:lost (?:its|a|the|all|one)|no (?!trouble|problem|issue|leak|play|rust|wear|crack|sign|damage|bother|complaint|fault|need|idea|room|intention|hurry|water|corrosion|chafe|rot|movement|end|time|wind|chance|plan|doubt|effect|luck|reason|use|way|longer))\p{L}+/u;
 
-/** Where a bare verb is a thing, not the doing of something. */
-const nounBefore =
-  /(?:^|[^\p{L}])(?:the|a|an|my|our|her|his|its|their|this|that|some|any|no|old|of|in|on|by|from|for|under|over|with|at|i|we|they|he|she|it|has|have|had|been|was|were|is|are|more|good|another|second|first|last|each|every|bit of|per|he's|she's|it's|port|starboard|main|jib|spare|bow|cabin|stern|which|who|as|than|like|off|side|wet|\d+|(?:one|two|three|four|five|six) ) ?$/u;
-/** After which the doing of something is told or asked of oneself. */
-const doingBefore =
-  /(?:^|[^\p{L}])(?:to|must|should|please|then|and|so|or|just|better|let's|lets|i'll|we'll|it'll|i'd|could|can|will|ought to|also|now|only|really|needs?|wants?|not|don't forget to|remember to|do|go and|come and|best|properly|next|say|is to|either|maybe|perhaps|probably|might as well) $/u;
-const nounAfter =
-  /^(?:'s| is| are| was| were| has| have| had| looks?| seems?| feels?| wants?| needs?| could| on the| in the| for the (?!\w+ (?:sail|trip))| of)(?![\p{L}])/u;
+function wontDo(words: string): boolean {
+  if (lacks.test(words)) return true;
+  return [...words.matchAll(wont)].some(({ index, 0: said, 1: verb }) => {
+    if (verb === undefined || noFault.test(verb)) return false;
+    const rest = words.slice(index + said.length - verb.length);
+    const wrong = rest.search(defectPattern) === 0;
+    return /^(?:keep|has|have)/.test(said) ? true : !wrong;
+  });
+}
 
-const needs =
-  "(?:needs?|wants?|requires?|could (?:really )?do with|calls? for|cr(?:y|ies|ying) out for|deserves?|must have|(?:has|have) to have|ought to have|should have|(?:is|are|was|were) (?:over)?due(?: for)?|due (?:for|a|too)|(?:it's |is )?time for|would like|would benefit from|takes?)(?: really| also| still| badly| all| both| now| maybe| definitely| just)*";
-const needsSomething = new RegExp(
-  `(?<![\\p{L}])${needs} (?!(?:to be |it |her )?(?:dry|calm|still|daylight|warm|no rain|no wind|two (?:of|hands|people|pairs)|three (?:of|hands|people)|help|a (?:hand|helper|second pair|second hand|spare hand|mate|dry|calm|warm|friend)|some(?:one|body)|another (?:pair|hand)|about|around|maybe|an hour|half|ninety|\\d|the (?:mast|cover|board)|mast|cover|to look|it (?:done )?(?:by|before)|us|me|ages|both of us|doing by)(?![\\p{L}]))[\\p{L}\\d]`,
-  'u',
-);
-const ownNeed = /(?<![\p{L}])(?:i|we) (?:\p{L}+ )?(?:need|want)(?![\p{L}])/u;
-const isDue =
-  /(?<![\p{L}])(?:is|are|now|looks) (?:over)?due(?: too| as well| again| now)?$|(?<![\p{L}])(?:over)?due (?:for )?(?:a|its|their)(?![\p{L}])/u;
-const newThing =
-  /(?:^|(?:so|that's|that is|thats|it's|then|and|means|call it|probably|maybe|better|or|just|plus|get|fit|with|buy) )(?:a |an |two |some |so |that's |proper |real |whole |complete |set of )*(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?! (?:moon|year|to|at|again))(?: [\p{L}\d]|$)/u;
-const stillToDo =
-  /(?<![\p{L}])(?:still (?:to (?:do|be done|go on|come off|fit|finish)|needs?|wants?|not done)|to be done|left to do|not (?:done|finished|started) yet|yet to|only half (?:done|finished)|half (?:done|finished)|wants? (?:doing|finishing)|needs? (?:doing|finishing))(?![\p{L}])/u;
-const doing = /(?<![\p{L}])(?:worth|try|stands?|merits?) \p{L}+ing(?![\p{L}])/u;
+/** Defects that are none of a thing by themselves. */
+const figure =
+  /^(?:bad(?:ly)?|poor(?:ly)?|slow|hot|warm|dull|tired|finished|done|lost|gone|dead|flat|dry|soft|shot|shining|showing|missing|trouble)$/;
 
-const told =
-  /(?<![\p{L}])(?:(?:i|we|he|she|they|you)(?:'ve| have|'d| had)? (?:already |just |also |only |then |both |all |even )?(?:\p{L}{2,}ed|did|done|put|got|took|bought|sent|went|made|found|had|gave|swapped|cut|left|told|said|saw|came|fitted)|(?:was|were|been|got) (?:already |all |just |only )?\p{L}{2,}(?:ed|t|ne|wn)(?: up| out| down)?|already (?:done|sorted|fixed|fitted|in)|(?:done|fixed|sorted|finished|replaced|renewed|greased|serviced|cleaned|painted|changed)(?: (?:it|them|that))?(?: (?:last|in|on|this|already|yesterday|earlier|now|a (?:week|month|year)|both|all)(?![\p{L}])|$)|did (?:it|them|that|those|the)|(?:last|this) (?:week|month|year|season|winter|spring|summer|autumn)|since (?:i|we|the) )/u;
-const perhaps =
-  /(?:^|[^\p{L}])(?:if (?!left)|might (?!as well)|some ?day i|wish|dream|would be|i'd never|i don't (?:agree|think|believe|know)|not sure|i (?:said|thought|hoped)|(?:i|we|it|that) would|don't mention|instead of|rather than|as if|used to|would have|could have|don't need|doesn't need|no need|not (?:going to|worth)|needn't|needs? no|do not need|does not need|won't need|don't have to|wouldn't|reckons?)(?![\p{L}])/u;
-
-const leave =
-  /(?<![\p{L}])(?:leave (?:it|that|them|this|well)(?: alone| be| for now| as)?$|live with|can (?:wait|stay)|will wait|has(?:n't| not) (?:moved|changed|got (?:any )?worse)|sound enough|no complaints?|not worth|will do another|good for another|no work|no need|not needed|don't bother|happy with)(?![\p{L}])/u;
-
-export function senseOf(words: string): Sense {
-  const things = [...words.matchAll(thingPattern)];
+export function senseOf(words: string, { asked = false }: { readonly asked?: boolean } = {}): Sense {
+  const things = setUpAlone.test(words)
+    ? []
+    : [...words.matchAll(thingPattern)].filter(({ index, 0: thing }) => !isSpeed(words, index, thing));
   const subject = things.length > 0 && /^(?:[\p{L}'-]+ ){0,3}$/u.test(words.slice(0, things[0]!.index));
-  const defect = [...words.matchAll(defectPattern)].some(
-    ({ index, 0: found }) => !notSo.test(words.slice(0, index)) && !/^(?:new|the) /.test(found),
-  );
-  const maybe = perhaps.test(words);
-  const remedy =
-    !maybe &&
-    (hasAction(words, things) ||
-      (needsSomething.test(words) && (things.length > 0 || !ownNeed.test(words))) ||
-      isDue.test(words) ||
-      stillToDo.test(words) ||
-      doing.test(words) ||
-      (newThing.test(words) && !/\b(?:since|with) (?:the|a) new\b/.test(words)));
-  const text = lineText(words);
-  return {
-    things: things.map(([thing]) => thing.replace(/s$/, '')),
-    defect: defect && !/^if /.test(words),
-    remedy,
-    fine: words.search(finePattern) >= 0,
-    leftBe: leave.test(words),
-    done: told.test(words),
-    temporary: readTemporary(text) !== null,
-    pronoun:
-      /(?<![\p{L}])(?:it|its|it's|it'll|they|them|they're|that|that's|thats|those|these|this|which|(?:one|ones)(?! day)|both|another|same)(?![\p{L}])/u.test(
-        words,
+  const question = isQuestion(words, asked);
+  const elsewhere = isOfElsewhere(words) && (things.length === 0 || notHers.test(words));
+  const about =
+    things.length > 0 ||
+    (!elsewhere && thereIs.test(words) && words.search(defectPattern) >= 0) ||
+    (!elsewhere && unknownSubject.test(words));
+  const defects = [...words.matchAll(defectPattern)].filter(
+    ({ index, 0: found }) =>
+      !notSo.test(words.slice(0, index)) &&
+      !/^(?:new|the) /.test(found) &&
+      !(
+        /^(?:slip|stick|smoke|flap|drag|stall|snag|scale|blew)$/.test(found) &&
+        /(?:^|[^\p{L}])(?:the|a|this|that|our|wind) $/u.test(words.slice(0, index))
+      ) &&
+      // 'stripped it, cleaned it'
+      !(/ed$/.test(found) && /^ (?:it|them)(?![\p{L}])/u.test(words.slice(index + found.length))) &&
+      !goneAgain.test(words.slice(index + found.length)) &&
+      // 'finished the cushions', 'lost the afternoon'
+      !(
+        /^(?:finished|lost|done|dried)$/.test(found) &&
+        /^ (?:the|it|them|my|her|our|that|all)(?![\p{L}])/u.test(words.slice(index + found.length))
+      ) &&
+      !(
+        /^(?:bad|poor|lost|good)$/.test(found) &&
+        /^ (?:news|idea|weather|time|job|thing|luck|mood)/.test(words.slice(index + found.length))
+      ) &&
+      !(ofMe.test(words) && things.length === 0) &&
+      !(
+        figure.test(found) &&
+        (words.split(' ').length > 4 || /^(?:bad|poor)/.test(found)) &&
+        !about &&
+        !/(?<![\p{L}])(?:it|it's|they|they're|one|that|that's|two|three|both)(?![\p{L}])/u.test(words)
       ),
+  );
+  const defect =
+    (defects.length > 0 || (about && !question && wontDo(words))) &&
+    !/^(?:it|that|this) (?:was|is|'s) only (?:the|a) /.test(words) &&
+    !/^if /.test(words) &&
+    !question &&
+    !elsewhere;
+  const done = isDone(words);
+  const hearsay = question || isHearsay(words);
+  const text = lineText(words);
+  const fine = words.search(finePattern) >= 0;
+  return {
+    things: things.map(([thing]) => thing.replace(/(?:(?<=ch|sh|x|ss)es|(?<=..)(?<!s)s)$/, '')),
+    about,
+    parts: things.length > 0 && things.every(([thing]) => isPart(thing)),
+    defect,
+    remedy: !hearsay && (isDoneBy(words) ? stillNeeds(words) : tellsOfDoing(beforeIf(words), things)),
+    fine,
+    leftBe: isWavedAside(words),
+    done,
+    putRight: isPutRight(words),
+    hearsay,
+    temporary: readTemporary(text) !== null,
+    pronoun: goesBack(words, things),
     subject,
-    minutes: readLength(text) !== null,
+    minutes: !tookTime.test(words) && readLength(text) !== null,
+    detail:
+      setUpAlone.test(words) ||
+      (anyDetail.test(words) &&
+        (readConsequence(lineText(words)) !== null ||
+          readHands(lineText(words)) !== null ||
+          readNotAlone(lineText(words)) !== null ||
+          readConditions(lineText(words)).length > 0)),
   };
 }
 
-/** A bare verb that stands where one tells oneself to do something. */
-function hasAction(words: string, things: readonly RegExpMatchArray[]): boolean {
-  for (const match of words.matchAll(actionPattern)) {
-    const before = words.slice(0, match.index);
-    const rest = words.slice(match.index + match[0].length);
-    if (notSo.test(before) && !/(?:do not|don't forget)/.test(before)) continue;
-    // 'pin' of 'roller pin' is the thing
-    const inThing = things.some(
-      ({ index = 0, 0: thing }) => index < match.index && match.index + match[0].length <= index + thing.length,
-    );
-    if (inThing) continue;
-    if (doingBefore.test(before)) return true;
-    if (nounBefore.test(before)) continue;
-    if (nounAfter.test(rest)) continue;
-    if (before.trim() === '' || /[:,] $/.test(before)) return !isNounAlone(match[0], rest);
-    if (
-      /^ (?:it|them|her|that|the|a|an|new|both|all|off|up|out|through|down|back|again|this|my|our|each|every)(?![\p{L}])/u.test(
-        rest,
-      )
-    )
-      return true;
-  }
-  return false;
+const backWords =
+  /(?<![\p{L}])(?:it|its|it's|it'll|they|them|they're|they've|that|that's|thats|those|these|this|which|(?:one|ones)(?! day| of)|both|another|same)(?![\p{L}])/u;
+
+/** It speaks of something before it names anything. */
+function goesBack(words: string, things: readonly RegExpMatchArray[]): boolean {
+  const at = words.search(backWords);
+  return (
+    at >= 0 &&
+    (things.length === 0 ||
+      at <= things[0]!.index! ||
+      /(?<![\p{L}])(?:it|them) (?:off|out|up|down|back|apart|all)(?![\p{L}])/u.test(words))
+  );
 }
 
-/** 'paint' or 'seal' with no more to it, or with what is wrong with it. */
-function isNounAlone(word: string, rest: string): boolean {
-  if (
-    /^ (?:it|them|her|the|a|an|new|both|all|off|up|out|down|and|&|w|with|in|to|for|every|each|two|\d)(?![\p{L}])/u.test(
-      rest,
-    )
-  )
-    return false;
-  const isThing = thingPattern.exec(word)?.[0] === word;
-  thingPattern.lastIndex = 0;
-  return isThing && (rest.search(defectPattern) >= 0 || rest.trim() === '');
+/** 'over twelve knots' */
+const isSpeed = (words: string, at: number, thing: string) =>
+  /^knots?$/.test(thing) &&
+  /(?:\d|ten|teen|twelve|eight|nine|six|seven|twenty|thirty|few|\p{L}+ty) ?$/u.test(words.slice(0, at));
+
+function isPart(thing: string): boolean {
+  partPattern.lastIndex = 0;
+  const match = partPattern.exec(thing);
+  partPattern.lastIndex = 0;
+  return match !== null && match[0].length === thing.length;
 }

@@ -13,22 +13,41 @@ const have =
 const keptAt =
   /(?<![\p{L}])(?:(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:(?:the|a|my|our) )?(?:[\p{L}-]+ ){0,2}(?:crate|box|tool ?box|locker|shed|garage|loft|drawer|cupboard|tin|bag|shelf|bench|boot|car|bucket|bin|van|cellar|attic|workshop|house)(?: (?:under|in|by|behind) the [\p{L}-]+)?)(?![\p{L}])/iu;
 
+const needful =
+  '(?:(?:consumables|materials|parts|stores|supplies|bits|things|stuff|items|tools|chandlery|chandler)(?: and \\p{L}+)?)';
+const getHead = new RegExp(
+  `^(?:${needful} )?(?:(?:(?:i |we |you )?(?:still )?(?:need|want|have|must|got)(?: to)? )?(?:buy|get|order|pick up)|to (?:buy|get|order|pick up|find)|purchases?|required|needed|wanted|shopping(?: list)?|buy|get|order|need to (?:buy|get)|(?:on |for )?(?:the )?(?:shopping|buying) list)$|^(?:shopping|chandlery|chandler(?:'s)?|${needful} (?:to get|to buy|needed|required|wanted))$`,
+  'u',
+);
+const haveHead =
+  /^(?:on hand|in stock|in hand|spares?(?: (?:on hand|on board|i have))?|(?:already )?(?:got|have)(?: already)?|in the (?:shed|garage|loft)|stock)$/u;
+
+/** Words that head a list of things to get or on hand; null where they head none. */
+export function storeListOf(words: string): 'to get' | 'on hand' | null {
+  return getHead.test(words) ? 'to get' : haveHead.test(words) ? 'on hand' : null;
+}
+
 /**
  * A thing to get, or one that is on hand, told in a clause; null where it tells of none. `listed`: it goes on with a
- * list of things to get.
+ * list of such things.
  */
 export function storeTold(
   words: string,
-  { listed = false }: { readonly listed?: boolean } = {},
+  {
+    listed,
+    anything = false,
+  }: { readonly listed?: 'to get' | 'on hand' | undefined; readonly anything?: boolean } = {},
 ): Pick<ProposedStore, 'name' | 'onHand' | 'keptAt'> | null {
-  if (!isGoods.test(words)) return null;
+  if (!isGoods.test(words) && !(anything && words.split(' ').length <= 8)) return null;
   const place = keptAt.exec(words);
   const wanted = toGet.some((pattern) => pattern.test(words));
   const stocked =
     !wanted && have.test(words) && (place !== null || /\b(?:left|spare|in stock|on hand|already|over)\b/.test(words));
   if (!wanted && !stocked && !listed) return null;
   const name = nameOf(words, place?.[0] ?? '');
-  return name === '' ? null : { name, onHand: stocked, keptAt: place ? placeName(place[0]) : '' };
+  return name === ''
+    ? null
+    : { name, onHand: listed ? listed === 'on hand' : stocked, keptAt: place ? placeName(place[0]) : '' };
 }
 
 function nameOf(words: string, place: string): string {

@@ -1,0 +1,123 @@
+/** Whether a clause of a walk-round says that something is to be done. */
+import { actionPattern, defectPattern, thingPattern } from './trade-words.ts';
+
+/** After which a defect is not said, or its contrary is. */
+export const notSo =
+  /(?:\b(?:no|not|never|nothing|nowt|without|any|free of|if|in case|before (?:it|that|they|the \w+|she)|against|or (?:it|that|they)(?:'ll| will)?|otherwise|until (?:it|they)|stops? it|so it|hasn't|haven't|isn't|aren't|wasn't|can't see|don't want (?:it|that|her)?|no longer|stopped|would be|would have|would get)|n't)(?: \w+){0,2} $/;
+
+/** Where a bare verb is a thing, not the doing of something. */
+const nounBefore =
+  /(?:^|[^\p{L}])(?:the|a|an|my|our|your|her|his|its|their|this|that|some|any|no|old|of|in|on|by|from|for|under|over|with|at|i|we|you|they|he|she|it|has|have|had|been|was|were|is|are|more|good|another|second|first|last|each|every|bit of|per|he's|she's|it's|port|starboard|main|jib|spare|bow|cabin|stern|which|who|as|than|like|off|side|wet|through|\d+|(?:one|two|three|four|five|six) ) ?$/u;
+/** After which the doing of something is told or asked of oneself. */
+const doingBefore =
+  /(?:^|[^\p{L}])(?:(?:(?<=^|^and |^then |^so |^just )|needs? |wants? |have |has |had |got |ought |going |is |are |am |i'm |we're |remember |forget |still |yet |plan |planning |mean |intend |hope |like |due |time |job |left |there's |thing |it's |now |supposed )to|must|should|please|then|and|so|or|just|better|let's|lets|i'll|we'll|it'll|i'd|could|can|will|ought to|also|now|only|really|needs?|wants?|not|don't forget to|remember to|do|go and|come and|best|properly|next|say|is to|either|maybe|perhaps|probably|might as well|going to|gonna|got to|have to|had better|'d better|you want to|need to) $/u;
+const nounAfter =
+  /^(?:'s| is| are| was| were| has| have| had| looks?| seems?| feels?| wants?| needs?| could| on the| in the| for the (?!\w+ (?:sail|trip))| of| satisfactory| serviceable| good| fine| ok| sound| intact| correct| gone| perished| missing| broken| worn| that \p{L}+s| which)(?![\p{L}])/u;
+
+const needs =
+  "(?:needs?|wants?|requires?|could (?:really )?(?:do|be doing) with|calls? for|cr(?:y|ies|ying) out for|deserves?|must have|(?:has|have) to have|ought to have|should have|(?:is|are|was|were) (?:over)?due(?: for)?|due (?:for|a|too)|(?:it's |is )?time for|would like|would benefit from|takes?|merits?)(?: really| also| still| badly| all| both| now| maybe| definitely| just| its| their)*";
+const needsSomething = new RegExp(
+  `(?<![\\p{L}])${needs} (?!(?:to be |it |her )?(?:dry|calm|still|daylight|warm|no rain|no wind|two (?:of|hands|people|pairs)|three (?:of|hands|people)|help|a (?:hand|helper|second pair|second hand|spare hand|mate|dry|calm|warm|friend)|some(?:one|body)|another (?:pair|hand)|about|around|maybe|an hour|half|ninety|\\d|the (?:mast|cover|board)|mast|cover|to look|it (?:done )?(?:by|before)|us|me|ages|both of us|one of us|doing by|worrying|worry|no|it shiny|to sell)(?![\\p{L}]))[\\p{L}\\d]`,
+  'u',
+);
+const ownNeed = /(?<![\p{L}])(?:i|we|you) (?:\p{L}+ )?(?:need|want|could do)(?![\p{L}])/u;
+const peoplesNeed =
+  /(?<![\p{L}])(?:everybody|everyone|people|folks?|nobody|who|he|mum|dad|wife|kids?|children|lads|club|yard) (?:\p{L}+ )?(?:needs?|wants?|takes?)(?![\p{L}])/u;
+const isDue =
+  /(?<![\p{L}])(?:is|are|now|looks) (?:over)?due(?: too| as well| again| now)?$|(?<![\p{L}])(?:over)?due (?:for )?(?:a|its|their)(?![\p{L}])/u;
+const newThing =
+  /(?:^|(?:so|that's|that is|thats|it's|then|and|means|call it|probably|maybe|better|or|just|plus|get|fit|with|buy|a|i'd say|say) )(?:a |an |two |some |so |that's |proper |real |whole |complete |set of |both |pair of )*(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?! (?:moon|year|to|at|again|one was|ones were|date|owner))(?: [\p{L}\d]|$)/u;
+/** 'a proper grip is ten minutes' */
+const properThing = /^(?:a |an |the |and |then |so )*(?:proper|permanent|decent|real) [\p{L}-]+/u;
+/** 'that's a rebed', 'one for the grinder' */
+const nounOfWork =
+  /(?<![\p{L}])(?:that's|it's|that is|so|means|just|needs|wants|is) (?:a |another |going to be a )(?:proper |quick |full |complete |whole )?(?:rebed|rebuild|repair|refit|replacement|service|clean|strip ?down|strip|respray|repaint|re-?wire|touch ?up|patch|splice|whipping|weld|swap|job)(?![\p{L}])/u;
+const stillToDo =
+  /(?<![\p{L}])(?:still (?:to (?:do|be done|go on|come off|fit|finish)|needs?|wants?|not done)|to be (?:done|\p{L}{3,}ed|made|sewn|cut|rebuilt|bent|ground)|left to do|not (?:done|finished|started) yet|yet to|only half (?:done|finished)|half (?:done|finished)|wants? (?:doing|finishing)|needs? (?:doing|finishing)|(?:must|has to|have to|got to|ought to|should|needs to|gotta) (?:be (?:\p{L}{3,}(?:ed|en|wn)|done|cut|sewn|made|rebuilt|reset)|come (?:off|out|down|up|apart)|go (?:back|in|on)))(?![\p{L}])/u;
+const doing = /(?<![\p{L}])(?:worth|try|stands?|merits?) \p{L}+ing(?![\p{L}])/u;
+/** 'taking that window out is a morning' */
+const gerund =
+  /^(?:and |then |so )?(?:re)?(?:tak|bedd|clean|replac|renew|fit|sew|splic|paint|varnish|sand|fill|glu|screw|bolt|seal|wir|solder|greas|servic|strip|drill|chang|swapp|mend|repair|patch|whipp|adjust|tension|align|scrap|scrubb|polish|put)ing (?:it|that|the|them|those|a|an|new|both|off|out|down|up)(?![\p{L}])/u;
+const toDo =
+  /(?<![\p{L}])(?:(?<=\p{L} )to do(?= *$| (?:on|at|with) )|needs? attention|wants? attention|see what's what|have it (?:apart|off|out|down)|have (?:him|her|them|that|the \p{L}+) (?:apart|off|out|down))(?![\p{L}])/u;
+
+/** That something is to be done, said of oneself or the boat; not what others do or what would be nice. */
+export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[]): boolean {
+  if (peoplesNeed.test(words)) return hasAction(words, things);
+  return (
+    hasAction(words, things) ||
+    (needsSomething.test(words) && (things.length > 0 || !ownNeed.test(words))) ||
+    isDue.test(words) ||
+    stillToDo.test(words) ||
+    doing.test(words) ||
+    gerund.test(words) ||
+    nounOfWork.test(words) ||
+    properThing.test(words) ||
+    toDo.test(words) ||
+    (newThing.test(words) &&
+      !/\b(?:(?:since|with|got|bought) (?:the|a)|(?:and|but) the) new\b/.test(words) &&
+      !/^(?:the|my|our) new\b/.test(words))
+  );
+}
+
+/** In a clause that tells of what was done: that more is to be done, in plain words of need. */
+export const stillNeeds = (words: string): boolean =>
+  stillToDo.test(words) ||
+  (needsSomething.test(words) && !peoplesNeed.test(words)) ||
+  /(?<![\p{L}])(?:should|must|ought to|need to|needs to|have to|has to|got to|going to|i'll|we'll|let's) (?:\p{L}+ )?(?:be )?\p{L}+/u.test(
+    words,
+  );
+
+/** A bare verb that stands where one tells oneself to do something. */
+function hasAction(words: string, things: readonly RegExpMatchArray[]): boolean {
+  for (const match of words.matchAll(actionPattern)) {
+    const before = words.slice(0, match.index);
+    const rest = words.slice(match.index + match[0].length);
+    if (notSo.test(before) && !/(?:do not|don't forget)/.test(before)) continue;
+    // 'pin' of 'roller pin' is the thing
+    const inThing = things.some(
+      ({ index = 0, 0: thing }) => index < match.index && match.index + match[0].length <= index + thing.length,
+    );
+    if (inThing) continue;
+    // 'I must order one' is something to get
+    if (match[0] === 'order' && things.length === 0) continue;
+    // 'hang on'
+    if (/^hang/.test(words.slice(match.index)) && /^hang on(?! (?:the wall|a hook))/.test(words.slice(match.index)))
+      continue;
+    // 'its bracket bolt again'
+    if (endsInThing(before) && things.some(({ index }) => index === match.index)) continue;
+    if (doingBefore.test(before)) return true;
+    if (nounBefore.test(before)) continue;
+    if (nounAfter.test(rest)) continue;
+    if (before.trim() === '' || /[:,] $/.test(before)) return !isNounAlone(match[0], rest);
+    if (
+      /^ (?:it|them|her|that|the|a|an|new|both|all|off|up|out|through|down|back|again|this|my|our|each|every)(?![\p{L}])/u.test(
+        rest,
+      )
+    )
+      return true;
+  }
+  return false;
+}
+
+function endsInThing(before: string): boolean {
+  const word = /([\p{L}-]+) $/u.exec(before)?.[1];
+  if (word === undefined) return false;
+  thingPattern.lastIndex = 0;
+  const match = thingPattern.exec(word);
+  thingPattern.lastIndex = 0;
+  return match !== null && match[0].length === word.length;
+}
+
+/** 'paint' or 'seal' with no more to it, or with what is wrong with it. */
+function isNounAlone(word: string, rest: string): boolean {
+  if (
+    /^ (?:it|them|her|the|a|an|new|both|all|off|up|out|down|and|&|w|with|in|to|for|every|each|two|\d)(?![\p{L}])/u.test(
+      rest,
+    )
+  )
+    return false;
+  const isThing = thingPattern.exec(word)?.[0] === word;
+  thingPattern.lastIndex = 0;
+  return isThing && (rest.search(defectPattern) >= 0 || rest.trim() === '');
+}

@@ -1,0 +1,31 @@
+/** Lists of things to get, on hand, or done with, on a page. */
+import type { TellingClause } from './work-in-hand.ts';
+
+export interface StoreList {
+  readonly kind: 'to get' | 'on hand' | 'done';
+  /** by words that say so, so that anything in it is a store */
+  readonly headed: boolean;
+  readonly item: number;
+  readonly sentence: number;
+}
+
+export const doneHeading =
+  /^(?:done|done already|finished|completed|already done|done so far|what (?:i've|i have|we've) done)$/;
+
+/** A list goes on in its sentence, and line by line where it stands alone at the head of lines. */
+export function stillListed(list: StoreList, clause: TellingClause, last: TellingClause | undefined): boolean {
+  if (clause.sentence === list.sentence) return true;
+  if (!clause.listed || !last) return false;
+  const headAlone = last.item === list.item && clause.item === list.item + 1;
+  return headAlone || clause.item === list.item;
+}
+
+/** 'one roll', 'in the workshop drawer', '12 mm': more of what was named. */
+export const isMeasure = (words: string) =>
+  /^(?:in|on|under|from|at) /.test(words) ||
+  /^(?:about |say |x ?)?(?:\d[\d.,x/ -]*|a|an|one|two|three|four|five|six|half a|couple of)(?: ?(?:mm|cm|m|metres?|l|litres?|ml|g|kg|off|of|pairs?|packs?|rolls?|tubes?|tins?|boxes?|bags?|inch(?:es)?|long|thick|wide))*$/.test(
+    words,
+  ) ||
+  /^(?:small|large|medium|stainless|brass|galvanised|white|black|the (?:good|blue|black|white|cheap) (?:one|stuff|kind)s?)$/.test(
+    words,
+  );
