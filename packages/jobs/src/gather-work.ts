@@ -79,7 +79,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       open = null;
       lastRig = null;
       list = null;
-      lead = called === 'elsewhere' || clause.listed ? [] : [clause];
+      lead = called !== 'elsewhere' && sameSentence && !clause.listed ? [clause] : [];
       continue;
     }
     const place = sameSentence ? null : openingPlace(words, lexicon.zones);
