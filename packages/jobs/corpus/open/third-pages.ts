@@ -195,7 +195,7 @@ Buy 2 m of 20 mm hose and some grease.`,
 
 On deck the starboard cleat has pulled up a little and the deck round it is soft. That must be opened up and dried, and I would not put it off, because it spreads. Three hours and then the filler. The port cleat is as firm as a rock. The genoa car jams, the hatch slides stick, and the ventilator cowl has perished.
 
-Aloft there is nothing amiss that I can see from the ground except the windex, which is bent.
+Aloft there is nothing amiss that I can see from the ground except the wind arrow, which is bent.
 
 The cabin lamp over the chart table has a loose wire. Ten minutes. The stove wants a new washer on the filler cap, five minutes, and it is not safe until it has one. I have hung the fire blanket where one can reach it.
 
@@ -213,7 +213,7 @@ Of the trailer, the less said. The brake linings are worn out and the law will n
       { kind: 'job', at: 'The genoa car jams', parts: {} },
       { kind: 'job', at: 'the hatch slides stick', parts: {} },
       { kind: 'job', at: 'the ventilator cowl has perished', parts: {} },
-      { kind: 'job', at: 'the windex, which is bent', parts: {} },
+      { kind: 'job', at: 'the wind arrow, which is bent', parts: {} },
       { kind: 'job', at: 'The cabin lamp over the chart table', parts: { zone: 'cabin', minutes: 10 } },
       { kind: 'job', at: 'The stove wants a new washer', parts: { zone: 'cabin', minutes: 5, consequence: 'danger' } },
       { kind: 'job', at: 'The rudder blade has a split', parts: { zone: 'transom', minutes: 40 } },
