@@ -32,7 +32,7 @@ export function phrase(pattern: string): RegExp {
   if (before) return before;
   // names of one boat after another, in a program that runs for long
   if (made.size > 2000) made.clear();
-  const regexp = new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![\\p{L}\\p{N}])`, 'giu');
+  const regexp = new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![\\p{L}\\p{N}])`, 'gu');
   made.set(pattern, regexp);
   return regexp;
 }
