@@ -16,6 +16,7 @@ import { lines as asideLines } from './set-aside/lines.ts';
 import { pages as asidePages } from './set-aside/pages.ts';
 import { lines as secondLines } from './set-aside-2/lines.ts';
 import { pages as secondPages } from './set-aside-2/pages.ts';
+import { pages as thirdAside } from './set-aside-3/pages.ts';
 
 /**
  * The goal is 85 of 100 pieces of work found and at most 10 of 100 proposals false. Talk that the reader learned from
@@ -26,6 +27,7 @@ const halves = [
   ['open, by another hand', linesByAnother, pagesByAnother, { found: 0.85, mostFalse: 0.1 }],
   ['set aside', asideLines, asidePages, { found: 0.8, mostFalse: 0.25 }],
   ['set aside, by another hand', secondLines, secondPages, { found: 0.75, mostFalse: 0.31 }],
+  ['set aside, scored last', secondLines, thirdAside, { found: 0.75, mostFalse: 0.3 }],
 ] as const;
 
 describe.each(halves)('talk marked by hand, %s', (_half, lines, pages, { found, mostFalse }) => {
@@ -50,6 +52,7 @@ describe('the marks', () => {
       ...asidePages,
       ...pagesByAnother,
       ...secondPages,
+      ...thirdAside,
     ])
       for (const { at } of marks) expect(page.split(at), at).toHaveLength(2);
   });
