@@ -31,7 +31,7 @@ describe('the evening before', () => {
           steps: {},
         }),
         loadPaths: {},
-      rodes: {},
+        rodes: {},
         dues: {},
         outings: {
           out: { title: 'Out and back', date: addDays(today, 1), from: '09:00', nights: 0, place: '', wind_kn: 12 },
