@@ -77,7 +77,7 @@ describe('rows of the handbook’s form', () => {
       unknown,
       unmapped,
     } = run(
-      row('trailer.mass.1', {}, 1),
+      row('interchange.ics.fold', {}, 1),
       row('moon.phase.1', {}, 1),
       row(
         'sky.spa.bogus',
@@ -97,7 +97,7 @@ describe('rows of the handbook’s form', () => {
       ),
     );
     expect(results).toEqual([]);
-    expect(left.map(({ family, rows }) => [family, rows])).toEqual([['trailer', 1]]);
+    expect(left.map(({ family, rows }) => [family, rows])).toEqual([['interchange', 1]]);
     expect(unknown).toEqual([{ family: 'moon.phase', rows: 1 }]);
     expect(unmapped.map(({ id }) => id)).toEqual(['sky.spa.bogus']);
   });

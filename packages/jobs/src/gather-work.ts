@@ -152,6 +152,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
     const store = storeTold(words);
     if (
       store &&
+      !(sense.temporary && store.keptAt === '') &&
       !/\b(?:proper|on there|on it|fit)\b/.test(words) &&
       !(sense.minutes || (sense.defect && !store.onHand && !/(?:list|buy|need|out of)/.test(words)))
     ) {
@@ -334,8 +335,15 @@ function spokenBefore(
   const names: TellingClause[] = [];
   for (let before = at - 1; before >= 0 && before >= at - 5; before--) {
     const spoken = told[before]!;
-    if (spoken.item !== clause.item || sentence - spoken.sentence > 2 || inAny(found, spoken)) break;
-    if (spoken.sense.fine || spoken.sense.leftBe || spoken.sense.hearsay) break;
+    if (
+      spoken.item !== clause.item ||
+      sentence - spoken.sentence > (clause.sense.remedy ? 3 : 2) ||
+      inAny(found, spoken)
+    )
+      break;
+    if (spoken.sense.fine || spoken.sense.leftBe) break;
+    // 'hairline at the top? Clean it and look': asked of the thing that is then worked on
+    if (spoken.sense.hearsay && !(spoken.asked && clause.sense.remedy && spoken.sense.things.length > 0)) break;
     if (!spoken.sense.about) continue;
     names.unshift(spoken);
     if (!spoken.sense.parts) break;

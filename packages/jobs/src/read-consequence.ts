@@ -125,7 +125,7 @@ const temporaryWords = [
     "(?:un)?till? (?:(?:i|we|she|he|they)(?:'ve| have|'ll)? (?:get|got|find|found|buy|bought|make|made|fit|done|can get|can find|order|have)|(?:the |a |some )?(?:new |proper |right |real )?[\\p{L}-]+(?: [\\p{L}-]+)? (?:comes?|arrives?|turns? up|is here|gets? here))",
   ),
   phrase(
-    "(?:it|that|which|this)(?:'ll| will| should| ought to)? (?:just |only )?(?:hold|do|serve|last)(?: (?:us|me|her))?(?= (?:for|till|until|to get|a week|the))|just to get (?:us|me|her) (?:home|back|in)|to get (?:us|me|her) (?:home|back in)|to tide (?:us|me|her) over|as long as it lasts",
+    "(?:it|that|which|this)(?:'ll| will| should| ought to)? (?:just |only )?(?:hold|(?:do|serve|last)(?! me for (?:this|today|now|the day)))(?: (?:us|me|her))?(?= (?:for|till|until|to get|a week|the))|just to get (?:us|me|her) (?:home|back|in)|to get (?:us|me|her) (?:home|back in)|to tide (?:us|me|her) over|as long as it lasts",
   ),
 ];
 /** Plain things that hold something they were not made to hold. */

@@ -41,6 +41,10 @@ const gerund =
 const toDo =
   /(?<![\p{L}])(?:(?<=\p{L} )to do(?= *$| (?:on|at|with) )|needs? attention|wants? attention|see what's what|have it (?:apart|off|out|down)|have (?:him|her|them|that|the \p{L}+) (?:apart|off|out|down))(?![\p{L}])/u;
 
+/** 'Pull the handrail, overdrill …': told to oneself, at the head of a clause only. */
+const bareDoing =
+  /^(?:and |then |so |now |just |first )*(?:pull|overdrill|counterbore|open up|cut out|dig out|rake out|chisel out|poke|prod|press) (?:it|them|the|that|this|those|her|all)(?![\p{L}])|^(?:and |then |so )*overdrill(?= *$)/u;
+
 /** That something is to be done, said of oneself or the boat; not what others do or what would be nice. */
 export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[]): boolean {
   if (peoplesNeed.test(words)) return hasAction(words, things);
@@ -54,6 +58,7 @@ export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[])
     nounOfWork.test(words) ||
     properThing.test(words) ||
     toDo.test(words) ||
+    bareDoing.test(words) ||
     (newThing.test(words) &&
       !/\b(?:(?:since|with|got|bought) (?:the|a)|(?:and|but) the) new\b/.test(words) &&
       !/^(?:the|my|our) new\b/.test(words))

@@ -87,7 +87,23 @@ export function goesOn(
   // 'and it'll only rot the deck'; 'I think it's the bow fitting'
   if (!sense.remedy && sense.detail && sense.pronoun && !sense.subject) return true;
   if (sameItem && !sense.remedy && !open.remedy && guesses.test(words) && !sense.subject) return true;
-  if (open.kind === 'jury rig') return sameSentence && !sense.remedy && (sense.things.length === 0 || shared);
+  if (open.kind === 'jury rig')
+    return (
+      sameSentence &&
+      !sense.remedy &&
+      // 'the new cleat itself is a ten minute job'
+      !(sense.minutes && /(?<![\p{L}])(?:new|proper|real)(?![\p{L}])/u.test(words)) &&
+      (sense.things.length === 0 || shared)
+    );
+  // 'leave it overnight, then screw it back, twenty minutes': the next step of the same work
+  if (
+    sameSentence &&
+    open.remedy &&
+    sense.remedy &&
+    sense.pronoun &&
+    /^(?:and )?then (?![^,]*(?:new|the other))/u.test(words)
+  )
+    return true;
   const isNew =
     /(?<![\p{L}])(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?![\p{L}])/u.test(words) &&
     (sense.things.length === 0 || shared || sense.parts || sameSentence || materials.test(words));

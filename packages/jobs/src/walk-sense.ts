@@ -56,7 +56,7 @@ export const setUpAlone =
   /^(?:and |but |so |with |needs? |has to have )*(?:the |her )?(?:mast|cover|board|boat)(?: has to be| must be| needs to be| to be| wants to be)? (?:up|down|on|off|lowered|housed|propped(?: up)?|afloat|ashore|on the trailer)(?: obviously| of course| for (?:that|it|this)| and .*)?$/u;
 /** A length of time that was no work to come. */
 const tookTime =
-  /(?<![\p{L}])(?:ran|took|spent|lasted|waited|sat|sailed|stood|had a (?:good )?(?:half|hour|ten)|for (?:a|the) (?:good )?(?:half|hour)|i've (?:just )?had|been at it|ago|after (?:an?|half|\d+|\p{L}+) (?:an )?(?:hours?|minutes?)|hours? (?:away|late|early|drive)|(?:goes|runs|comes on|lasts) for)(?![\p{L}])/u;
+  /(?<![\p{L}])(?:ran|took|spent|lasted|waited|sat|sailed|stood|had a (?:good )?(?:half|hour|ten)|for (?:a|the) (?:good )?(?:half|hour)|i've (?:just )?had|been at it|ago|after (?:an?|half|\d+|\p{L}+) (?:an )?(?:hours?|minutes?)|hours? (?:away|late|early|drive)|(?:bucket|cup|cupful|mug|pint|litre|gallon)s? (?:\p{L}+ )?(?:in|an|a|every|per) |(?:goes|runs|comes on|lasts) for)(?![\p{L}])/u;
 const thereIs =
   /^(?:and |but |so |then |also |now )*(?:there's|there is|there are|theres|we've got|i've got|i found|found) /u;
 /** Somebody's body, or somebody else's boat. */
@@ -78,6 +78,8 @@ const lacks =
 
 function wontDo(words: string): boolean {
   if (lacks.test(words)) return true;
+  // told to oneself or another, not of a thing
+  if (/^(?:and |but |so |please |just |now )*(?:don't|do not) /.test(words)) return false;
   return [...words.matchAll(wont)].some(({ index, 0: said, 1: verb }) => {
     if (verb === undefined || noFault.test(verb)) return false;
     const rest = words.slice(index + said.length - verb.length);
@@ -138,13 +140,17 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
   const done = isDone(words);
   const hearsay = question || isHearsay(words);
   const text = lineText(words);
-  const fine = words.search(finePattern) >= 0;
+  // 'dry it out', 'a dry spell': what is to be, not what is well
+  const fine = words.replace(dryToBe, ' ').search(finePattern) >= 0;
   return {
     things: things.map(([thing]) => thing.replace(/(?:(?<=ch|sh|x|ss)es|(?<=..)(?<!s)s)$/, '')),
     about,
     parts: things.length > 0 && things.every(([thing]) => isPart(thing)),
     defect,
-    remedy: !hearsay && (isDoneBy(words) ? stillNeeds(words) : tellsOfDoing(beforeIf(words), things)),
+    remedy:
+      !hearsay &&
+      !lawOfAll.test(words) &&
+      (isDoneBy(words) ? stillNeeds(words) : tellsOfDoing(beforeIf(words), things)),
     fine,
     leftBe: isWavedAside(words),
     done,
@@ -163,6 +169,13 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
           readConditions(lineText(words)).length > 0)),
   };
 }
+
+/** 'you have to have lights by law': what holds for every boat. */
+const lawOfAll =
+  /^(?:and |but |because |cos )*you (?:have to|need to|must|can't|cannot) .*(?<![\p{L}])(?:law|legal|legally|rules?)(?![\p{L}])/u;
+
+const dryToBe =
+  /(?<![\p{L}])(?:dry (?:it|them|that|this|her|out|off|the)|(?:a|some|any|needs?|wants?|when|once|is|it's|be|on|next) (?:\p{L}+ )?dry(?= (?:day|spell|weekend|afternoon|morning|week|evening|and)|$))(?![\p{L}])/gu;
 
 const backWords =
   /(?<![\p{L}])(?:it|its|it's|it'll|they|them|they're|they've|that|that's|thats|those|these|this|which|(?:one|ones)(?! day| of)|both|another|same)(?![\p{L}])/u;

