@@ -1,7 +1,10 @@
 import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
+import { usualTrust } from '#jobs';
+import { addDays } from '#units';
 import { ChoiceField, TickField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
+import { dateInWords } from '../../parts/in-words.ts';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { Sheet } from '../../parts/sheet.tsx';
 import { DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
@@ -41,6 +44,13 @@ export default function JuryRigSheet({
   const [faults, setFaults] = useState<Faults<Name>>({});
   const { run, refusal } = useRun();
 
+  const usual = usualTrust(draft.title, (draft.job && book.jobs[draft.job]?.consequence) || null);
+  const usualUntil = addDays(today, usual.days);
+  const takeUsual = () => {
+    set('trustedUntil', usualUntil);
+    set('wind', usual.wind_max_kn?.toString() ?? '');
+    set('notOnRoad', usual.notOnRoad);
+  };
   const keep = async () => {
     const form = formReading<Name>();
     const trustedUntil = rig ? rig.trustedUntil : form.day('trustedUntil', draft.trustedUntil);
@@ -100,6 +110,20 @@ export default function JuryRigSheet({
           onChange={(text) => set('reason', text)}
           refused={faults.reason}
         />
+        {!rig && (
+          <div className="field">
+            <button type="button" onClick={takeUsual}>
+              Trust it as is usual
+            </button>
+            <p className="small soft">
+              Until {dateInWords(usualUntil, today)}
+              {usual.wind_max_kn === null ? '' : `, up to ${usual.wind_max_kn} knots`}
+              {usual.notOnRoad ? ', not on the road' : ''}: for {usual.kind ?? 'something of no kind that is known'}
+              {draft.job ? ' that stands in for this job' : ''}. Our judgement; what you see when you look at it
+              decides.
+            </p>
+          </div>
+        )}
         {!rig && (
           <DayField
             label="Trusted until"
