@@ -28,7 +28,6 @@ export default defineConfig({
           globalSetup: ['apps/web/e2e/served-app.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,
-          fileParallelism: false,
           retry: 0,
         },
       },

@@ -178,7 +178,7 @@ describe('a long search', () => {
     await stop.waitFor();
     await page.screenshot({ path: `${pictures}/searching-1280.png` });
     await stop.click();
-    await page.locator('[data-plan-state="stopped"]').waitFor({ state: 'attached', timeout: 2000 });
+    await page.locator('[data-plan-state="stopped"]').waitFor({ state: 'attached' });
     expect(await page.locator('.days-verdict').textContent()).toMatch(/stopped early/i);
     expect(await page.locator('.days-block').count()).toBeGreaterThan(10);
     expect(await stop.count()).toBe(0);
