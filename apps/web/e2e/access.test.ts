@@ -354,7 +354,9 @@ describe('axe finds nothing serious in paper and red on a phone, and in dark on 
         document.documentElement.dataset.theme = name;
         await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
       }, theme);
-      const { violations } = await new AxeBuilder({ page }).analyze();
+      const axe = new AxeBuilder({ page });
+      // red is paper in other colours
+      const { violations } = await (theme === 'red' ? axe.withRules('color-contrast') : axe).analyze();
       for (const { impact, id, nodes } of violations)
         if (impact === 'serious' || impact === 'critical')
           found.push(
