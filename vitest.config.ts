@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   plugins: [react()],
   test: {
+    // a journey waits more than it works: two at a time also on the smallest machine
+    maxWorkers: 2,
     projects: [
       {
         test: {
