@@ -1,8 +1,10 @@
 /** One timer: started with a tap, running down, or to be put away; and what the device can do to tell of it. */
 import { useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
+import { calendarType } from '#calendar';
 import { localAt } from '#units';
 import { RefusalLine } from '../parts/form.tsx';
+import { giveFile } from '../parts/give-file.ts';
 import { useRun } from '../parts/use-run.ts';
 import { zoneOf } from '../reading/today.ts';
 import { timerCalendar } from './timer-calendar.ts';
@@ -90,20 +92,14 @@ function Told({
       <button
         type="button"
         className="words"
-        onClick={() => download(`${clock.replace(':', '-')} timer.ics`, timerCalendar(id, words, Date.now(), ends))}
+        onClick={() =>
+          giveFile(timerCalendar(id, words, Date.now(), ends), `${clock.replace(':', '-')} timer.ics`, calendarType)
+        }
       >
         For the device’s own calendar, with its alarm
       </button>
     </div>
   );
-}
-
-function download(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/calendar' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
 
 /** The device's clock, moving on by the second: the last minutes of a pot life are watched. [ms] */

@@ -55,6 +55,10 @@ export function powerFindings(
       words: `${battery.record.name}: lasts ${outing.nights === 1 ? 'the night' : `the ${outing.nights} nights`} in ${chanceInWords(last.lasts)}`,
       because: [
         {
+          words: `Under ${100 * enough.sound} of 100 it is a condition, under ${100 * enough.stops} of 100 it stops her: our judgement.`,
+          from: null,
+        },
+        {
           words: `On the last morning about ${Math.round(last.morning_pct.likely)} % is left (${Math.round(last.morning_pct.low)} to ${Math.round(last.morning_pct.high)}); its floor is ${night.floor_pct} %.`,
           from: null,
         },
@@ -70,7 +74,7 @@ export function powerFindings(
       remedies:
         bearing === 'sound'
           ? []
-          : [{ words: 'Charge it before she goes, or leave on less at night.', minutes: 10, inHand: true }],
+          : [{ words: 'Charge it before she goes, or leave on less at night.', minutes: null, inHand: true }],
       cautions:
         bearing === 'sound'
           ? []
