@@ -69,7 +69,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
       !alone ||
       setUpAlone.test(words) ||
       (sameSentence &&
-        !/^(?:okay|right|now|then|next|climbing|down|moving|(?:and )?(?:the|on the|in the) [\p{L}]+(?: now| itself)?$)/u.test(
+        !/^(?:okay|right|now|then|next|climbing|down|moving|(?:and )?(?:the|on the|in the) [a-zß-ɏ]+(?: now| itself)?$)/.test(
           words,
         ))
         ? null
@@ -125,7 +125,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
         continue;
       }
       const plainName =
-        /^(?:and )?(?:a|an|some|another|one|two|three|four|\d+) (?:\p{L}+ )?(?:packs?|tins?|box(?:es)?|tubes?|rolls?|bags?|litres?|metres?|bottles?|sheets?|pots?|spare) /u.test(
+        /^(?:and )?(?:a|an|some|another|one|two|three|four|\d+) (?:[a-zß-ɏ]+ )?(?:packs?|tins?|box(?:es)?|tubes?|rolls?|bags?|litres?|metres?|bottles?|sheets?|pots?|spare) /.test(
           words,
         ) ||
         list.headed ||
@@ -268,7 +268,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
 
     const ahead = told
       .slice(at, at + 4)
-      .some((each) => each.sentence === clause.sentence && /(?<![\p{L}])(?:it|them)(?![\p{L}])/u.test(each.words));
+      .some((each) => each.sentence === clause.sentence && /(?<![a-zß-ɏ])(?:it|them)(?![a-zß-ɏ])/.test(each.words));
     if (open && goesOn(open, clause, { sameSentence, sameItem, inList, shared, ahead })) {
       aside = 0;
       goOn(open, clause);
@@ -352,7 +352,7 @@ function spokenBefore(
 }
 
 const hasFigure = (words: string) =>
-  /\d[.,]\d|point|(?:ten|eleven|twelve|thirteen|fourteen) (?:oh|one|two|three|four|five|six|seven|eight|nine|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)/u.test(
+  /\d[.,]\d|point|(?:ten|eleven|twelve|thirteen|fourteen) (?:oh|one|two|three|four|five|six|seven|eight|nine|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)/.test(
     words,
   );
 

@@ -13,16 +13,16 @@ export interface HeardLine {
 
 type Change = readonly [pattern: RegExp, put: string | ((match: RegExpMatchArray) => string | null)];
 
-const before = '(?<![\\p{L}\\p{N}])';
-const after = '(?![\\p{L}\\p{N}])';
-const word = (pattern: string, flags = 'giu') => new RegExp(`${before}(?:${pattern})${after}`, flags);
+const before = '(?<![a-zß-ɏ0-9])';
+const after = '(?![a-zß-ɏ0-9])';
+const word = (pattern: string, flags = 'gi') => new RegExp(`${before}(?:${pattern})${after}`, flags);
 
 /** Sounds people make while they think, wherever they stand, with a comma that hangs on them. */
 const sounds: Change = [word('(?:u+m+|u+h+|e+r+m*|h+m+|ah+|eh)(?:\\.\\.+|…)?[, ]*'), ''];
 
 /** What people open a line with before they say anything; again and again until something is said. */
 const openings =
-  /^(?:[\s,.-]*(?:(?:right|ok|okay|so|well|now|then|next(?: (?:up|one|thing))?|oh|and|also|yes|yeah|anyway|let me (?:see|think)|first (?:thing|off|of all)|what else|you know(?: that| the)?|(?:i )?(?:reckon|think|guess|suppose)(?: that)?|(?:i )?(?:don't|do not|must not|mustn't) forget(?: to| that)?|remember to|would you believe(?: it)?|i mean)(?![\p{L}\p{N}'-])(?! (?:side|hand|week|month|year|saturday|sunday|monday|tuesday|wednesday|thursday|friday|weekend)))[\s,.:-]*)+(?=\p{L}|\p{N})/iu;
+  /^(?:[\s,.-]*(?:(?:right|ok|okay|so|well|now|then|next(?: (?:up|one|thing))?|oh|and|also|yes|yeah|anyway|let me (?:see|think)|first (?:thing|off|of all)|what else|you know(?: that| the)?|(?:i )?(?:reckon|think|guess|suppose)(?: that)?|(?:i )?(?:don't|do not|must not|mustn't) forget(?: to| that)?|remember to|would you believe(?: it)?|i mean)(?![a-zß-ɏ0-9'-])(?! (?:side|hand|week|month|year|saturday|sunday|monday|tuesday|wednesday|thursday|friday|weekend)))[\s,.:-]*)+(?=[a-zß-ɏ]|[0-9])/i;
 
 const asides: Change = [
   word('(?:,? ?(?:you know|i mean|sort of|kind of|like i said|obviously|honestly|basically)),?(?= )'),
@@ -50,8 +50,8 @@ const shortForms: readonly Change[] = [
   [word('(\\d+(?:[.,]\\d+)?) ?m(?= *(?:[.,;+)\\n]|$))'), (match) => (Number(match[1]) >= 5 ? `${match[1]} min` : null)],
   [word('tempory|temporay|temporarry|tempary|temp'), 'temporary'],
   [word('dangerus|dangrous|dangerious|dangeros'), 'dangerous'],
-  [/(?:>=?|≥) ?(?=-?\d+(?:[.,]\d+)? ?(?:°|c\b|deg))/giu, 'from '],
-  [/(?:<=?|≤) ?(?=\d)/giu, 'under '],
+  [/(?:>=?|≥) ?(?=-?\d+(?:[.,]\d+)? ?(?:°|c\b|deg))/gi, 'from '],
+  [/(?:<=?|≤) ?(?=\d)/gi, 'under '],
 ];
 
 /** Words worth putting right by one letter: those that mean something to the reader whatever the boat. */
@@ -169,11 +169,11 @@ const own = new Set([
 export function heardLine(line: string, lexicon: Lexicon): HeardLine {
   let heard: HeardLine = { text: line, places: Array.from({ length: line.length + 1 }, (_, at) => at) };
   heard = changed(heard, sounds);
-  heard = changed(heard, [new RegExp(openings.source, 'iu'), '']);
+  heard = changed(heard, [new RegExp(openings.source, 'i'), '']);
   heard = changed(heard, asides);
   for (const change of shortForms) heard = changed(heard, change);
   const words = namedWords(lexicon);
-  return changed(heard, [/\p{L}{5,}/giu, (match) => meant(match[0].toLowerCase(), words)]);
+  return changed(heard, [/[a-zß-ɏ]{5,}/gi, (match) => meant(match[0].toLowerCase(), words)]);
 }
 
 const wordsOfBoat = new WeakMap<Lexicon, ReadonlySet<string>>();
@@ -191,7 +191,7 @@ function namedWords(lexicon: Lexicon): ReadonlySet<string> {
     ...(names
       .join(' ')
       .toLowerCase()
-      .match(/\p{L}{4,}/gu) ?? []),
+      .match(/[a-zß-ɏ]{4,}/g) ?? []),
   ]);
   wordsOfBoat.set(lexicon, words);
   return words;

@@ -24,6 +24,10 @@ function sameLength(letter: string): string {
   return lower.length === letter.length ? lower : letter;
 }
 
+/*
+ * Letters are written `a-zß-ɏ` in the patterns of this package, all Latin small ones: `\p{L}` knows every script and
+ * makes each pattern many times dearer, and the talk is English.
+ */
 const made = new Map<string, RegExp>();
 
 /** A pattern between word ends; write it in lower case. A space in it stands for one or more. */
@@ -32,7 +36,7 @@ export function phrase(pattern: string): RegExp {
   if (before) return before;
   // names of one boat after another, in a program that runs for long
   if (made.size > 2000) made.clear();
-  const regexp = new RegExp(`(?<![\\p{L}\\p{N}])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![\\p{L}\\p{N}])`, 'gu');
+  const regexp = new RegExp(`(?<![a-zß-ɏ0-9])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![a-zß-ɏ0-9])`, 'g');
   made.set(pattern, regexp);
   return regexp;
 }
@@ -105,7 +109,7 @@ function fillsItsPart(text: LineText, from: number, to: number): boolean {
 
 /** What may be left hanging where words were taken out. */
 const connectors =
-  /(?<!\p{L})(?:and|with|the|a|it|it's|its|is|in|on|for|by|needs?|then|so|this|that|about|takes?|but)(?!\p{L})/giu;
+  /(?<![a-zß-ɏ])(?:and|with|the|a|it|it's|its|is|in|on|for|by|needs?|then|so|this|that|about|takes?|but)(?![a-zß-ɏ])/gi;
 
 /** The title: the words not understood, without the joints that hung on what was. */
 export function titleLeft(text: LineText): string {
@@ -128,10 +132,10 @@ export function titleLeft(text: LineText): string {
     .map((part) =>
       part
         .replace(
-          new RegExp(`(?:\\s+(?:and|with|for|by|in|on|needs?|the|then|it's|is|but|about|takes?))*\\s*${gap}+`, 'giu'),
+          new RegExp(`(?:\\s+(?:and|with|for|by|in|on|needs?|the|then|it's|is|but|about|takes?))*\\s*${gap}+`, 'gi'),
           gap,
         )
-        .replace(new RegExp(`^${gap}\\s*(?:and|but|so|then)\\s+`, 'iu'), '')
+        .replace(new RegExp(`^${gap}\\s*(?:and|but|so|then)\\s+`, 'i'), '')
         .replaceAll(gap, ' ')
         .replace(/\s+/g, ' ')
         .trim(),

@@ -106,7 +106,7 @@ export function readOuting(
     const found = claim(
       text,
       phrase(
-        `(?:(?:needed|due|ready|wanted|fit|in time|done) )?(?:for|before|by) (?:(?:we|i|she|it) (?:[\\p{L}']+ ){1,3}?(?:to|for|on|off on) )?((?:[\\p{L}\\p{N}']+ ){${length - 1}}[\\p{L}\\p{N}']+)`,
+        `(?:(?:needed|due|ready|wanted|fit|in time|done) )?(?:for|before|by) (?:(?:we|i|she|it) (?:[a-zß-ɏ']+ ){1,3}?(?:to|for|on|off on) )?((?:[a-zß-ɏ0-9']+ ){${length - 1}}[a-zß-ɏ0-9']+)`,
       ),
       (match) => outingCalled(match[1]!, ahead),
     );
@@ -131,7 +131,7 @@ function outingCalled(words: string, ahead: readonly (readonly [string, { readon
 
 const abbreviations: Readonly<Record<string, string>> = { stbd: 'starboard', 'st-bd': 'starboard', fwd: 'forward' };
 const wordsOf = (words: string) =>
-  (words.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).map((word) => abbreviations[word] ?? word);
+  (words.toLowerCase().match(/[a-zß-ɏ0-9]+/g) ?? []).map((word) => abbreviations[word] ?? word);
 
 /** The fitting named in the line: its whole name, or all its words within one part of the line. */
 export function readFitting(text: LineText, fittings: Lexicon['fittings']): Understood<string> | null {
@@ -219,7 +219,7 @@ function zoneNames(zones: Lexicon['zones']): ZoneNames {
   const made: ZoneNames = {
     names: names.map(({ id, name }) => ({
       id,
-      whole: new RegExp(`^(?:${namePattern(name).replace(/ (?![?*+])/g, ' +')})$`, 'iu'),
+      whole: new RegExp(`^(?:${namePattern(name).replace(/ (?![?*+])/g, ' +')})$`, 'i'),
     })),
     any: names.length === 0 ? null : phrase(names.map(({ name }) => namePattern(name)).join('|')),
   };

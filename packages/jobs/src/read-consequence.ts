@@ -122,7 +122,7 @@ const temporaryWords = [
   phrase('(?:as a |just a |only a |a |just )?temporar(?:y|ily)(?: (?:fix|repair|measure|thing|job|lashing))?'),
   // 'till I get a new bracket', 'until the rivets come', 'until I've done the wire'
   phrase(
-    "(?:un)?till? (?:(?:i|we|she|he|they)(?:'ve| have|'ll)? (?:get|got|find|found|buy|bought|make|made|fit|done|can get|can find|order|have)|(?:the |a |some )?(?:new |proper |right |real )?[\\p{L}-]+(?: [\\p{L}-]+)? (?:comes?|arrives?|turns? up|is here|gets? here))",
+    "(?:un)?till? (?:(?:i|we|she|he|they)(?:'ve| have|'ll)? (?:get|got|find|found|buy|bought|make|made|fit|done|can get|can find|order|have)|(?:the |a |some )?(?:new |proper |right |real )?[a-zß-ɏ-]+(?: [a-zß-ɏ-]+)? (?:comes?|arrives?|turns? up|is here|gets? here))",
   ),
   phrase(
     "(?:it|that|which|this)(?:'ll| will| should| ought to)? (?:just |only )?(?:hold|(?:do|serve|last)(?! me for (?:this|today|now|the day)))(?: (?:us|me|her))?(?= (?:for|till|until|to get|a week|the))|just to get (?:us|me|her) (?:home|back|in)|to get (?:us|me|her) (?:home|back in)|to tide (?:us|me|her) over|as long as it lasts",

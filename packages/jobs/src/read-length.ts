@@ -68,12 +68,12 @@ const waiting =
 const besides = /\b(?:plus|and then|then|hands[- ]on|and (?:a|an|overnight|the|leave|let|two|three))\b|[+&]/;
 
 const putsRight = new RegExp(
-  `^[ ,.-]*(?:no|sorry|or rather|rather|i mean|make that|actually|hang on)(?![\\p{L}])[^.;]{0,24}?(?:${n}|half|quarter) ?(?:an? )?(?:of an )?(?:${hourWord}|${minuteWord})`,
-  'iu',
+  `^[ ,.-]*(?:no|sorry|or rather|rather|i mean|make that|actually|hang on)(?![a-zß-ɏ])[^.;]{0,24}?(?:${n}|half|quarter) ?(?:an? )?(?:of an )?(?:${hourWord}|${minuteWord})`,
+  'i',
 );
 
 /** Without one of these no length is told: looked for first, because the forms are long. */
-const anyLength = /\d ?['hm:]|hour|hr|minute|min(?![\p{L}])|mins/u;
+const anyLength = /\d ?['hm:]|hour|hr|minute|min(?![a-zß-ɏ])|mins/;
 
 /** Hands-on time: `90 min`, `1 h 30`, `an hour and a half`, `60 to 90 minutes`. Time to cure, dry or soak is left alone. */
 export function readLength(text: LineText): Understood<LineMinutes> | null {

@@ -62,7 +62,7 @@ export function readWalkRound(page: string, lexicon: Lexicon): WalkRound {
 }
 
 const offTheRoad =
-  /(?<![\p{L}])(?:not (?:on the road|for (?:towing|the road)|to be towed)|no (?:towing|road)|don't tow|do not tow)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:not (?:on the road|for (?:towing|the road)|to be towed)|no (?:towing|road)|don't tow|do not tow)(?![a-zß-ɏ])/;
 
 /** The parts of a line that its clauses make together; the title from those that say what is wrong or to be done. */
 function partsOf({ clauses, kind }: Gathered, text: string, lexicon: Lexicon): ReadLine {
@@ -82,14 +82,16 @@ function partsOf({ clauses, kind }: Gathered, text: string, lexicon: Lexicon): R
 
 /** A sentence that goes on after a comma. Not `I`, nor what is written in capitals. */
 const goingOn = (words: string) =>
-  words.replace(/^\p{Lu}(?=\p{Ll}|[' ]\p{Ll})/u, (letter) => (/^I[' ]/.test(words) ? letter : letter.toLowerCase()));
+  words.replace(/^[A-ZÀ-Þ](?=[a-zß-ɏ]|[' ][a-zß-ɏ])/, (letter) =>
+    /^I[' ]/.test(words) ? letter : letter.toLowerCase(),
+  );
 
 function spansOf(clauses: readonly Clause[], places: readonly number[], page: string) {
   const spans: { from: number; to: number }[] = [];
   for (const { from, to } of clauses) {
     const span = { from: places[from]!, to: places[to - 1]! + 1 };
     const last = spans.at(-1);
-    if (last && !/[\p{L}\p{N}]/u.test(page.slice(last.to, span.from))) last.to = span.to;
+    if (last && !/[a-zß-ɏ0-9]/.test(page.slice(last.to, span.from))) last.to = span.to;
     else spans.push(span);
   }
   return spans;

@@ -68,7 +68,7 @@ const alternatives = (list: readonly string[]) =>
     .join('|')
     .replace(/ (?![?*+])/g, ' +');
 
-const edge = (pattern: string) => new RegExp(`(?<![\\p{L}\\p{N}'-])(?:${pattern})(?![\\p{L}\\p{N}]|'(?!s))`, 'giu');
+const edge = (pattern: string) => new RegExp(`(?<![a-zß-ɏ0-9'-])(?:${pattern})(?![a-zß-ɏ0-9]|'(?!s))`, 'gi');
 
 export const thingPattern = edge(`(?:${alternatives(things)})(?:e?s)?`);
 export const partPattern = edge(`(?:${alternatives(parts)})(?:e?s)?`);

@@ -23,38 +23,38 @@ export interface Clause {
 
 /** What a line of a list opens with: a dash, a bullet, a number, a box. */
 const marker = '(?:[-*•·~>+]|\\[[ x✓✔]?\\]|[☐☑✓✔✗]|\\(?[0-9]{1,2}[.):]|[a-h][.)])';
-const itemOpens = new RegExp(`^[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`, 'u');
+const itemOpens = new RegExp(`^[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`);
 const hardEnd = new RegExp(
   `[.!?…]+(?=\\s|$)|\\n+|[;,:](?=\\s|$)|\\s[-–—]+\\s|\\s(?:->|=>|→)\\s|[()]|\\s/(?=\\s)|(?<!(?:^| )(?:the|a|an|of|in|on|at|with|my|to|for|and|or|some|that|this)) {2,}|(?<=^|\\n)[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`,
-  'gu',
+  'g',
 );
 /** What opens a clause of its own even without a stop before it; each says what must follow. */
 const openers = new RegExp(
-  `(?<=[\\p{L}\\p{N}%] )(?:${[
+  `(?<=[a-zß-ɏ0-9%] )(?:${[
     'and then',
     'and also',
     'and honestly',
-    "(?:and|but|so|because|or|since|until|while) (?=(?:i|we|it|it's|it'll|that|that's|there|there's|she|she's|they|they're|you|nobody|the|he|its|theres|thats|if)(?![\\p{L}'-]))",
+    "(?:and|but|so|because|or|since|until|while) (?=(?:i|we|it|it's|it'll|that|that's|there|there's|she|she's|they|they're|you|nobody|the|he|its|theres|thats|if)(?![a-zß-ɏ'-]))",
     'then',
     "(?:there's|there is|there are|theres) (?=a|an|some|no|two|still|also|only|water|rust|mould|play)",
     "(?:it's|its|it is|that's|thats|that is) (?=only|just|dangerous|unsafe|not|never|the law|against|illegal|unlawful|a danger|annoying|cosmetic|for looks|about|temporary)",
     "(?:it will|it'll|it only|it just) (?=get|only|just|rot|spread|go|do|hold|gets|rots)",
     '(?:okay|ok|moving on|what else|hang on|oh yes|oh and|oh|anyway|otherwise|although|though|in the meantime|meanwhile)',
-    "so (?=(?:a new|new|no|take|put|get|fit|renew|replace|clean|adjust|strip|pull|change|sew)(?![\\p{L}'-]))",
-    'now (?=(?:the|that|then|for)(?![\\p{L}]))',
-    'right (?=(?:the|that|so|climbing|then|now|next)(?![\\p{L}]))',
+    "so (?=(?:a new|new|no|take|put|get|fit|renew|replace|clean|adjust|strip|pull|change|sew)(?![a-zß-ɏ'-]))",
+    'now (?=(?:the|that|then|for)(?![a-zß-ɏ]))',
+    'right (?=(?:the|that|so|climbing|then|now|next)(?![a-zß-ɏ]))',
     '(?:climbing|going|coming) in(?:side)?',
     'down below',
     '(?:no more like|call (?:it|that)|i mean)',
     '(?:and |so |or )?(?:she|it|he) (?:has|needs|wants) to be',
     '(?<!(?:the|her|a|my) )(?:mast|cover|board) (?:up|down|on|off|lowered|housed)(?= *(?:$|call|about|\\d|an? |half|one|two|three|four|five|forty|ninety|twenty|thirty|obviously|it|and it))',
     'propped up',
-    "(?:i'd say|i would say|say) (?=(?:a )?new [\\p{L}-]+ )",
-    'new (?=[\\p{L}-]+ (?:when|once|as soon)(?![\\p{L}]))',
+    "(?:i'd say|i would say|say) (?=(?:a )?new [a-zß-ɏ-]+ )",
+    'new (?=[a-zß-ɏ-]+ (?:when|once|as soon)(?![a-zß-ɏ]))',
   ]
-    .map((opener) => (opener.includes(' (?=') ? opener : `${opener}(?![\\p{L}'-])`))
+    .map((opener) => (opener.includes(' (?=') ? opener : `${opener}(?![a-zß-ɏ'-])`))
     .join('|')})`,
-  'giu',
+  'gi',
 );
 const modifiers = new Set(
   "the a an my our her his its their one some both each that this these those of two three four port starboard stbd left right nearside offside aft after forward fore upper lower top bottom main new old other second last first big little small whole there's there is theres another".split(
@@ -72,7 +72,7 @@ const holdsOn = new Set(
   ),
 );
 const predicate =
-  /^(?:'s|s'|,? ?which)?(?: (?:on|in|at|of|by|under|from|near|over|to|for|round|up|down|behind) (?:the |my |its |each |both |this |that )?(?:port |starboard |aft |forward )?[\p{L}-]+(?: (?:side|end|locker|hull|corner))?)?(?: (?:also|still|clearly|really|just|now|again|only|probably|both|all))*(?:'s| is| are| was| were| has| have| had| needs?| wants?| looks?| feels?| could do| should| ought| won't| doesn't| don't| isn't| can't| runs?| reads?| keeps?| got| seems?| sits?| says)(?![\p{L}])/u;
+  /^(?:'s|s'|,? ?which)?(?: (?:on|in|at|of|by|under|from|near|over|to|for|round|up|down|behind) (?:the |my |its |each |both |this |that )?(?:port |starboard |aft |forward )?[a-zß-ɏ-]+(?: (?:side|end|locker|hull|corner))?)?(?: (?:also|still|clearly|really|just|now|again|only|probably|both|all))*(?:'s| is| are| was| were| has| have| had| needs?| wants?| looks?| feels?| could do| should| ought| won't| doesn't| don't| isn't| can't| runs?| reads?| keeps?| got| seems?| sits?| says)(?![a-zß-ɏ])/;
 
 /** A page in its clauses, in order. */
 export function clausesOf(text: string): Clause[] {
@@ -109,7 +109,7 @@ export function clausesOf(text: string): Clause[] {
         const words = plain.slice(start, end);
         const lead = words.length - words.trimStart().length;
         const trimmed = words.trim();
-        if (/[\p{L}\p{N}]/u.test(trimmed))
+        if (/[a-zß-ɏ0-9]/.test(trimmed))
           held.push({ from: start + lead, to: start + lead + trimmed.length, words: trimmed, sentence });
       }
     };
@@ -136,7 +136,7 @@ function unwrapped(text: string): string {
   const broken = text.split('\n').filter((line, at, all) => line.trim() !== '' && (all[at + 1] ?? '').trim() !== '');
   const full = broken.filter((line) => line.length >= 50 && line.length <= 100 && !/[.!?:]$/.test(line.trim()));
   if (full.length < 3 || full.length < 0.6 * broken.length) return text;
-  return text.replace(/(?<=[^\n]{45}[\p{L}\p{N},;'.])\n(?=[ \t]*[\p{L}\d(])(?![ \t]*[a-h\d][.)])/gu, ' ');
+  return text.replace(/(?<=[^\n]{45}[a-zß-ɏ0-9,;'.])\n(?=[ \t]*[a-zß-ɏ\d(])(?![ \t]*[a-h\d][.)])/g, ' ');
 }
 
 interface Line {
@@ -151,7 +151,7 @@ interface Line {
 
 /** The lines of a page; what stands in a list, what in prose. */
 function linesOf(plain: string): Line[] {
-  const lines = [...plain.matchAll(/[^\n]+/g)].filter(([line]) => /[\p{L}\p{N}]/u.test(line));
+  const lines = [...plain.matchAll(/[^\n]+/g)].filter(([line]) => /[a-zß-ɏ0-9]/.test(line));
   const short = lines.filter(([line]) => line.length < 90).length;
   const stopped = lines.filter(([line]) => /[.!?]\s*$/.test(line)).length;
   const asList =
@@ -180,7 +180,7 @@ function linesOf(plain: string): Line[] {
 
 /** A length of time, after which talk without stops goes on to something else. */
 const lengthTold =
-  /(?<![\p{L}])(?:minutes?|mins?|hours?(?: and a (?:half|quarter))?)(?: (?:or so|tops|max|maybe|i think|i'd say|i reckon|job|each|at most|ish))* (?!(?:and|to|or|of|for|with|if|in|on|at|a|an|each|plus|job|work|when|because|ago|later|before|by|tops|max|maybe|i|it|that|which|but|no|so|do|dry|mast|more|less|away|from|till|until|per)(?![\p{L}]))/gu;
+  /(?<![a-zß-ɏ])(?:minutes?|mins?|hours?(?: and a (?:half|quarter))?)(?: (?:or so|tops|max|maybe|i think|i'd say|i reckon|job|each|at most|ish))* (?!(?:and|to|or|of|for|with|if|in|on|at|a|an|each|plus|job|work|when|because|ago|later|before|by|tops|max|maybe|i|it|that|which|but|no|so|do|dry|mast|more|less|away|from|till|until|per)(?![a-zß-ɏ]))/g;
 
 /** Where a stretch without stops goes on to the next thing. */
 function softParts(plain: string, from: number, to: number): { start: number; end: number; afresh: boolean }[] {
@@ -201,8 +201,8 @@ function softParts(plain: string, from: number, to: number): { start: number; en
   }
   // 'the plate is weeping again take it off and rebed it'
   for (const action of words.matchAll(actionPattern)) {
-    const pronoun = /^\S+ (?:it|them|her|that|a new|the)(?![\p{L}])/u.test(words.slice(action.index));
-    const before = /([\p{L}'-]+) $/u.exec(words.slice(0, action.index))?.[1];
+    const pronoun = /^\S+ (?:it|them|her|that|a new|the)(?![a-zß-ɏ])/.test(words.slice(action.index));
+    const before = /([a-zß-ɏ'-]+) $/.exec(words.slice(0, action.index))?.[1];
     if (pronoun && before !== undefined && !holdsOn.has(before) && !leadsOn.test(before)) cuts.add(action.index);
   }
   const places = [0, ...[...cuts].sort((a, b) => a - b), words.length];
@@ -215,11 +215,11 @@ function softParts(plain: string, from: number, to: number): { start: number; en
 
 /** A clause after a comma, in a sentence already long, that begins with a thing and says something of it. */
 function beginsAfresh(words: string): boolean {
-  if (/^ *(?:and|but|so|which|because)(?![\p{L}])/u.test(words)) return false;
+  if (/^ *(?:and|but|so|which|because)(?![a-zß-ɏ])/.test(words)) return false;
   thingPattern.lastIndex = 0;
   const thing = thingPattern.exec(words);
   thingPattern.lastIndex = 0;
-  if (thing === null || !/^ *(?:[\p{L}'-]+ ){0,3}$/u.test(words.slice(0, thing.index))) return false;
+  if (thing === null || !/^ *(?:[a-zß-ɏ'-]+ ){0,3}$/.test(words.slice(0, thing.index))) return false;
   return predicateAfter(words, thing.index + thing[0].length);
 }
 
@@ -239,7 +239,7 @@ function subjectStart(words: string, thing: number): number | null {
   let determined = false;
   let chain = 0;
   for (let n = 0; n < 5; n++) {
-    const match = /([\p{L}'-]+) +$/u.exec(words.slice(0, start));
+    const match = /([a-zß-ɏ'-]+) +$/.exec(words.slice(0, start));
     if (!match) break;
     const word = match[1]!;
     const named = /(?:^| )(?:the|a|an|my|her|its) $/.test(words.slice(0, start - match[0].length));
@@ -248,7 +248,7 @@ function subjectStart(words: string, thing: number): number | null {
     chain += isThing(word) ? 1 : 0;
     start -= match[0].length;
   }
-  const before = /([\p{L}\p{N}'%-]+) +$/u.exec(words.slice(0, start))?.[1];
+  const before = /([a-zß-ɏ0-9'%-]+) +$/.exec(words.slice(0, start))?.[1];
   if (before === undefined || !(determined || chain > 0)) return null;
   if (before === 'and' || before === 'then' || before === 'but') return start - (before.length + 1);
   return holdsOn.has(before) ? null : start;

@@ -7,43 +7,43 @@ export const notSo =
 
 /** Where a bare verb is a thing, not the doing of something. */
 const nounBefore =
-  /(?:^|[^\p{L}])(?:the|a|an|my|our|your|her|his|its|their|this|that|some|any|no|old|of|in|on|by|from|for|under|over|with|at|i|we|you|they|he|she|it|has|have|had|been|was|were|is|are|more|good|another|second|first|last|each|every|bit of|per|he's|she's|it's|port|starboard|main|jib|spare|bow|cabin|stern|which|who|as|than|like|off|side|wet|through|\d+|(?:one|two|three|four|five|six) ) ?$/u;
+  /(?:^|[^a-zß-ɏ])(?:the|a|an|my|our|your|her|his|its|their|this|that|some|any|no|old|of|in|on|by|from|for|under|over|with|at|i|we|you|they|he|she|it|has|have|had|been|was|were|is|are|more|good|another|second|first|last|each|every|bit of|per|he's|she's|it's|port|starboard|main|jib|spare|bow|cabin|stern|which|who|as|than|like|off|side|wet|through|\d+|(?:one|two|three|four|five|six) ) ?$/;
 /** After which the doing of something is told or asked of oneself. */
 const doingBefore =
-  /(?:^|[^\p{L}])(?:(?:(?<=^|^and |^then |^so |^just )|needs? |wants? |have |has |had |got |ought |going |is |are |am |i'm |we're |remember |forget |still |yet |plan |planning |mean |intend |hope |like |due |time |job |left |there's |thing |it's |now |supposed )to|must|should|please|then|and|so|or|just|better|let's|lets|i'll|we'll|it'll|i'd|could|can|will|ought to|also|now|only|really|needs?|wants?|not|don't forget to|remember to|do|go and|come and|best|properly|next|say|is to|either|maybe|perhaps|probably|might as well|going to|gonna|got to|have to|had better|'d better|you want to|need to) $/u;
+  /(?:^|[^a-zß-ɏ])(?:(?:(?<=^|^and |^then |^so |^just )|needs? |wants? |have |has |had |got |ought |going |is |are |am |i'm |we're |remember |forget |still |yet |plan |planning |mean |intend |hope |like |due |time |job |left |there's |thing |it's |now |supposed )to|must|should|please|then|and|so|or|just|better|let's|lets|i'll|we'll|it'll|i'd|could|can|will|ought to|also|now|only|really|needs?|wants?|not|don't forget to|remember to|do|go and|come and|best|properly|next|say|is to|either|maybe|perhaps|probably|might as well|going to|gonna|got to|have to|had better|'d better|you want to|need to) $/;
 const nounAfter =
-  /^(?:'s| is| are| was| were| has| have| had| looks?| seems?| feels?| wants?| needs?| could| on the| in the| for the (?!\w+ (?:sail|trip))| of| satisfactory| serviceable| good| fine| ok| sound| intact| correct| gone| perished| missing| broken| worn| that \p{L}+s| which)(?![\p{L}])/u;
+  /^(?:'s| is| are| was| were| has| have| had| looks?| seems?| feels?| wants?| needs?| could| on the| in the| for the (?!\w+ (?:sail|trip))| of| satisfactory| serviceable| good| fine| ok| sound| intact| correct| gone| perished| missing| broken| worn| that [a-zß-ɏ]+s| which)(?![a-zß-ɏ])/;
 
 const needs =
   "(?:needs?|wants?|requires?|could (?:really )?(?:do|be doing) with|calls? for|cr(?:y|ies|ying) out for|deserves?|must have|(?:has|have) to have|ought to have|should have|(?:is|are|was|were) (?:over)?due(?: for)?|due (?:for|a|too)|(?:it's |is )?time for|would like|would benefit from|takes?|merits?)(?: really| also| still| badly| all| both| now| maybe| definitely| just| its| their)*";
 const needsSomething = new RegExp(
-  `(?<![\\p{L}])${needs} (?!(?:to be |it |her )?(?:dry|calm|still|daylight|warm|no rain|no wind|two (?:of|hands|people|pairs)|three (?:of|hands|people)|help|a (?:hand|helper|second pair|second hand|spare hand|mate|dry|calm|warm|friend)|some(?:one|body)|another (?:pair|hand)|about|around|maybe|an hour|half|ninety|\\d|the (?:mast|cover|board)|mast|cover|to look|it (?:done )?(?:by|before)|us|me|ages|both of us|one of us|doing by|worrying|worry|no|it shiny|to sell)(?![\\p{L}]))[\\p{L}\\d]`,
-  'u',
+  `(?<![a-zß-ɏ])${needs} (?!(?:to be |it |her )?(?:dry|calm|still|daylight|warm|no rain|no wind|two (?:of|hands|people|pairs)|three (?:of|hands|people)|help|a (?:hand|helper|second pair|second hand|spare hand|mate|dry|calm|warm|friend)|some(?:one|body)|another (?:pair|hand)|about|around|maybe|an hour|half|ninety|\\d|the (?:mast|cover|board)|mast|cover|to look|it (?:done )?(?:by|before)|us|me|ages|both of us|one of us|doing by|worrying|worry|no|it shiny|to sell)(?![a-zß-ɏ]))[a-zß-ɏ\\d]`,
+  '',
 );
-const ownNeed = /(?<![\p{L}])(?:i|we|you) (?:\p{L}+ )?(?:need|want|could do)(?![\p{L}])/u;
+const ownNeed = /(?<![a-zß-ɏ])(?:i|we|you) (?:[a-zß-ɏ]+ )?(?:need|want|could do)(?![a-zß-ɏ])/;
 const peoplesNeed =
-  /(?<![\p{L}])(?:everybody|everyone|people|folks?|nobody|who|he|mum|dad|wife|kids?|children|lads|club|yard) (?:\p{L}+ )?(?:needs?|wants?|takes?)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:everybody|everyone|people|folks?|nobody|who|he|mum|dad|wife|kids?|children|lads|club|yard) (?:[a-zß-ɏ]+ )?(?:needs?|wants?|takes?)(?![a-zß-ɏ])/;
 const isDue =
-  /(?<![\p{L}])(?:is|are|now|looks) (?:over)?due(?: too| as well| again| now)?$|(?<![\p{L}])(?:over)?due (?:for )?(?:a|its|their)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:is|are|now|looks) (?:over)?due(?: too| as well| again| now)?$|(?<![a-zß-ɏ])(?:over)?due (?:for )?(?:a|its|their)(?![a-zß-ɏ])/;
 const newThing =
-  /(?:^|(?:so|that's|that is|thats|it's|then|and|means|call it|probably|maybe|better|or|just|plus|get|fit|with|buy|a|i'd say|say) )(?:a |an |two |some |so |that's |proper |real |whole |complete |set of |both |pair of )*(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?! (?:moon|year|to|at|again|one was|ones were|date|owner))(?: [\p{L}\d]|$)/u;
+  /(?:^|(?:so|that's|that is|thats|it's|then|and|means|call it|probably|maybe|better|or|just|plus|get|fit|with|buy|a|i'd say|say) )(?:a |an |two |some |so |that's |proper |real |whole |complete |set of |both |pair of )*(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?! (?:moon|year|to|at|again|one was|ones were|date|owner))(?: [a-zß-ɏ\d]|$)/;
 /** 'a proper grip is ten minutes' */
-const properThing = /^(?:a |an |the |and |then |so )*(?:proper|permanent|decent|real) [\p{L}-]+/u;
+const properThing = /^(?:a |an |the |and |then |so )*(?:proper|permanent|decent|real) [a-zß-ɏ-]+/;
 /** 'that's a rebed', 'one for the grinder' */
 const nounOfWork =
-  /(?<![\p{L}])(?:that's|it's|that is|so|means|just|needs|wants|is) (?:a |another |going to be a )(?:proper |quick |full |complete |whole )?(?:rebed|rebuild|repair|refit|replacement|service|clean|strip ?down|strip|respray|repaint|re-?wire|touch ?up|patch|splice|whipping|weld|swap|job)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:that's|it's|that is|so|means|just|needs|wants|is) (?:a |another |going to be a )(?:proper |quick |full |complete |whole )?(?:rebed|rebuild|repair|refit|replacement|service|clean|strip ?down|strip|respray|repaint|re-?wire|touch ?up|patch|splice|whipping|weld|swap|job)(?![a-zß-ɏ])/;
 const stillToDo =
-  /(?<![\p{L}])(?:still (?:to (?:do|be done|go on|come off|fit|finish)|needs?|wants?|not done)|to be (?:done|\p{L}{3,}ed|made|sewn|cut|rebuilt|bent|ground)|left to do|not (?:done|finished|started) yet|yet to|only half (?:done|finished)|half (?:done|finished)|wants? (?:doing|finishing)|needs? (?:doing|finishing)|(?:must|has to|have to|got to|ought to|should|needs to|gotta) (?:be (?:\p{L}{3,}(?:ed|en|wn)|done|cut|sewn|made|rebuilt|reset)|come (?:off|out|down|up|apart)|go (?:back|in|on)))(?![\p{L}])/u;
-const doing = /(?<![\p{L}])(?:worth|try|stands?|merits?) \p{L}+ing(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:still (?:to (?:do|be done|go on|come off|fit|finish)|needs?|wants?|not done)|to be (?:done|[a-zß-ɏ]{3,}ed|made|sewn|cut|rebuilt|bent|ground)|left to do|not (?:done|finished|started) yet|yet to|only half (?:done|finished)|half (?:done|finished)|wants? (?:doing|finishing)|needs? (?:doing|finishing)|(?:must|has to|have to|got to|ought to|should|needs to|gotta) (?:be (?:[a-zß-ɏ]{3,}(?:ed|en|wn)|done|cut|sewn|made|rebuilt|reset)|come (?:off|out|down|up|apart)|go (?:back|in|on)))(?![a-zß-ɏ])/;
+const doing = /(?<![a-zß-ɏ])(?:worth|try|stands?|merits?) [a-zß-ɏ]+ing(?![a-zß-ɏ])/;
 /** 'taking that window out is a morning' */
 const gerund =
-  /^(?:and |then |so )?(?:re)?(?:tak|bedd|clean|replac|renew|fit|sew|splic|paint|varnish|sand|fill|glu|screw|bolt|seal|wir|solder|greas|servic|strip|drill|chang|swapp|mend|repair|patch|whipp|adjust|tension|align|scrap|scrubb|polish|put)ing (?:it|that|the|them|those|a|an|new|both|off|out|down|up)(?![\p{L}])/u;
+  /^(?:and |then |so )?(?:re)?(?:tak|bedd|clean|replac|renew|fit|sew|splic|paint|varnish|sand|fill|glu|screw|bolt|seal|wir|solder|greas|servic|strip|drill|chang|swapp|mend|repair|patch|whipp|adjust|tension|align|scrap|scrubb|polish|put)ing (?:it|that|the|them|those|a|an|new|both|off|out|down|up)(?![a-zß-ɏ])/;
 const toDo =
-  /(?<![\p{L}])(?:(?<=\p{L} )to do(?= *$| (?:on|at|with) )|needs? attention|wants? attention|see what's what|have it (?:apart|off|out|down)|have (?:him|her|them|that|the \p{L}+) (?:apart|off|out|down))(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:(?<=[a-zß-ɏ] )to do(?= *$| (?:on|at|with) )|needs? attention|wants? attention|see what's what|have it (?:apart|off|out|down)|have (?:him|her|them|that|the [a-zß-ɏ]+) (?:apart|off|out|down))(?![a-zß-ɏ])/;
 
 /** 'Pull the handrail, overdrill …': told to oneself, at the head of a clause only. */
 const bareDoing =
-  /^(?:and |then |so |now |just |first )*(?:pull|overdrill|counterbore|open up|cut out|dig out|rake out|chisel out|poke|prod|press) (?:it|them|the|that|this|those|her|all)(?![\p{L}])|^(?:and |then |so )*overdrill(?= *$)/u;
+  /^(?:and |then |so |now |just |first )*(?:pull|overdrill|counterbore|open up|cut out|dig out|rake out|chisel out|poke|prod|press) (?:it|them|the|that|this|those|her|all)(?![a-zß-ɏ])|^(?:and |then |so )*overdrill(?= *$)/;
 
 /** That something is to be done, said of oneself or the boat; not what others do or what would be nice. */
 export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[]): boolean {
@@ -69,7 +69,7 @@ export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[])
 export const stillNeeds = (words: string): boolean =>
   stillToDo.test(words) ||
   (needsSomething.test(words) && !peoplesNeed.test(words)) ||
-  /(?<![\p{L}])(?:should|must|ought to|need to|needs to|have to|has to|got to|going to|i'll|we'll|let's) (?:\p{L}+ )?(?:be )?\p{L}+/u.test(
+  /(?<![a-zß-ɏ])(?:should|must|ought to|need to|needs to|have to|has to|got to|going to|i'll|we'll|let's) (?:[a-zß-ɏ]+ )?(?:be )?[a-zß-ɏ]+/.test(
     words,
   );
 
@@ -96,7 +96,7 @@ function hasAction(words: string, things: readonly RegExpMatchArray[]): boolean 
     if (nounAfter.test(rest)) continue;
     if (before.trim() === '' || /[:,] $/.test(before)) return !isNounAlone(match[0], rest);
     if (
-      /^ (?:it|them|her|that|the|a|an|new|both|all|off|up|out|through|down|back|again|this|my|our|each|every)(?![\p{L}])/u.test(
+      /^ (?:it|them|her|that|the|a|an|new|both|all|off|up|out|through|down|back|again|this|my|our|each|every)(?![a-zß-ɏ])/.test(
         rest,
       )
     )
@@ -106,7 +106,7 @@ function hasAction(words: string, things: readonly RegExpMatchArray[]): boolean 
 }
 
 function endsInThing(before: string): boolean {
-  const word = /([\p{L}-]+) $/u.exec(before)?.[1];
+  const word = /([a-zß-ɏ-]+) $/.exec(before)?.[1];
   if (word === undefined) return false;
   thingPattern.lastIndex = 0;
   const match = thingPattern.exec(word);
@@ -117,7 +117,7 @@ function endsInThing(before: string): boolean {
 /** 'paint' or 'seal' with no more to it, or with what is wrong with it. */
 function isNounAlone(word: string, rest: string): boolean {
   if (
-    /^ (?:it|them|her|the|a|an|new|both|all|off|up|out|down|and|&|w|with|in|to|for|every|each|two|\d)(?![\p{L}])/u.test(
+    /^ (?:it|them|her|the|a|an|new|both|all|off|up|out|down|and|&|w|with|in|to|for|every|each|two|\d)(?![a-zß-ɏ])/.test(
       rest,
     )
   )

@@ -4,18 +4,18 @@ import { readZone } from './read-boat-words.ts';
 import type { Lexicon } from './read-line-parts.ts';
 
 const small =
-  /(?<![\p{L}])(?:right|ok|okay|so|well|now|then|next|first|last|and|the|starting|start|beginning|at|with|from|in|on|to|of|up|down|moving|going|climbing|back|on to|round|inside|outside|over|finally|end|bit|part|area|side|port|starboard|here|we|are|let's|see|look|looking|what|about|too|also|thing|things|again|itself|there|i'm|we're|her|under|er|um|is|are|comes|work|stuff|jobs?|list)(?![\p{L}])/giu;
+  /(?<![a-zß-ɏ])(?:right|ok|okay|so|well|now|then|next|first|last|and|the|starting|start|beginning|at|with|from|in|on|to|of|up|down|moving|going|climbing|back|on to|round|inside|outside|over|finally|end|bit|part|area|side|port|starboard|here|we|are|let's|see|look|looking|what|about|too|also|thing|things|again|itself|there|i'm|we're|her|under|er|um|is|are|comes|work|stuff|jobs?|list)(?![a-zß-ɏ])/gi;
 
 /** Usual words for places, for zones that go by them. */
 const usual: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/^(?:up )?for'?ward$|^front$|^bows?$/u, ['bow', 'foredeck']],
-  [/^below(?: decks?)?$|^down below$|^interior$|^accommodation$|^saloon$/u, ['cabin', 'below']],
-  [/^aft$|^stern$|^back$|^outboard$|^rudder$/u, ['transom', 'stern', 'rudder']],
-  [/^rig$|^rigging$|^spars?$|^mast$|^aloft$/u, ['mast', 'rig', 'rigging']],
-  [/^hull$|^sides?$|^topsides?$/u, ['topsides', 'hull']],
-  [/^underneath$|^bottom$|^underwater$/u, ['bottom']],
+  [/^(?:up )?for'?ward$|^front$|^bows?$/, ['bow', 'foredeck']],
+  [/^below(?: decks?)?$|^down below$|^interior$|^accommodation$|^saloon$/, ['cabin', 'below']],
+  [/^aft$|^stern$|^back$|^outboard$|^rudder$/, ['transom', 'stern', 'rudder']],
+  [/^rig$|^rigging$|^spars?$|^mast$|^aloft$/, ['mast', 'rig', 'rigging']],
+  [/^hull$|^sides?$|^topsides?$/, ['topsides', 'hull']],
+  [/^underneath$|^bottom$|^underwater$/, ['bottom']],
   [
-    /^electrics?$|^electrical$|^sails?$|^engine$|^safety(?: gear)?$|^general$|^misc(?:ellaneous)?$|^other(?: things)?$|^ropes?$|^notes?$/u,
+    /^electrics?$|^electrical$|^sails?$|^engine$|^safety(?: gear)?$|^general$|^misc(?:ellaneous)?$|^other(?: things)?$|^ropes?$|^notes?$/,
     [],
   ],
 ];
@@ -47,7 +47,7 @@ export function openingPlace(
   zones: Lexicon['zones'],
 ): { readonly zone: string; readonly words: string } | null {
   const match =
-    /^(?:and |now |then |next )?(?:up |down |back |out )?(?:in|on|at|inside|under|below|round) (?:the |her )?(?:\p{L}+ ){1,3}/u.exec(
+    /^(?:and |now |then |next )?(?:up |down |back |out )?(?:in|on|at|inside|under|below|round) (?:the |her )?(?:[a-zß-ɏ]+ ){1,3}/.exec(
       `${words} `,
     );
   if (!match) return null;

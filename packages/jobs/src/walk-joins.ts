@@ -5,16 +5,16 @@ import type { Open, TellingClause } from './work-in-hand.ts';
 
 /** What may be behind it. */
 export const guesses =
-  /(?<![\p{L}])(?:i think|i reckon|i guess|notion|suspect|probably|perhaps it|might be|could be|must be|looks like|seems to be|it's (?:only |just )?the|that'll be)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:i think|i reckon|i guess|notion|suspect|probably|perhaps it|might be|could be|must be|looks like|seems to be|it's (?:only |just )?the|that'll be)(?![a-zß-ɏ])/;
 /** A second length that puts the first right. */
-const putsRight = /^(?:no|sorry|actually|rather|call it|make that|or rather|no more like|i mean|well)(?![\p{L}])/u;
+const putsRight = /^(?:no|sorry|actually|rather|call it|make that|or rather|no more like|i mean|well)(?![a-zß-ɏ])/;
 
 /** More of the work in hand: its length, weather, date, what if it is left. */
 export function isDetail({ words, sense }: TellingClause, open: Open): boolean {
   if (sense.minutes) return !open.minutes || putsRight.test(words);
   if (sense.detail && words.split(' ').length <= 16 && !sense.subject) return true;
   return (
-    /(?<![\p{L}])(?:danger\w*|unsafe|safe|hurt|law|legal\w*|sailing|illegal|unlawful|fine|sails?|worse|rot|spread|before|by|until|for the|dry|knots|degrees|mast (?:up|down)|cover|propped|trailer|hand|alone|help|not urgent|no hurry|looks|comfort\w*|risk|priority|urgent|today|tomorrow|week\w*|month|monday|tuesday|wednesday|thursday|friday|saturday|sunday|not on the road)(?![\p{L}])/u.test(
+    /(?<![a-zß-ɏ])(?:danger\w*|unsafe|safe|hurt|law|legal\w*|sailing|illegal|unlawful|fine|sails?|worse|rot|spread|before|by|until|for the|dry|knots|degrees|mast (?:up|down)|cover|propped|trailer|hand|alone|help|not urgent|no hurry|looks|comfort\w*|risk|priority|urgent|today|tomorrow|week\w*|month|monday|tuesday|wednesday|thursday|friday|saturday|sunday|not on the road)(?![a-zß-ɏ])/.test(
       words,
     ) &&
     words.split(' ').length <= 14 &&
@@ -24,7 +24,7 @@ export function isDetail({ words, sense }: TellingClause, open: Open): boolean {
 
 /** What a thing is made of or held by, when it is told to be new. */
 const materials =
-  /(?<![\p{L}])(?:new|longer|stronger|bigger|thicker|fresh|heavier) (?:\p{L}+ )?(?:rope|line|cord|wire|cable|hose|strap|webbing|chain|tape|cloth|shackle|sheave|filter|one|ones|set|pair|length|bit|piece)s?(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:new|longer|stronger|bigger|thicker|fresh|heavier) (?:[a-zß-ɏ]+ )?(?:rope|line|cord|wire|cable|hose|strap|webbing|chain|tape|cloth|shackle|sheave|filter|one|ones|set|pair|length|bit|piece)s?(?![a-zß-ɏ])/;
 
 /** The talk has gone from port to starboard, or from the upper to the lower. */
 export function otherSide(words: string, clauses: readonly Clause[]): boolean {
@@ -55,8 +55,8 @@ const lastWord = (thing: string) => thing.split(/[ -]/).at(-1);
 /** 'and the cowl has perished': something else, not more of the same. */
 const startsWithThing = ({ things }: Sense, words: string) =>
   things.length > 0 &&
-  !/(?<![\p{L}])(?:it|them)(?![\p{L}])/u.test(words) &&
-  /^(?:and|with|so) (?:the|my|her|one of the|both)(?![\p{L}])/u.test(words);
+  !/(?<![a-zß-ɏ])(?:it|them)(?![a-zß-ɏ])/.test(words) &&
+  /^(?:and|with|so) (?:the|my|her|one of the|both)(?![a-zß-ɏ])/.test(words);
 
 export function goesOn(
   open: Open,
@@ -92,7 +92,7 @@ export function goesOn(
       sameSentence &&
       !sense.remedy &&
       // 'the new cleat itself is a ten minute job'
-      !(sense.minutes && /(?<![\p{L}])(?:new|proper|real)(?![\p{L}])/u.test(words)) &&
+      !(sense.minutes && /(?<![a-zß-ɏ])(?:new|proper|real)(?![a-zß-ɏ])/.test(words)) &&
       (sense.things.length === 0 || shared)
     );
   // 'leave it overnight, then screw it back, twenty minutes': the next step of the same work
@@ -101,11 +101,11 @@ export function goesOn(
     open.remedy &&
     sense.remedy &&
     sense.pronoun &&
-    /^(?:and )?then (?![^,]*(?:new|the other))/u.test(words)
+    /^(?:and )?then (?![^,]*(?:new|the other))/.test(words)
   )
     return true;
   const isNew =
-    /(?<![\p{L}])(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?![\p{L}])/u.test(words) &&
+    /(?<![a-zß-ɏ])(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier)(?![a-zß-ɏ])/.test(words) &&
     (sense.things.length === 0 || shared || sense.parts || sameSentence || materials.test(words));
   const secondLength = sense.minutes && open.minutes && !putsRight.test(words);
   if (secondLength && !(sense.pronoun && !sense.subject && sameSentence)) return false;
@@ -128,13 +128,13 @@ export function goesOn(
     !open.remedy &&
     !open.minutes &&
     sense.parts &&
-    !/(?<![\p{L}])(?:port|starboard|stbd|both|another)(?![\p{L}])/u.test(words)
+    !/(?<![a-zß-ɏ])(?:port|starboard|stbd|both|another)(?![a-zß-ɏ])/.test(words)
   )
     return true;
   if (open.remedy && (open.minutes || !sameSentence))
     return sameSentence ? sense.things.length === 0 && sense.pronoun : shared && sense.pronoun;
   return sameSentence
-    ? backToIt || (/^(?:and|with|so)(?![\p{L}])/u.test(words) && (!startsWithThing(sense, words) || sense.parts))
+    ? backToIt || (/^(?:and|with|so)(?![a-zß-ɏ])/.test(words) && (!startsWithThing(sense, words) || sense.parts))
     : (backToIt && !sense.subject) ||
-        /^(?:there's|there is|its|it|they|(?:two|one|some|half) of (?:them|its|those))(?![\p{L}])/u.test(words);
+        /^(?:there's|there is|its|it|they|(?:two|one|some|half) of (?:them|its|those))(?![a-zß-ɏ])/.test(words);
 }

@@ -50,31 +50,31 @@ export interface Sense {
 
 /** 'the widget is', 'one of the widgets has': something of no name that the reader knows. */
 const unknownSubject =
-  /^(?:and |but |so |then |also |now )*(?:the|my|her|its|your|our|both|one of the|two of the|all the|another|that|this) (?!(?:rest|lot|whole|other|same|way|day|time|thing|one|ones|weather|man|men|kids?|last|first|next|problem|trouble|mother|father|mum|dad|wife|husband|son|daughter|brother|sister|friend|neighbour|mate|family|crew|good|bad|best|worst|job|work)(?![\p{L}]))(?:[\p{L}-]+ ){0,2}?[\p{L}-]+(?:'s| is| are| has| have| was| were| looks?| feels?| needs?| wants?| could| keeps?| won't| doesn't| don't| can't| got| seems?)(?![\p{L}])/u;
+  /^(?:and |but |so |then |also |now )*(?:the|my|her|its|your|our|both|one of the|two of the|all the|another|that|this) (?!(?:rest|lot|whole|other|same|way|day|time|thing|one|ones|weather|man|men|kids?|last|first|next|problem|trouble|mother|father|mum|dad|wife|husband|son|daughter|brother|sister|friend|neighbour|mate|family|crew|good|bad|best|worst|job|work)(?![a-zß-ɏ]))(?:[a-zß-ɏ-]+ ){0,2}?[a-zß-ɏ-]+(?:'s| is| are| has| have| was| were| looks?| feels?| needs?| wants?| could| keeps?| won't| doesn't| don't| can't| got| seems?)(?![a-zß-ɏ])/;
 /** 'mast down', 'with the cover off': how she must stand, not what it is about. */
 export const setUpAlone =
-  /^(?:and |but |so |with |needs? |has to have )*(?:the |her )?(?:mast|cover|board|boat)(?: has to be| must be| needs to be| to be| wants to be)? (?:up|down|on|off|lowered|housed|propped(?: up)?|afloat|ashore|on the trailer)(?: obviously| of course| for (?:that|it|this)| and .*)?$/u;
+  /^(?:and |but |so |with |needs? |has to have )*(?:the |her )?(?:mast|cover|board|boat)(?: has to be| must be| needs to be| to be| wants to be)? (?:up|down|on|off|lowered|housed|propped(?: up)?|afloat|ashore|on the trailer)(?: obviously| of course| for (?:that|it|this)| and .*)?$/;
 /** A length of time that was no work to come. */
 const tookTime =
-  /(?<![\p{L}])(?:ran|took|spent|lasted|waited|sat|sailed|stood|had a (?:good )?(?:half|hour|ten)|for (?:a|the) (?:good )?(?:half|hour)|i've (?:just )?had|been at it|ago|after (?:an?|half|\d+|\p{L}+) (?:an )?(?:hours?|minutes?)|hours? (?:away|late|early|drive)|(?:bucket|cup|cupful|mug|pint|litre|gallon)s? (?:\p{L}+ )?(?:in|an|a|every|per) |(?:goes|runs|comes on|lasts) for)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:ran|took|spent|lasted|waited|sat|sailed|stood|had a (?:good )?(?:half|hour|ten)|for (?:a|the) (?:good )?(?:half|hour)|i've (?:just )?had|been at it|ago|after (?:an?|half|\d+|[a-zß-ɏ]+) (?:an )?(?:hours?|minutes?)|hours? (?:away|late|early|drive)|(?:bucket|cup|cupful|mug|pint|litre|gallon)s? (?:[a-zß-ɏ]+ )?(?:in|an|a|every|per) |(?:goes|runs|comes on|lasts) for)(?![a-zß-ɏ])/;
 const thereIs =
-  /^(?:and |but |so |then |also |now )*(?:there's|there is|there are|theres|we've got|i've got|i found|found) /u;
+  /^(?:and |but |so |then |also |now )*(?:there's|there is|there are|theres|we've got|i've got|i found|found) /;
 /** Somebody's body, or somebody else's boat. */
 const notHers = /^(?:and |but |so )?(?:my |me |the (?:boat|one|people) next|next door|the neighbour)/;
 /** Without one of these no hands, weather or consequence is told. */
 const anyDetail =
-  /hand|people|person|of us|men(?![\p{L}])|pair|alone|own(?![\p{L}])|myself|yourself|help|mate|friend|some(?:one|body)|dry|dries|rain|knot|kn(?![\p{L}])|kts?(?![\p{L}])|°|degree|deg(?![\p{L}])|\d ?c(?![\p{L}])|above|over|below|under|humid|%|per ?cent|wind|breeze|light|danger|safe|hazard|peril|risk|hurt|injur|kill|maim|drown|crush|brain|lose|fall|overboard|fire|explode|blow up|sink|come|coming|law|legal|fine|police|sail|go |going|launch|out |worse|worsen|deteriorat|rot|spread|rust|corrode|tear|rip|crack|grow|soak|left|creep|every|comfort|cosmetic|looks|nice|annoy|nuisance|vanity|luxury|important|urgent|vital|essential|nobody|no one/u;
+  /hand|people|person|of us|men(?![a-zß-ɏ])|pair|alone|own(?![a-zß-ɏ])|myself|yourself|help|mate|friend|some(?:one|body)|dry|dries|rain|knot|kn(?![a-zß-ɏ])|kts?(?![a-zß-ɏ])|°|degree|deg(?![a-zß-ɏ])|\d ?c(?![a-zß-ɏ])|above|over|below|under|humid|%|per ?cent|wind|breeze|light|danger|safe|hazard|peril|risk|hurt|injur|kill|maim|drown|crush|brain|lose|fall|overboard|fire|explode|blow up|sink|come|coming|law|legal|fine|police|sail|go |going|launch|out |worse|worsen|deteriorat|rot|spread|rust|corrode|tear|rip|crack|grow|soak|left|creep|every|comfort|cosmetic|looks|nice|annoy|nuisance|vanity|luxury|important|urgent|vital|essential|nobody|no one/;
 const ofMe = /^(?:and |so |but )*(?:i'm|i am|i was|we're|we were|i feel|i felt|i got|i've been) /;
 /** 'the mould hasn't come back', 'the leak has stopped' */
 const goneAgain =
-  /^ (?:(?:has|have|is|was|does|did)(?:n't| not| never)(?! been| gone)|(?:has |have |'s |is )?(?:stopped|cured|sorted|gone away|cleared)|never came)/u;
+  /^ (?:(?:has|have|is|was|does|did)(?:n't| not| never)(?! been| gone)|(?:has |have |'s |is )?(?:stopped|cured|sorted|gone away|cleared)|never came)/;
 /** 'isn't holding charge', 'has no seal', 'keeps undoing itself': wrong whatever the verb, unless it is no fault at all. */
 const wont =
-  /(?<![\p{L}])(?:won't|will not|doesn't|does not|don't|do not|isn't|aren't|can't|cannot|couldn't|refuses? to|fails? to|stopped|has (?:started|begun|taken) to|have (?:started|begun) to|keeps?|no longer) (?:(?:quite|really|always|even|properly) )?(\p{L}+)/gu;
+  /(?<![a-zß-ɏ])(?:won't|will not|doesn't|does not|don't|do not|isn't|aren't|can't|cannot|couldn't|refuses? to|fails? to|stopped|has (?:started|begun|taken) to|have (?:started|begun) to|keeps?|no longer) (?:(?:quite|really|always|even|properly) )?([a-zß-ɏ]+)/g;
 const noFault =
   /^(?:need|want|matter|look|seem|mind|care|think|know|believe|worry|bother|have|going|coming|sure|want|expect|suppose|remember|see|find|feel|hear|say|tell|like|worth|bad|raining|blowing|here|a|an|the|that|so|as|too|quite|really|any|ever|get|afford|be|do|use|help|stop|forget|move|telling|saying|on|an|her|me|us|going|my|been|yet|sail|sell)$/;
 const lacks =
-  /(?<![\p{L}])(?:has|have|had|'s got|'ve got|got|with) (?:lost (?:its|a|the|all|one)|no (?!trouble|problem|issue|leak|play|rust|wear|crack|sign|damage|bother|complaint|fault|need|idea|room|intention|hurry|water|corrosion|chafe|rot|movement|end|time|wind|chance|plan|doubt|effect|luck|reason|use|way|longer))\p{L}+/u;
+  /(?<![a-zß-ɏ])(?:has|have|had|'s got|'ve got|got|with) (?:lost (?:its|a|the|all|one)|no (?!trouble|problem|issue|leak|play|rust|wear|crack|sign|damage|bother|complaint|fault|need|idea|room|intention|hurry|water|corrosion|chafe|rot|movement|end|time|wind|chance|plan|doubt|effect|luck|reason|use|way|longer))[a-zß-ɏ]+/;
 
 function wontDo(words: string): boolean {
   if (lacks.test(words)) return true;
@@ -96,7 +96,7 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
   const things = setUpAlone.test(words)
     ? []
     : [...words.matchAll(thingPattern)].filter(({ index, 0: thing }) => !isSpeed(words, index, thing));
-  const subject = things.length > 0 && /^(?:[\p{L}'-]+ ){0,3}$/u.test(words.slice(0, things[0]!.index));
+  const subject = things.length > 0 && /^(?:[a-zß-ɏ'-]+ ){0,3}$/.test(words.slice(0, things[0]!.index));
   const question = isQuestion(words, asked);
   const elsewhere = isOfElsewhere(words) && (things.length === 0 || notHers.test(words));
   const about =
@@ -109,15 +109,15 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
       !/^(?:new|the) /.test(found) &&
       !(
         /^(?:slip|stick|smoke|flap|drag|stall|snag|scale|blew)$/.test(found) &&
-        /(?:^|[^\p{L}])(?:the|a|this|that|our|wind) $/u.test(words.slice(0, index))
+        /(?:^|[^a-zß-ɏ])(?:the|a|this|that|our|wind) $/.test(words.slice(0, index))
       ) &&
       // 'stripped it, cleaned it'
-      !(/ed$/.test(found) && /^ (?:it|them)(?![\p{L}])/u.test(words.slice(index + found.length))) &&
+      !(/ed$/.test(found) && /^ (?:it|them)(?![a-zß-ɏ])/.test(words.slice(index + found.length))) &&
       !goneAgain.test(words.slice(index + found.length)) &&
       // 'finished the cushions', 'lost the afternoon'
       !(
         /^(?:finished|lost|done|dried)$/.test(found) &&
-        /^ (?:the|it|them|my|her|our|that|all)(?![\p{L}])/u.test(words.slice(index + found.length))
+        /^ (?:the|it|them|my|her|our|that|all)(?![a-zß-ɏ])/.test(words.slice(index + found.length))
       ) &&
       !(
         /^(?:bad|poor|lost|good)$/.test(found) &&
@@ -128,7 +128,7 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
         figure.test(found) &&
         (words.split(' ').length > 4 || /^(?:bad|poor)/.test(found)) &&
         !about &&
-        !/(?<![\p{L}])(?:it|it's|they|they're|one|that|that's|two|three|both)(?![\p{L}])/u.test(words)
+        !/(?<![a-zß-ɏ])(?:it|it's|they|they're|one|that|that's|two|three|both)(?![a-zß-ɏ])/.test(words)
       ),
   );
   const defect =
@@ -172,13 +172,13 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
 
 /** 'you have to have lights by law': what holds for every boat. */
 const lawOfAll =
-  /^(?:and |but |because |cos )*you (?:have to|need to|must|can't|cannot) .*(?<![\p{L}])(?:law|legal|legally|rules?)(?![\p{L}])/u;
+  /^(?:and |but |because |cos )*you (?:have to|need to|must|can't|cannot) .*(?<![a-zß-ɏ])(?:law|legal|legally|rules?)(?![a-zß-ɏ])/;
 
 const dryToBe =
-  /(?<![\p{L}])(?:dry (?:it|them|that|this|her|out|off|the)|(?:a|some|any|needs?|wants?|when|once|is|it's|be|on|next) (?:\p{L}+ )?dry(?= (?:day|spell|weekend|afternoon|morning|week|evening|and)|$))(?![\p{L}])/gu;
+  /(?<![a-zß-ɏ])(?:dry (?:it|them|that|this|her|out|off|the)|(?:a|some|any|needs?|wants?|when|once|is|it's|be|on|next) (?:[a-zß-ɏ]+ )?dry(?= (?:day|spell|weekend|afternoon|morning|week|evening|and)|$))(?![a-zß-ɏ])/g;
 
 const backWords =
-  /(?<![\p{L}])(?:it|its|it's|it'll|they|them|they're|they've|that|that's|thats|those|these|this|which|(?:one|ones)(?! day| of)|both|another|same)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:it|its|it's|it'll|they|them|they're|they've|that|that's|thats|those|these|this|which|(?:one|ones)(?! day| of)|both|another|same)(?![a-zß-ɏ])/;
 
 /** It speaks of something before it names anything. */
 function goesBack(words: string, things: readonly RegExpMatchArray[]): boolean {
@@ -187,14 +187,14 @@ function goesBack(words: string, things: readonly RegExpMatchArray[]): boolean {
     at >= 0 &&
     (things.length === 0 ||
       at <= things[0]!.index! ||
-      /(?<![\p{L}])(?:it|them) (?:off|out|up|down|back|apart|all)(?![\p{L}])/u.test(words))
+      /(?<![a-zß-ɏ])(?:it|them) (?:off|out|up|down|back|apart|all)(?![a-zß-ɏ])/.test(words))
   );
 }
 
 /** 'over twelve knots' */
 const isSpeed = (words: string, at: number, thing: string) =>
   /^knots?$/.test(thing) &&
-  /(?:\d|ten|teen|twelve|eight|nine|six|seven|twenty|thirty|few|\p{L}+ty) ?$/u.test(words.slice(0, at));
+  /(?:\d|ten|teen|twelve|eight|nine|six|seven|twenty|thirty|few|[a-zß-ɏ]+ty) ?$/.test(words.slice(0, at));
 
 function isPart(thing: string): boolean {
   partPattern.lastIndex = 0;

@@ -3,24 +3,24 @@ import type { ProposedStore } from './walk-round.ts';
 /** What is used up or kept in numbers: what one buys for work on a boat. */
 const goods =
   '(?:bearing grease|grease|oil|sealant|butyl|bedding|epoxy|resin|hardener|filler|glue|varnish|paint|undercoat|primer|antifouling|thinners?|white spirit|acetone|polish|wax|tape|masking tape|rope|line|cord|twine|thread|shock ?cord|webbing|canvas|cloth|glass cloth|chain|wire|cable|pins?|split pins?|monel|rings?|shackles?|screws?|bolts?|nuts?|nylocs?|washers?|rivets?|clips?|hose clips?|nails|cable ties|ties|terminals?|crimps?|connectors?|fuses?|fuse holders?|holder|bulbs?|lamps?|solder|heat ?shrink|sleeving|sandpaper|abrasive|paper|discs?|blades?|drill bits?|bits|brush(?:es)?|rollers?|rags?|gloves|masks?|filters?|impellers?|(?:impeller|seal|service|repair) kits?|kit|plugs?|spark plugs?|fuel|petrol|gas|water|anodes?|bearings?|seals?|o-?rings?|gaskets?|hose|tubing|pipe|plywood|ply|timber|wood|batten|blocks?|thimbles?|sheaves?|flares?|batter(?:y|ies)|pads?|foam|fabric|zip|eyelets?|spring|springs|lashing|straps?)';
-const isGoods = new RegExp(`(?<![\\p{L}])${goods}(?![\\p{L}])`, 'iu');
+const isGoods = new RegExp(`(?<![a-zß-ɏ])${goods}(?![a-zß-ɏ])`, 'i');
 
 const toGet = [
-  /(?<![\p{L}])(?:to (?:buy|get|order)|shopping(?: list)?|buy|must buy|order|pick up|stock up on|(?:i|we)(?:'ll| will)? ?(?:need|want) (?:to (?:buy|order|get) )?(?!to )(?:some|more|a|an|another|two|three|four|five|six|ten|\d+|new)|need more|more \p{L}+ needed|(?:on|to) the (?:shopping |to get |buying )?list|(?:nearly |almost |run(?:ning)? |clean )?out of(?! (?:date|the|its|her|hand|sight|order|true|line|reach|case))|(?:running|run|getting|we're|i'm|am|are) (?:low|short)(?: on| of)?|low on|short of|(?:none|only a (?:smear|drop|bit|little)|hardly any|not much)(?: \p{L}+)? left|used (?:up )?the last|get (?:some|more|another|\d+)|get (?=\d))(?![\p{L}])/iu,
+  /(?<![a-zß-ɏ])(?:to (?:buy|get|order)|shopping(?: list)?|buy|must buy|order|pick up|stock up on|(?:i|we)(?:'ll| will)? ?(?:need|want) (?:to (?:buy|order|get) )?(?!to )(?:some|more|a|an|another|two|three|four|five|six|ten|\d+|new)|need more|more [a-zß-ɏ]+ needed|(?:on|to) the (?:shopping |to get |buying )?list|(?:nearly |almost |run(?:ning)? |clean )?out of(?! (?:date|the|its|her|hand|sight|order|true|line|reach|case))|(?:running|run|getting|we're|i'm|am|are) (?:low|short)(?: on| of)?|low on|short of|(?:none|only a (?:smear|drop|bit|little)|hardly any|not much)(?: [a-zß-ɏ]+)? left|used (?:up )?the last|get (?:some|more|another|\d+)|get (?=\d))(?![a-zß-ɏ])/i,
 ];
 const have =
-  /(?<![\p{L}])(?:(?:i|we)(?:'ve| have) (?:got )?|there(?:'s| is| are)|spare:?|got|have|still|found|left|already got)(?![\p{L}])/iu;
+  /(?<![a-zß-ɏ])(?:(?:i|we)(?:'ve| have) (?:got )?|there(?:'s| is| are)|spare:?|got|have|still|found|left|already got)(?![a-zß-ɏ])/i;
 const keptAt =
-  /(?<![\p{L}])(?:(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:(?:the|a|my|our) )?(?:[\p{L}-]+ ){0,2}(?:crate|box|tool ?box|locker|shed|garage|loft|drawer|cupboard|tin|bag|shelf|bench|boot|car|bucket|bin|van|cellar|attic|workshop|house)(?: (?:under|in|by|behind) the [\p{L}-]+)?)(?![\p{L}])/iu;
+  /(?<![a-zß-ɏ])(?:(?:left |kept |are |is |still |spare )?(?:in|on|under) (?:(?:the|a|my|our) )?(?:[a-zß-ɏ-]+ ){0,2}(?:crate|box|tool ?box|locker|shed|garage|loft|drawer|cupboard|tin|bag|shelf|bench|boot|car|bucket|bin|van|cellar|attic|workshop|house)(?: (?:under|in|by|behind) the [a-zß-ɏ-]+)?)(?![a-zß-ɏ])/i;
 
 const needful =
-  '(?:(?:consumables|materials|parts|stores|supplies|bits|things|stuff|items|tools|chandlery|chandler)(?: and \\p{L}+)?)';
+  '(?:(?:consumables|materials|parts|stores|supplies|bits|things|stuff|items|tools|chandlery|chandler)(?: and [a-zß-ɏ]+)?)';
 const getHead = new RegExp(
   `^(?:${needful} )?(?:(?:(?:i |we |you )?(?:still )?(?:need|want|have|must|got)(?: to)? )?(?:buy|get|order|pick up)|to (?:buy|get|order|pick up|find)|purchases?|required|needed|wanted|shopping(?: list)?|buy|get|order|need to (?:buy|get)|(?:on |for )?(?:the )?(?:shopping|buying) list)$|^(?:shopping|chandlery|chandler(?:'s)?|${needful} (?:to get|to buy|needed|required|wanted))$`,
-  'u',
+  '',
 );
 const haveHead =
-  /^(?:on hand|in stock|in hand|spares?(?: (?:on hand|on board|i have))?|(?:already )?(?:got|have)(?: already)?|in the (?:shed|garage|loft)|stock)$/u;
+  /^(?:on hand|in stock|in hand|spares?(?: (?:on hand|on board|i have))?|(?:already )?(?:got|have)(?: already)?|in the (?:shed|garage|loft)|stock)$/;
 
 /** Words that head a list of things to get or on hand; null where they head none. */
 export function storeListOf(words: string): 'to get' | 'on hand' | null {
@@ -54,13 +54,13 @@ function nameOf(words: string, place: string): string {
   const name = words
     .replace(place, ' ')
     .replace(
-      /(?<![\p{L}])(?:(?:i|we)(?:'ve| have|'ll| will| must| should)?|there(?:'s| is| are)|to (?:buy|get|order)|shopping(?: list)?|must|buy|order|pick up|stock up on|needs?|want|have|got|get|already|still|spare:|left(?: over)?|the last|more|nearly|almost|running|run|out of|low on|short of|only|so|put|on (?:the|to the) (?:\p{L}+ )?list(?: to buy)?|to the list|that's|for that|for it|for the job|over|from the moorings|them|:)(?![\p{L}])/giu,
+      /(?<![a-zß-ɏ])(?:(?:i|we)(?:'ve| have|'ll| will| must| should)?|there(?:'s| is| are)|to (?:buy|get|order)|shopping(?: list)?|must|buy|order|pick up|stock up on|needs?|want|have|got|get|already|still|spare:|left(?: over)?|the last|more|nearly|almost|running|run|out of|low on|short of|only|so|put|on (?:the|to the) (?:[a-zß-ɏ]+ )?list(?: to buy)?|to the list|that's|for that|for it|for the job|over|from the moorings|them|:)(?![a-zß-ɏ])/gi,
       ' ',
     )
     .replace(/[:]/g, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^(?:and|a|an|some|the|of|also|then|or|of the) /giu, '')
-    .replace(/(?: (?:and|or|the|in|on|of|a|to|up|as well|too))+$/iu, '')
+    .replace(/^(?:and|a|an|some|the|of|also|then|or|of the) /gi, '')
+    .replace(/(?: (?:and|or|the|in|on|of|a|to|up|as well|too))+$/i, '')
     .trim();
   return name.charAt(0).toUpperCase() + name.slice(1);
 }

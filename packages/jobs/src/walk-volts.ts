@@ -4,11 +4,11 @@ import type { ProposedReading } from './walk-round.ts';
 const digit = '(?:oh|nought|zero|one|two|three|four|five|six|seven|eight|nine)';
 /** 12.4, 12,65 V, twelve point six five, eleven nine */
 const figure = new RegExp(
-  `(?<![\\p{L}\\p{N}.,])(\\d{1,2}[.,]\\d{1,2}|${numberPattern} (?:point|dot|decimal) (?:${digit}|\\d+)(?: ${digit})?|(?:ten|eleven|twelve|thirteen|fourteen) (?:${digit}|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?: ${digit})?)(?! ?(?:mm|cm|m|min|minutes?|h|hours?|amps?|ah|a|bar|kg|litres?|days?|weeks?|metres?|inch(?:es)?)(?![\\p{L}]))(?![\\p{N}])`,
-  'giu',
+  `(?<![a-zß-ɏ0-9.,])(\\d{1,2}[.,]\\d{1,2}|${numberPattern} (?:point|dot|decimal) (?:${digit}|\\d+)(?: ${digit})?|(?:ten|eleven|twelve|thirteen|fourteen) (?:${digit}|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?: ${digit})?)(?! ?(?:mm|cm|m|min|minutes?|h|hours?|amps?|ah|a|bar|kg|litres?|days?|weeks?|metres?|inch(?:es)?)(?![a-zß-ɏ]))(?![0-9])`,
+  'gi',
 );
 const ofBattery =
-  /(?<![\p{L}])(?:batter(?:y|ies)|batts?|volts?|voltage|voltmeter|multimeter|meter|v)(?![\p{L}])|\d ?v(?![\p{L}])/iu;
+  /(?<![a-zß-ɏ])(?:batter(?:y|ies)|batts?|volts?|voltage|voltmeter|multimeter|meter|v)(?![a-zß-ɏ])|\d ?v(?![a-zß-ɏ])/i;
 
 /**
  * The battery's volts told in a sentence: of two figures the last, which puts the first right. Null where none is told,

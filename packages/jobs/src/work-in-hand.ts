@@ -46,7 +46,7 @@ export interface Open {
 
 /** Work going on from a fix that was told of: 'it wants a proper seal', 'new catch once it comes'. */
 const followUpWords =
-  /(?<![\p{L}])(?:still to (?:do|be done|go on)|still (?:needs?|wants?)|to be done|next (?:week|month|time|weekend|year)|not (?:finished|done) yet|half (?:done|finished)|second coat|yet to|left to do|later on)(?![\p{L}])/u;
+  /(?<![a-zß-ɏ])(?:still to (?:do|be done|go on)|still (?:needs?|wants?)|to be done|next (?:week|month|time|weekend|year)|not (?:finished|done) yet|half (?:done|finished)|second coat|yet to|left to do|later on)(?![a-zß-ɏ])/;
 /** The clause is more of the work. */
 export function goOn(work: Open, clause: TellingClause) {
   work.clauses.push(clause);
