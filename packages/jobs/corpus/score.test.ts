@@ -17,6 +17,7 @@ import { pages as asidePages } from './set-aside/pages.ts';
 import { lines as secondLines } from './set-aside-2/lines.ts';
 import { pages as secondPages } from './set-aside-2/pages.ts';
 import { pages as thirdAside } from './set-aside-3/pages.ts';
+import { pages as fourthAside } from './set-aside-4/pages.ts';
 
 /**
  * The goal is 85 of 100 pieces of work found and at most 10 of 100 proposals false. Talk that the reader learned from
@@ -53,6 +54,7 @@ describe('the marks', () => {
       ...pagesByAnother,
       ...secondPages,
       ...thirdAside,
+      ...fourthAside,
     ])
       for (const { at } of marks) expect(page.split(at), at).toHaveLength(2);
   });
