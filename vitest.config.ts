@@ -30,7 +30,10 @@ export default defineConfig({
           globalSetup: ['apps/web/e2e/served-app.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,
-          retry: 0,
+          // what is on a screen is waited for, as a person would: the machine may be busy
+          expect: { poll: { timeout: 20_000, interval: 100 } },
+          // a second try is told in the report beside the journey's name
+          retry: 1,
         },
       },
     ],

@@ -1,10 +1,10 @@
 /** axe over every screen: nothing serious or critical, in each theme, at both widths, sheets included. */
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { askBedding } from './ask-bedding.ts';
 import { askCleat } from './ask-cleat.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
+import { seriousFaults } from './page-checks.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -354,17 +354,9 @@ describe('axe finds nothing serious in paper and red on a phone, and in dark on 
         document.documentElement.dataset.theme = name;
         await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
       }, theme);
-      const axe = new AxeBuilder({ page });
       // red is paper in other colours
-      const { violations } = await (theme === 'red' ? axe.withRules('color-contrast') : axe).analyze();
-      for (const { impact, id, nodes } of violations)
-        if (impact === 'serious' || impact === 'critical')
-          found.push(
-            `${theme}: ${id}, ${nodes
-              .map(({ target }) => target.join(' '))
-              .slice(0, 3)
-              .join(' | ')}`,
-          );
+      const faults = await seriousFaults(page, theme === 'red' ? ['color-contrast'] : undefined);
+      found.push(...faults.map((fault) => `${theme}: ${fault}`));
     }
     expect(found).toEqual([]);
   });

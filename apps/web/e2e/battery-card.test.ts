@@ -29,18 +29,13 @@ describe.each([
     await page.getByText(/^Read before sunrise, panel dark\. Not while charging/).waitFor();
 
     // volts by temperature, all off and with what is on at anchor
-    expect(await page.locator('.card table caption').allTextContents()).toEqual([
-      'All off',
-      expect.stringMatching(/^With Anchor light .* on, 0\.2\d A$/),
-    ]);
-    expect(await page.locator('.card table').first().locator('thead th').allTextContents()).toEqual([
-      'volts',
-      '0 °C',
-      '10 °C',
-      '20 °C',
-      '30 °C',
-    ]);
-    expect(await page.getByRole('row', { name: /^12\.50 / }).count()).toBe(2);
+    await expect
+      .poll(() => page.locator('.card table caption').allTextContents())
+      .toEqual(['All off', expect.stringMatching(/^With Anchor light .* on, 0\.2\d A$/)]);
+    await expect
+      .poll(() => page.locator('.card table').first().locator('thead th').allTextContents())
+      .toEqual(['volts', '0 °C', '10 °C', '20 °C', '30 °C']);
+    await expect.poll(() => page.getByRole('row', { name: /^12\.50 / }).count()).toBe(2);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
     expect(await seriousFaults(page)).toEqual([]);
 

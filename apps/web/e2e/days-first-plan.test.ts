@@ -71,7 +71,7 @@ describe.each([
     await page.getByRole('button', { name: 'Add the job day' }).click();
 
     await page.getByRole('heading', { name: 'Weather' }).waitFor();
-    expect(await page.getByText(/weather not entered: planned as wet/).count()).toBeGreaterThan(0);
+    await expect.poll(() => page.getByText(/weather not entered: planned as wet/).count()).toBeGreaterThan(0);
     for (const part of ['Morning', 'Midday', 'Afternoon']) {
       const group = page.getByRole('group', { name: new RegExp(`^${part}`) }).first();
       await group.getByRole('radio', { name: part === 'Afternoon' ? 'Rain' : 'Dry' }).press('Space');
@@ -86,7 +86,9 @@ describe.each([
 
     await page.locator('.days-block').first().waitFor();
     await settled(page);
-    expect(await page.locator('.days-verdict').textContent()).toMatch(/3 of 3 jobs in the plan.*Proved best/s);
+    await expect
+      .poll(() => page.locator('.days-verdict').textContent())
+      .toMatch(/3 of 3 jobs in the plan.*Proved best/s);
     // the paint asks for dry hours and it rains from 15:00: it is over by then
     const paint = await page.getByRole('button', { name: /touch up the topsides/i }).getAttribute('aria-label');
     const ends = /to (\d\d:\d\d)/.exec(paint ?? '')?.[1];
@@ -109,7 +111,7 @@ describe.each([
       const pdf = await page.pdf({ format, path: `${pictures}/sheet-${width}-${format}.pdf` });
       expect(pagesOf(pdf)).toBe(1);
     }
-    expect(await page.locator('.days-print tbody tr').count()).toBeGreaterThanOrEqual(6);
+    await expect.poll(() => page.locator('.days-print tbody tr').count()).toBeGreaterThanOrEqual(6);
     await page.emulateMedia({ media: 'print' });
     expect(await smallestType_pt(page)).toBeGreaterThanOrEqual(9);
     expect(errors).toEqual([]);

@@ -72,13 +72,13 @@ describe.each([
     await page.clock.setFixedTime(new Date(instantAt(today, '19:00', zone)));
     await page.goto(`${inject('address')}#/days/plan`);
     await settled(page);
-    expect(await page.getByText('Nothing: every open job is in the plan.').count()).toBe(1);
+    await expect.poll(() => page.getByText('Nothing: every open job is in the plan.').count()).toBe(1);
 
     await openBlock(page, /Scrape it clean/, 1);
     await page.getByRole('button', { name: `Hold to ${firstName}` }).click();
     const trial = page.locator('.days-panel[data-trial="over"]');
     await trial.waitFor();
-    expect(await trial.textContent()).toMatch(/costs.*‘Rebed the pintle’ \(weight 30\) left out/);
+    await expect.poll(() => trial.textContent()).toMatch(/costs.*‘Rebed the pintle’ \(weight 30\) left out/);
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/hold-trial-${width}.png` });
     await trial.getByRole('button', { name: `Hold to ${firstName}` }).click();
@@ -86,7 +86,9 @@ describe.each([
     // held, with what it costs beside it
     await page.getByRole('heading', { name: `Held to ${firstName}` }).waitFor();
     await page.locator('.days-hold', { hasText: /Holding it to .* costs/ }).waitFor();
-    expect(await page.locator('.days-hold').textContent()).toMatch(/‘Rebed the pintle’ \(weight 30\) left out/);
+    await expect
+      .poll(() => page.locator('.days-hold').textContent())
+      .toMatch(/‘Rebed the pintle’ \(weight 30\) left out/);
     await page.screenshot({ path: `${pictures}/hold-held-${width}.png` });
     await page.getByRole('button', { name: 'Close' }).click();
     await settled(page);
@@ -94,12 +96,12 @@ describe.each([
     // what moved is said and marked
     const moved = page.getByRole('region', { name: 'What moved' });
     await moved.waitFor();
-    expect(await moved.textContent()).toMatch(/1 thing moved; left out now: ‘Rebed the pintle’\./);
-    expect(await moved.textContent()).toMatch(new RegExp(`Scrape it clean: .* → ${firstName} 09:`));
+    await expect.poll(() => moved.textContent()).toMatch(/1 thing moved; left out now: ‘Rebed the pintle’\./);
+    await expect.poll(() => moved.textContent()).toMatch(new RegExp(`Scrape it clean: .* → ${firstName} 09:`));
     if (width === '390') await page.getByRole('tab').first().click();
     const block = page.locator('.days-block', { hasText: 'Scrape it clean' });
-    expect(await block.getAttribute('aria-label')).toMatch(/held, moved from/);
-    expect(await block.getAttribute('data-moved')).toBe('true');
+    await expect.poll(() => block.getAttribute('aria-label')).toMatch(/held, moved from/);
+    await expect.poll(() => block.getAttribute('data-moved')).toBe('true');
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/hold-moved-${width}.png`, fullPage: true });
 
@@ -108,11 +110,11 @@ describe.each([
     await moved.waitFor({ state: 'detached' });
     await page.reload();
     await settled(page);
-    expect(await moved.count()).toBe(0);
+    await expect.poll(() => moved.count()).toBe(0);
 
     // from the job's own page: a time, with its cost, and let go
     await page.goto(`${inject('address')}#/work/job/scrape`);
-    expect(await page.locator('.job-facts').textContent()).toMatch(new RegExp(`held to.*${firstName}`));
+    await expect.poll(() => page.locator('.job-facts').textContent()).toMatch(new RegExp(`held to.*${firstName}`));
     await page.getByRole('button', { name: 'The hold and its cost' }).click();
     await page.getByRole('button', { name: 'Hold to a time' }).click();
     await page.getByLabel('Its first step starts at').fill('12:30');
@@ -122,9 +124,9 @@ describe.each([
     await page.getByRole('button', { name: 'What it would cost' }).click();
     await page.locator('.days-panel[data-trial="over"]').waitFor();
     // against letting it go: it is held to that day already, and that costs the pintle too
-    expect(await page.locator('.days-panel').textContent()).toMatch(
-      /09:05 costs.*‘Rebed the pintle’ \(weight 30\) left out/,
-    );
+    await expect
+      .poll(() => page.locator('.days-panel').textContent())
+      .toMatch(/09:05 costs.*‘Rebed the pintle’ \(weight 30\) left out/);
     await page.screenshot({ path: `${pictures}/hold-time-${width}.png` });
     await page.getByRole('button', { name: `Hold to ${firstName} 09:05` }).click();
     await page.getByRole('heading', { name: `Held to ${firstName} 09:05` }).waitFor();

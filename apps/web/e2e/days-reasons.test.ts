@@ -75,8 +75,8 @@ describe.each([
     await left.getByText('Nothing: every open job is in the plan.').waitFor();
     await settled(page);
     const lift = page.getByRole('button', { name: /Lift the masthead down/ });
-    expect(await lift.getAttribute('aria-label')).toMatch(/15:/);
-    expect(await page.locator('.days-verdict').textContent()).toMatch(/2 of 2 jobs/);
+    await expect.poll(() => lift.getAttribute('aria-label')).toMatch(/15:/);
+    await expect.poll(() => page.locator('.days-verdict').textContent()).toMatch(/2 of 2 jobs/);
     await page.screenshot({ path: `${pictures}/reasons-hand-added-${width}.png`, fullPage: true });
 
     // what holds it there, and how much later it could start
@@ -108,7 +108,7 @@ describe.each([
     await page.screenshot({ path: `${pictures}/reasons-looking-${width}.png`, fullPage: true });
     await page.locator('.days-looking:empty').waitFor({ state: 'attached', timeout: 60_000 });
     const jobs = page.locator('.days-left > ul > li');
-    expect(await jobs.count()).toBeGreaterThan(0);
+    await expect.poll(() => jobs.count()).toBeGreaterThan(0);
     for (const job of await jobs.all()) {
       const told = (await job.locator('.days-change').count()) + (await job.getByText(/^No single change/).count());
       expect(told, (await job.textContent()) ?? '').toBeGreaterThan(0);

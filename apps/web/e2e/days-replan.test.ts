@@ -39,7 +39,7 @@ describe.each([
     await page.goto(`${inject('address')}#/days`);
     await page.getByRole('heading', { level: 1, name: 'Fill the holes with thick epoxy' }).waitFor();
     await settled(page);
-    expect(await page.locator('.days-cure').textContent()).toMatch(/Sealant cures before she floats/);
+    await expect.poll(() => page.locator('.days-cure').textContent()).toMatch(/Sealant cures before she floats/);
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/now-${width}.png`, fullPage: true });
 
@@ -68,8 +68,8 @@ describe.each([
     await moved.locator('details').evaluateAll((all) => {
       for (const one of all) (one as HTMLDetailsElement).open = true;
     });
-    expect(await moved.locator('li').count()).toBe(told);
-    if (width === '1280') expect(await page.locator('.days-block[data-moved="true"]').count()).toBe(told);
+    await expect.poll(() => moved.locator('li').count()).toBe(told);
+    if (width === '1280') await expect.poll(() => page.locator('.days-block[data-moved="true"]').count()).toBe(told);
     for (const label of await page
       .locator('.days-block[data-moved="true"]')
       .evaluateAll((blocks) => blocks.map((block) => block.ariaLabel ?? '')))
@@ -120,7 +120,7 @@ describe('the drawing on a phone', () => {
     await settled(page);
     const tabs = page.getByRole('tab');
     const shown = () => page.locator('.days-column h3').allTextContents();
-    expect(await tabs.count()).toBe(3);
+    await expect.poll(() => tabs.count()).toBe(3);
     const first = await shown();
     expect(first).toHaveLength(1);
     await tabs.nth(1).click();
@@ -179,9 +179,9 @@ describe('a long search', () => {
     await page.screenshot({ path: `${pictures}/searching-1280.png` });
     await stop.click();
     await page.locator('[data-plan-state="stopped"]').waitFor({ state: 'attached' });
-    expect(await page.locator('.days-verdict').textContent()).toMatch(/stopped early/i);
-    expect(await page.locator('.days-block').count()).toBeGreaterThan(10);
-    expect(await stop.count()).toBe(0);
+    await expect.poll(() => page.locator('.days-verdict').textContent()).toMatch(/stopped early/i);
+    await expect.poll(() => page.locator('.days-block').count()).toBeGreaterThan(10);
+    await expect.poll(() => stop.count()).toBe(0);
     expect(Object.keys((await bookOf(page)).plans)).toHaveLength(1);
     await context.close();
   });

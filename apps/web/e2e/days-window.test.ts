@@ -68,16 +68,18 @@ describe.each([
     await allTold(page);
 
     const sole = page.locator('.days-window', { hasText: 'Paint the cockpit sole' });
-    expect(await sole.textContent()).toContain('5 h dry, from 12 °C: tomorrow 13:00 to 18:00.');
-    expect(await sole.textContent()).toContain("Prepare 40 minutes tonight, from 17:25: 'Rub down'.");
+    await expect.poll(() => sole.textContent()).toContain('5 h dry, from 12 °C: tomorrow 13:00 to 18:00.');
+    await expect.poll(() => sole.textContent()).toContain("Prepare 40 minutes tonight, from 17:25: 'Rub down'.");
     // ranked by weight
     const titles = await page.locator('.days-window h3 a').allTextContents();
     expect(titles[0]).toBe('Paint the cockpit sole');
     expect(titles[1]).toBe('Turn the rudder over');
     expect(titles).toHaveLength(4);
     const sails = page.locator('.days-window', { hasText: 'Dry the sails' });
-    expect(await sails.textContent()).toMatch(/The weather is known to .*; no 1 h in one go \(dry, from 30 °C\) in it/);
-    expect(await sails.getByRole('button').count()).toBe(0);
+    await expect
+      .poll(() => sails.textContent())
+      .toMatch(/The weather is known to .*; no 1 h in one go \(dry, from 30 °C\) in it/);
+    await expect.poll(() => sails.getByRole('button').count()).toBe(0);
     await tappable(page);
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/windows-${width}.png`, fullPage: true });
@@ -114,12 +116,12 @@ describe.each([
     await page.screenshot({ path: `${pictures}/windows-booked-${width}.png`, fullPage: true });
     const blocks = await page.locator('.days-block').evaluateAll((all) => all.map((block) => block.ariaLabel ?? ''));
     expect(blocks.some((label) => /13:00 to 18:00.*Coat it|Coat it.*13:00 to 18:00/.test(label))).toBe(true);
-    expect(await page.locator('.days-list .days-line').count()).toBe(2);
+    await expect.poll(() => page.locator('.days-list .days-line').count()).toBe(2);
 
     // one undo takes both days back
     await page.getByRole('button', { name: /^Undo: / }).click();
     await allTold(page);
-    expect(await page.locator('.days-list .days-line').count()).toBe(0);
+    await expect.poll(() => page.locator('.days-list .days-line').count()).toBe(0);
 
     // the job's own page says it too
     await page.getByRole('link', { name: 'Paint the cockpit sole' }).click();
@@ -138,10 +140,10 @@ describe.each([
     await page.goto(`${inject('address')}#/days`);
     await allTold(page);
     const sole = page.locator('.days-window', { hasText: 'Paint the cockpit sole' });
-    expect(await sole.textContent()).toContain('No weather is known for the days ahead');
-    expect(await page.locator('.days-window', { hasText: 'Oil the locker hinge' }).textContent()).toContain(
-      'It asks nothing of the weather: any 15 minutes will do.',
-    );
+    await expect.poll(() => sole.textContent()).toContain('No weather is known for the days ahead');
+    await expect
+      .poll(() => page.locator('.days-window', { hasText: 'Oil the locker hinge' }).textContent())
+      .toContain('It asks nothing of the weather: any 15 minutes will do.');
     await page.getByRole('link', { name: 'Enter the weather ahead' }).click();
     await page.getByRole('heading', { level: 1, name: 'Weather ahead' }).waitFor();
     await page.getByRole('group', { name: 'Day' }).getByRole('radio').nth(1).press('Space');

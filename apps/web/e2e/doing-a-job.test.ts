@@ -132,17 +132,17 @@ describe.each([
     await page.getByRole('heading', { level: 1, name: 'Fill the holes with epoxy' }).waitFor();
     await page.getByText('Epoxy sensitises skin: gloves, no solvent on hands.').waitFor();
     const mix = page.locator('.days-have', { hasText: 'Mix now' });
-    expect(await mix.textContent()).toMatch(/thick epoxy, in all\s*60 g/);
-    expect(await mix.textContent()).toMatch(/pot life\s*1 min, as written on the mix/);
+    await expect.poll(() => mix.textContent()).toMatch(/thick epoxy, in all\s*60 g/);
+    await expect.poll(() => mix.textContent()).toMatch(/pot life\s*1 min, as written on the mix/);
     await page.getByText('the blue box').waitFor();
 
     // word is left by the keeper's own hand
     await page.getByRole('button', { name: /^Leave word/ }).click();
     const words = page.getByLabel('The words');
     await words.waitFor();
-    expect(await words.inputValue()).toMatch(
-      /^I am working on Dabchick \(.*\): Fill the holes with epoxy\. If you don't hear from me by \d\d:\d\d/,
-    );
+    await expect
+      .poll(() => words.inputValue())
+      .toMatch(/^I am working on Dabchick \(.*\): Fill the holes with epoxy\. If you don't hear from me by \d\d:\d\d/);
     const message = await page.getByRole('link', { name: 'As a message' }).getAttribute('href');
     expect(decodeURIComponent(message ?? '')).toContain(await words.inputValue());
     await page.screenshot({ path: `${pictures}/word-${width}.png`, fullPage: true });
@@ -196,7 +196,7 @@ describe.each([
 
     await again.getByRole('button', { name: 'Done', exact: true }).click();
     const used = again.getByRole('group', { name: 'What was used' }).getByLabel(/Epoxy resin/);
-    expect(await used.inputValue()).toBe('60');
+    await expect.poll(() => used.inputValue()).toBe('60');
     await used.fill('70');
     await again.screenshot({ path: `${pictures}/done-${width}.png`, fullPage: true });
     await again.getByRole('button', { name: 'Tick it, plan the rest' }).click();
@@ -217,7 +217,7 @@ describe.each([
     await sheet.getByText('it held', { exact: true }).click();
     await sheet.getByLabel(/What was found/).fill('dry inside after 10 minutes');
     await sheet.getByLabel(/By whom/).fill('Ilka');
-    expect(await sheet.getByLabel(/Look at the filled holes/).isChecked()).toBe(true);
+    await expect.poll(() => sheet.getByLabel(/Look at the filled holes/).isChecked()).toBe(true);
     expect(await seriousFaults(again)).toEqual([]);
     await again.screenshot({ path: `${pictures}/proof-${width}.png`, fullPage: true });
     await keep.click();

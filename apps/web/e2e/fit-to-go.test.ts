@@ -55,7 +55,7 @@ describe('the evening before', () => {
       await page.goto(`${inject('address')}#/go`);
       const sum = page.locator('.go-sum');
       await page.locator('[data-verdict="not fit"]').waitFor();
-      expect(await sum.textContent()).toMatch(/Not fit to go: 1 thing stands against it/);
+      await expect.poll(() => sum.textContent()).toMatch(/Not fit to go: 1 thing stands against it/);
       // what was not looked at stands beside it
       await page.getByText('ball load, tyres and straps').waitFor();
       const finding = page.locator('.go-finding', { hasText: 'Splice the gate line' });
@@ -74,7 +74,7 @@ describe('the evening before', () => {
       await sheet.waitFor({ state: 'detached' });
       await page.goto(`${inject('address')}#/go`);
       await page.locator('[data-verdict="fit with conditions"]').waitFor();
-      expect(await sum.textContent()).toMatch(/Fit with 1 condition, as far as it was looked at/);
+      await expect.poll(() => sum.textContent()).toMatch(/Fit with 1 condition, as far as it was looked at/);
       await page.getByText(/Tape on the hatch: only until .*, to 18 knots/).waitFor();
       await page.screenshot({ path: `${pictures}/conditions-${width}.png`, fullPage: true });
       await context.close();

@@ -43,15 +43,15 @@ describe.each([
     await sheet.getByRole('textbox', { name: /Volts just before/ }).fill('12.8');
     await sheet.getByRole('checkbox', { name: /rested then/ }).check();
     // the times are there already, an hour apart
-    expect(await sheet.getByLabel('3. read at').inputValue()).toBe('22:30');
+    await expect.poll(() => sheet.getByLabel('3. read at').inputValue()).toBe('22:30');
     await sheet.getByRole('button', { name: 'Add a line' }).click();
-    expect(await sheet.getByLabel('4. read at').inputValue()).toBe('23:30');
+    await expect.poll(() => sheet.getByLabel('4. read at').inputValue()).toBe('23:30');
     for (const [n, volts] of ['1.26', '12.45', '12.3', '12.15'].entries())
       await sheet.getByRole('textbox', { name: new RegExp(`^${n + 1}\\. volts`) }).fill(volts);
     await keep.click();
     await sheet.getByText(/1.26 is out of range. Give a figure from 8 to 16.5 V/).waitFor();
     // nothing of what was typed is lost
-    expect(await sheet.getByRole('textbox', { name: /^4\. volts/ }).inputValue()).toBe('12.15');
+    await expect.poll(() => sheet.getByRole('textbox', { name: /^4\. volts/ }).inputValue()).toBe('12.15');
     await sheet.getByRole('textbox', { name: /^1\. volts/ }).fill('12.58');
     expect(await seriousFaults(page)).toEqual([]);
     await keep.click();

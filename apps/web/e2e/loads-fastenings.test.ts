@@ -36,7 +36,7 @@ describe.each([
     await askCleat(page);
     await page.getByText(/^2 M6 bolts do not hold it/).waitFor();
     await page.getByText('What gives first: the washer comes through the laminate.').waitFor();
-    expect(await page.getByRole('row', { name: /^large washers 184 % does not hold$/ }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('row', { name: /^large washers 184 % does not hold$/ }).count()).toBe(1);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
     expect(await seriousFaults(page)).toEqual([]);
 
@@ -62,7 +62,9 @@ describe.each([
     await page.goto(`${inject('address')}#/boat/loads/fastenings`);
     // ISO 273 medium and ISO 2306: M8 goes through 9 mm, its thread is cut in 6.8 mm
     const m8 = page.getByRole('row', { name: /^M8/ });
-    expect(await m8.getByRole('cell').allTextContents()).toEqual(['9', '6.8', '6.9', '24* recalled', '15.2* recalled']);
+    await expect
+      .poll(() => m8.getByRole('cell').allTextContents())
+      .toEqual(['9', '6.8', '6.9', '24* recalled', '15.2* recalled']);
     await m8.getByRole('button').click();
     await page
       .getByText(/Rp = ISO 3506-1, recalled = 450/)

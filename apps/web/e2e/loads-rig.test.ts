@@ -39,7 +39,7 @@ describe.each([
     };
     // read as the last time: by a pull of 50 N, 1.5 m from its end
     await page.getByRole('button', { name: 'Enter a reading', exact: true }).click();
-    expect(await sheet.getByRole('textbox', { name: /^Pulled with/ }).inputValue()).toBe('50');
+    await expect.poll(() => sheet.getByRole('textbox', { name: /^Pulled with/ }).inputValue()).toBe('50');
     await sheet.getByRole('textbox', { name: /^It came aside/ }).fill('370');
     await keep.click();
     await sheet.getByText('Choose what it is a reading of.').waitFor();
@@ -56,9 +56,9 @@ describe.each([
     const told = page.getByText(/^After towing it is \d\.\d mm slacker than before\./);
     await told.waitFor();
     // 1.5 m of 6.4 m, 50 N, 37 and 55 mm: by hand 1430 and 770 N at rest, 3.1 mm of 4 mm wire; two threads of 24 to the inch: 1.5 turns
-    expect(await told.textContent()).toMatch(
-      /it is 3\.1 mm slacker than before\. At least 1\.5 turns tighter brings it back/,
-    );
+    await expect
+      .poll(() => told.textContent())
+      .toMatch(/it is 3\.1 mm slacker than before\. At least 1\.5 turns tighter brings it back/);
     expect(await tooWide(page)).toBeLessThanOrEqual(0);
     expect(await seriousFaults(page)).toEqual([]);
 
@@ -111,7 +111,7 @@ describe.each([
     const hardest = await pull();
     await slider.focus();
     for (let n = 0; n < 20; n++) await slider.press('ArrowRight');
-    expect(await slider.getAttribute('aria-valuetext')).toMatch(/^31° above level, \d+ N in the tackle$/);
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toMatch(/^31° above level, \d+ N in the tackle$/);
     expect(await pull()).toBeLessThan(hardest);
     await slider.press('End');
     await page.getByText('Along the pole, pulled').waitFor();

@@ -50,7 +50,7 @@ it('a job done is found again in the log by its fitting, and with what it was be
   await page.getByText('Back on with a thread of tape all round').waitFor();
   await page.getByRole('textbox', { name: /^Ask of it/ }).fill('What was this bedded with?');
   await page.getByText(/things? found/).waitFor();
-  expect(await page.locator('.log-found').textContent()).toMatch(/with butyl tape/);
+  await expect.poll(() => page.locator('.log-found').textContent()).toMatch(/with butyl tape/);
   await page.reload();
   await page.getByText('Back on with a thread of tape all round').waitFor();
   // and from the log itself, by words and by the fitting alone
@@ -62,7 +62,7 @@ it('a job done is found again in the log by its fitting, and with what it was be
   await page.getByText('Only a fitting, a zone, a year or a kind').tap();
   await page.getByRole('combobox', { name: 'Fitting' }).selectOption({ label: 'Transom drain ring' });
   await page.getByText(/^\d+ entries of \d+$/).waitFor();
-  expect(await page.locator('.log-line').first().textContent()).toMatch(/Back on with a thread/);
+  await expect.poll(() => page.locator('.log-line').first().textContent()).toMatch(/Back on with a thread/);
 });
 
 it('an entry is put right by another, and the costs go by that', async () => {
@@ -84,7 +84,7 @@ it('an entry is put right by another, and the costs go by that', async () => {
   await page.getByRole('textbox', { name: /^What it cost/ }).fill('125,50');
   await page.getByRole('button', { name: 'Put it right' }).tap();
   await page.locator('dialog').waitFor({ state: 'detached' });
-  expect(await page.getByText('Two cleats').count()).toBe(1);
+  await expect.poll(() => page.getByText('Two cleats').count()).toBe(1);
   await page.getByText('Two cleats').tap();
   await page.getByText(/It takes the place of an entry that said: ‘Two cleats’, 1250.00 NOK/).waitFor();
   await page.getByRole('button', { name: 'Close' }).tap();
@@ -102,7 +102,7 @@ it('a paper is kept, says when it runs out, and is there after a restart; what i
   await page.getByText(/‘page.pdf’ was not taken: it is not a PDF/).waitFor();
   await choose('policy.pdf', '%PDF-1.4\n%%EOF\n');
   await sheet(page).waitFor();
-  expect(await page.getByRole('textbox', { name: 'Name' }).inputValue()).toBe('policy');
+  await expect.poll(() => page.getByRole('textbox', { name: 'Name' }).inputValue()).toBe('policy');
   await page.getByRole('combobox', { name: 'What it is' }).selectOption({ label: 'insurance' });
   await page.getByLabel('Good until').fill('2020-03-31');
   await page.getByRole('button', { name: 'Keep it' }).tap();

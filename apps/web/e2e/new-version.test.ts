@@ -56,7 +56,7 @@ describe('a new version', () => {
     });
 
     await page.getByText('A new version of Fettle is ready').waitFor();
-    expect(await line.inputValue()).toBe('rudder stock knocks');
+    await expect.poll(() => line.inputValue()).toBe('rudder stock knocks');
     expect(await page.title()).toBe('Fettle');
     // a reload does not force it either
     await page.reload();
@@ -66,7 +66,7 @@ describe('a new version', () => {
     await page.getByRole('button', { name: 'Take it now' }).click();
     await page.waitForFunction(() => document.title === 'Fettle, newer');
     await page.locator('main h1').waitFor();
-    expect(await page.getByText('A new version of Fettle is ready').count()).toBe(0);
+    await expect.poll(() => page.getByText('A new version of Fettle is ready').count()).toBe(0);
     await context.close();
   });
 });

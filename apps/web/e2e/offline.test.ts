@@ -52,7 +52,7 @@ describe('without a network', () => {
       .getByText(/washboard rattles/i)
       .first()
       .waitFor({ timeout: 30_000 });
-    expect(await again.getByText('saved on this device').count()).toBe(1);
+    await expect.poll(() => again.getByText('saved on this device').count()).toBe(1);
     await second.close();
   });
 

@@ -116,7 +116,7 @@ describe.each([
     // 350 ml for two jobs is two tubes, on one line
     const line = page.locator('.stores-get li.line');
     await page.getByText('Hybrid sealant: 2 tubes of 290 ml (takes 350 ml)').waitFor();
-    expect(await line.count()).toBe(1);
+    await expect.poll(() => line.count()).toBe(1);
     const said = await line.textContent();
     for (const words of ['Rebed the plate', '(200 ml)', 'Rebed the cleat', '(150 ml)', 'From the chandler'])
       expect(said).toContain(words);
@@ -144,7 +144,7 @@ describe.each([
     await page.goto(`${inject('address')}#/stores`);
     await page.getByRole('button', { name: 'Got it at a price: Hybrid sealant' }).click();
     await sheet.waitFor();
-    expect(await sheet.getByLabel('How much was got').inputValue()).toBe('580');
+    await expect.poll(() => sheet.getByLabel('How much was got').inputValue()).toBe('580');
     await sheet.getByLabel('How much was got').fill('290');
     await sheet.getByLabel('Paid for all of it').fill('21,50');
     await sheet.getByLabel('Currency').fill('nzd');

@@ -86,8 +86,8 @@ describe.each([
     const tape = page.locator('li.line', { hasText: 'Butyl tape, 3 m' });
     // needed on the fourth day from now, two days from ordering
     await sealant.getByText(`Not ordered, 2 days from ordering: order by ${weekday(2)}.`).waitFor();
-    expect(await sealant.textContent()).toContain(`Needed ${weekday(4)} 09:`);
-    expect(await tape.textContent()).toContain('say when it can be here, and its jobs can be planned');
+    await expect.poll(() => sealant.textContent()).toContain(`Needed ${weekday(4)} 09:`);
+    await expect.poll(() => tape.textContent()).toContain('say when it can be here, and its jobs can be planned');
     for (const button of await page.locator('li.line button').all())
       expect((await button.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(44);
     expect(await seriousFaults(page)).toEqual([]);
@@ -114,7 +114,7 @@ describe.each([
     await page.goto(`${inject('address')}#/stores`);
     await sealant.getByRole('button', { name: /^Ordered: Sealant/ }).click();
     // from its lead time
-    expect(await sheet.getByLabel('Here on').inputValue()).toBe(addDays(today, 2));
+    await expect.poll(() => sheet.getByLabel('Here on').inputValue()).toBe(addDays(today, 2));
     await sheet.getByLabel('Here on').fill(addDays(today, -1));
     await sheet.getByRole('button', { name: 'Keep' }).click();
     await sheet.getByText('That day has gone by.').waitFor();
@@ -167,7 +167,7 @@ describe.each([
 
     await page.goto(`${inject('address')}#/days/sheet/second`);
     await page.locator('.days-carry').waitFor();
-    expect(await page.locator('.days-carry').textContent()).toContain('paint box: Sealant, 1 tube');
+    await expect.poll(() => page.locator('.days-carry').textContent()).toContain('paint box: Sealant, 1 tube');
     expect(errors).toEqual([]);
     await context.close();
   });

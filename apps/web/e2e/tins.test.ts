@@ -104,8 +104,8 @@ describe.each([
 
     const line = page.locator('li.line', { hasText: 'Epoxy, the grey tin' });
     await line.getByText('To be sanded, or clamps off, from 6 h at 25 °C. Not below 8 °C.').waitFor();
-    expect(await line.textContent()).toContain('Mixed 5 to 1 by weight.');
-    expect(await line.textContent()).toContain('From the tin in: ‘Fill the hollows’.');
+    await expect.poll(() => line.textContent()).toContain('Mixed 5 to 1 by weight.');
+    await expect.poll(() => line.textContent()).toContain('From the tin in: ‘Fill the hollows’.');
     expect((await line.getByRole('button').boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(44);
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/tins-${width}.png`, fullPage: true });

@@ -44,8 +44,8 @@ describe('a walk-round', () => {
     await page.getByRole('link', { name: 'Walk-round' }).tap();
     await page.getByRole('textbox', { name: /What you saw/ }).fill(talk);
     await page.getByRole('heading', { name: /3 jobs, 1 jury rig, 1 reading and 1 thing for the stores/ }).waitFor();
-    expect(await page.locator('.walk-one').count()).toBe(6);
-    expect(await page.locator('.walk-said', { hasText: /anchor/i }).count()).toBe(0);
+    await expect.poll(() => page.locator('.walk-one').count()).toBe(6);
+    await expect.poll(() => page.locator('.walk-said', { hasText: /anchor/i }).count()).toBe(0);
     const pin = one(page, /roller pin/);
     await pin.getByText(/gets worse, 40 min, Bow/).waitFor();
     await pin.getByText(/under ‘bow’/i).waitFor();
@@ -83,7 +83,7 @@ describe('a walk-round', () => {
       .waitFor();
     await page.goto(`${inject('address')}#/stores`);
     await page.locator('main h1').waitFor();
-    expect(await page.getByText(/butyl tape/i).count()).toBe(0);
+    await expect.poll(() => page.getByText(/butyl tape/i).count()).toBe(0);
   });
 
   it('the jury rig stands in for its job, and the job was said in the keeper’s own words', async () => {
@@ -111,7 +111,7 @@ describe('a walk-round', () => {
     await page.getByRole('textbox', { name: /What you saw/ }).fill('A lovely morning. Tea, and the dog is asleep.');
     await page.getByRole('heading', { name: 'Nothing to put in was found' }).waitFor();
     await page.getByRole('button', { name: 'Clear the page' }).tap();
-    expect(await page.getByRole('textbox', { name: /What you saw/ }).inputValue()).toBe('');
+    await expect.poll(() => page.getByRole('textbox', { name: /What you saw/ }).inputValue()).toBe('');
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
   });
 });

@@ -30,8 +30,8 @@ describe('on a phone, by touch', () => {
   it('a jury rig past its trust is the first thing seen, with its mark and its words', async () => {
     const page = await opened(phone);
     const first = page.locator('main ul li').first();
-    expect(await first.textContent()).toMatch(/past its trust/);
-    expect(await first.locator('svg.mark-danger').count()).toBe(1);
+    await expect.poll(() => first.textContent()).toMatch(/past its trust/);
+    await expect.poll(() => first.locator('svg.mark-danger').count()).toBe(1);
     const box = await first.boundingBox();
     expect(box && box.y + box.height).toBeLessThan(phone.height - 120);
   });
@@ -42,7 +42,7 @@ describe('on a phone, by touch', () => {
     const line = page.getByRole('textbox', { name: /one line/ });
     await line.fill('tiller bolt is bent, change it, 25 min, mast down');
     await page.getByText('from ‘25 min’').waitFor();
-    expect(await page.getByRole('textbox', { name: /Hands-on, likely/ }).inputValue()).toBe('25');
+    await expect.poll(() => page.getByRole('textbox', { name: /Hands-on, likely/ }).inputValue()).toBe('25');
 
     // what happens if it is left was not said: it is asked for, not made up
     await page.getByRole('button', { name: 'Put it in' }).tap();
@@ -62,7 +62,7 @@ describe('on a phone, by touch', () => {
     await sheet.getByRole('button', { name: 'Keep' }).tap();
     // the high figure is now below the likely one: refused at its field, and what was typed is still there
     await sheet.getByText(/less than the likely 40 min/).waitFor();
-    expect(await sheet.getByRole('textbox', { name: /Likely/ }).inputValue()).toBe('40');
+    await expect.poll(() => sheet.getByRole('textbox', { name: /Likely/ }).inputValue()).toBe('40');
     await sheet.getByRole('textbox', { name: /High/ }).fill('55');
     await sheet.getByRole('button', { name: 'Keep' }).tap();
     await sheet.waitFor({ state: 'detached' });
@@ -88,7 +88,7 @@ describe('on a phone, by touch', () => {
     await page.getByRole('button', { name: /^Change step 2/ }).tap();
     await page.getByRole('dialog').getByRole('button', { name: 'Take it out' }).tap();
     await page.getByRole('dialog').waitFor({ state: 'detached' });
-    expect(await page.locator('.job-step').count()).toBe(before - 1);
+    await expect.poll(() => page.locator('.job-step').count()).toBe(before - 1);
     await page.getByRole('button', { name: /^Undo:/ }).tap();
     await page
       .locator('.job-step')
@@ -126,7 +126,7 @@ describe('on a phone, by touch', () => {
     await sheet.getByRole('button', { name: 'Close' }).tap();
     await sheet.getByText('What you typed is not in the book yet.').waitFor();
     await sheet.getByRole('button', { name: 'Go on with it' }).tap();
-    expect(await sheet.getByRole('textbox', { name: /What it is/ }).inputValue()).toBe('Split pin 3 mm');
+    await expect.poll(() => sheet.getByRole('textbox', { name: /What it is/ }).inputValue()).toBe('Split pin 3 mm');
     await sheet.getByText('on hand', { exact: true }).tap();
     await sheet.getByRole('button', { name: 'Put it in' }).tap();
     await sheet.waitFor({ state: 'detached' });
@@ -172,7 +172,7 @@ describe('on a laptop, by keyboard alone', () => {
     await page.keyboard.type('Masthead sheave: new one');
     await page.keyboard.press('Enter');
     await sheet.waitFor({ state: 'detached' });
-    expect(await page.locator('.job h1').textContent()).toBe('Masthead sheave: new one');
+    await expect.poll(() => page.locator('.job h1').textContent()).toBe('Masthead sheave: new one');
     // the focus is back where the sheet was opened from
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Change');
     await page.keyboard.press('Escape');
@@ -222,7 +222,7 @@ describe("one's own book", () => {
     await page.getByRole('button', { name: /own boat/ }).tap();
     const sheet = page.getByRole('dialog');
     await sheet.getByRole('button', { name: 'Start her book' }).tap();
-    expect(await sheet.getByText(/There is no figure here/).count()).toBe(8);
+    await expect.poll(() => sheet.getByText(/There is no figure here/).count()).toBe(8);
     for (const [label, text] of [
       [/Her name/, 'Sandpiper Too'],
       [/Length of the hull/, '5,2'],
@@ -239,8 +239,8 @@ describe("one's own book", () => {
     await sheet.getByRole('button', { name: 'Start her book' }).tap();
     await page.getByRole('heading', { level: 1, name: 'Sandpiper Too' }).waitFor();
     await page.getByRole('group', { name: 'mast', exact: true }).waitFor();
-    expect(await page.locator('section[aria-labelledby="boat-zones"] li').count()).toBe(11);
-    expect(await page.getByText('invented').count()).toBe(0);
+    await expect.poll(() => page.locator('section[aria-labelledby="boat-zones"] li').count()).toBe(11);
+    await expect.poll(() => page.getByText('invented').count()).toBe(0);
     await saved(page);
     await page.reload();
     await page.getByRole('heading', { level: 1, name: 'Sandpiper Too' }).waitFor();
@@ -268,9 +268,9 @@ describe('the boat file', () => {
       buffer: Buffer.from('not a zip at all'),
     });
     await page.getByText('The file was not opened; nothing in your book has changed.').waitFor();
-    expect(await page.locator('main h1').textContent()).toBe(name);
+    await expect.poll(() => page.locator('main h1').textContent()).toBe(name);
     await chooser.setInputFiles(file);
     await page.getByText(/The file is open/).waitFor();
-    expect(await page.locator('main h1').textContent()).toBe(name);
+    await expect.poll(() => page.locator('main h1').textContent()).toBe(name);
   });
 });

@@ -80,14 +80,14 @@ describe.each([
     await page.getByRole('textbox', { name: /What is to be done/ }).fill('the port winch lets go under load');
     const found = page.getByRole('region', { name: /^Found/ });
     await found.getByRole('link').first().waitFor();
-    expect(await found.getByRole('link').first().textContent()).toContain('Strip and grease a winch');
+    await expect.poll(() => found.getByRole('link').first().textContent()).toContain('Strip and grease a winch');
     await picture(page, `recipes-${name}`);
     await found.getByRole('link').first().click();
 
     await page.getByRole('heading', { level: 1, name: 'Strip and grease a winch' }).waitFor();
     await page.getByText('Minutes are common practice').waitFor();
     await page.getByRole('heading', { name: /^Proof:/ }).waitFor();
-    expect(await page.locator('.job-caution').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.job-caution').count()).toBeGreaterThan(0);
     await picture(page, `recipe-page-${name}`);
     await page.getByRole('button', { name: 'Change step 1', exact: true }).click();
     await sheet(page).waitFor();
@@ -104,7 +104,7 @@ describe.each([
 
     await page.getByRole('button', { name: 'Take it out' }).click();
     await page.getByText('Minutes are common practice').waitFor();
-    expect(await page.getByText('to 800 min').count()).toBe(0);
+    await expect.poll(() => page.getByText('to 800 min').count()).toBe(0);
     await page.getByRole('button', { name: /^Undo: Take out a recipe/ }).click();
     await page.getByText('to 800 min').waitFor();
   });
@@ -140,7 +140,7 @@ describe.each([
     await page.getByRole('button', { name: /^Build the tool box/ }).click();
     await page.getByRole('button', { name: 'Put it in' }).click();
     await page.locator('.job h1').waitFor();
-    expect(await page.locator('.job-step').count()).toBe(3);
+    await expect.poll(() => page.locator('.job-step').count()).toBe(3);
     await page.getByText('By the recipe').waitFor();
     await page.getByRole('button', { name: /^Undo: Put in a job by a recipe/ }).click();
     await page.getByRole('heading', { name: 'No such job' }).waitFor();

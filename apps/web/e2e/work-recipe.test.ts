@@ -38,7 +38,7 @@ describe.each([
     await page.screenshot({ path: `${pictures}recipe-offered-${name}.png`, fullPage: true });
     await page.getByRole('button', { name: /Rebed a shroud plate/ }).click();
     // what the line did not say is the recipe's, to be changed
-    expect(await page.getByRole('radio', { name: 'danger' }).isChecked()).toBe(true);
+    await expect.poll(() => page.getByRole('radio', { name: 'danger' }).isChecked()).toBe(true);
     await page.getByText('not measured yet: length of the plate').waitFor();
 
     await page.getByRole('textbox', { name: /Bolts through the deck/ }).fill('4');
@@ -59,7 +59,7 @@ describe.each([
     await page.getByRole('button', { name: 'Put it in' }).click();
 
     await page.locator('.job h1').waitFor();
-    expect(await page.locator('.job-step').count()).toBe(6);
+    await expect.poll(() => page.locator('.job-step').count()).toBe(6);
     await page.getByText('Plugs harden').first().waitFor();
     await page
       .getByText(/Bolts and nuts for the shroud plate, A4, not in stores/)
