@@ -22,6 +22,10 @@ export const demoOutings = ({ day }: DemoDates): Book['outings'] => ({
     nights: 2,
     place: 'From Withy Creek to the outer bar and back',
     wind_kn: 14,
+    windLeast_kn: 8,
+    gust_kn: 20,
+    crew: 1,
+    way: 'water',
   },
 });
 

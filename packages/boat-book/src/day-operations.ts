@@ -1,4 +1,4 @@
-/** Operations on job days, weather, outings, jury rigs, kept plans and the log; and on open questions. */
+/** Operations on job days, weather, jury rigs, kept plans and the log; and on open questions. */
 import { z } from 'zod/mini';
 import { minuteOfClock } from '#units';
 import { plainThree } from './boat-operations.ts';
@@ -80,7 +80,6 @@ const plansKept = 12;
 
 const oneSchema = z.strictObject({ id });
 const [addJobDay, changeJobDay] = plainThree<'addJobDay', 'changeJobDay', 'removeJobDay'>('jobDays', checkJobDay);
-const [addOuting, changeOuting, removeOuting] = plainThree<'addOuting', 'changeOuting', 'removeOuting'>('outings');
 
 export const dayOperations = {
   addJuryRig: {
@@ -184,9 +183,6 @@ export const dayOperations = {
       return null;
     },
   },
-  addOuting,
-  changeOuting,
-  removeOuting,
   keepPlan: {
     title: 'Keep a plan',
     does: 'Keeps a plan as it was made, and the 11 before it; of two made apart, both are kept.',

@@ -8,6 +8,7 @@ import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
 import type { Operations } from './operation.ts';
+import { outingOperations } from './outing-operations.ts';
 import { paperOperations } from './paper-operations.ts';
 import { photoOperations } from './photo-operations.ts';
 import { powerOperations } from './power-operations.ts';
@@ -23,6 +24,7 @@ export const operations: Operations = {
   ...beddingOperations,
   ...jobOperations,
   ...dayOperations,
+  ...outingOperations,
   ...powerOperations,
   ...loadOperations,
   ...rigOperations,

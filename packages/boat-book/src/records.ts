@@ -328,7 +328,15 @@ export interface Outing {
   readonly from: Clock;
   readonly nights: number;
   readonly place: string;
+  /** the most that is expected to blow steadily; null: not said */
   readonly wind_kn: number | null;
+  /** the least, and the gusts: never less, and never more, than `wind_kn`; null or left out: not said */
+  readonly windLeast_kn?: number | null;
+  readonly gust_kn?: number | null;
+  /** how many go, the keeper counted: 1 is alone; null or left out: not said */
+  readonly crew?: number | null;
+  /** `road`: she is only towed, and does not get wet; left out: by water */
+  readonly way?: 'water' | 'road';
 }
 
 /** Fixed. A plan as it was made: the problem is rebuilt from the book, so only the answer is kept. */

@@ -294,6 +294,10 @@ export const outingSchema = z.strictObject({
   nights: whole(0, 365),
   place: text,
   wind_kn: z.nullable(number(0, 120)),
+  windLeast_kn: z.exactOptional(z.nullable(number(0, 120))),
+  gust_kn: z.exactOptional(z.nullable(number(0, 120))),
+  crew: z.exactOptional(z.nullable(whole(1, 20))),
+  way: z.exactOptional(z.enum(['water', 'road'])),
 });
 
 /** The schema of the records of each collection. */

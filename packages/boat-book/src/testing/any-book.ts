@@ -82,14 +82,21 @@ const setUp = fc.record({
   changes: fc.constant([]),
 });
 const tool = fc.record({ name: title, count: fc.nat(9), keptAt: text });
-const outing = fc.record({
-  title,
-  date: day,
-  from: clock,
-  nights: fc.nat(9),
-  place: text,
-  wind_kn: nullable(number(0, 60)),
-});
+const outing = fc.record(
+  {
+    title,
+    date: day,
+    from: clock,
+    nights: fc.nat(9),
+    place: text,
+    wind_kn: nullable(number(0, 60)),
+    windLeast_kn: nullable(number(0, 60)),
+    gust_kn: nullable(number(0, 90)),
+    crew: nullable(fc.integer({ min: 1, max: 6 })),
+    way: fc.constantFrom('water' as const, 'road' as const),
+  },
+  { requiredKeys: ['title', 'date', 'from', 'nights', 'place', 'wind_kn'] },
+);
 const stowage = fc.record({ name: title, within: fc.constant(null), aboard: fc.boolean() });
 const store = fc.record(
   {

@@ -6,6 +6,7 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, useRoute } from '../../shell/route.ts';
 import './go.css';
+import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
 
 const DuesPage = onDemand(() => import('./dues/dues-page.tsx'));
@@ -34,18 +35,13 @@ export default function GoScreen() {
 function Outings() {
   const book = useOpenBook();
   const today = todayAt(book);
-  const [open, setOpen] = useState<{ readonly id: Id | null } | null>(null);
+  const [open, setOpen] = useState<Id | null>(null);
   const outings = Object.entries(book.outings).sort(([, a], [, b]) => a.date.localeCompare(b.date));
   const ahead = outings.filter(([, outing]) => outing.date >= today);
   const past = outings.filter(([, outing]) => outing.date < today).reverse();
   return (
     <div className="go">
-      <div className="go-top">
-        <h1>Go</h1>
-        <button type="button" className="main" onClick={() => setOpen({ id: null })}>
-          Add an outing
-        </button>
-      </div>
+      <h1>Go</h1>
       <p>
         <a className="button words" href={address('go', 'dues')}>
           What falls due, and what she was used for
@@ -58,8 +54,9 @@ function Outings() {
         </p>
       )}
       {ahead.map(([id, outing]) => (
-        <OutingSection key={id} book={book} today={today} id={id} outing={outing} onChange={() => setOpen({ id })} />
+        <OutingSection key={id} book={book} today={today} id={id} outing={outing} onChange={() => setOpen(id)} />
       ))}
+      <NewOuting book={book} today={today} />
       {past.length > 0 && (
         <details className="go-past">
           <summary>Outings that are over: {past.length}</summary>
@@ -71,7 +68,7 @@ function Outings() {
                   type="button"
                   className="words"
                   aria-label={`Change: ${outing.title}`}
-                  onClick={() => setOpen({ id })}
+                  onClick={() => setOpen(id)}
                 >
                   Change
                 </button>
@@ -82,7 +79,7 @@ function Outings() {
       )}
       {open && (
         <Suspense fallback={null}>
-          <OutingSheet book={book} id={open.id} onClose={() => setOpen(null)} />
+          <OutingSheet book={book} id={open} onClose={() => setOpen(null)} />
         </Suspense>
       )}
     </div>

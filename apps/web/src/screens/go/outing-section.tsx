@@ -1,8 +1,9 @@
 import type { Book, Id, Outing } from '#boat-book';
 import type { FitAnswer } from '#fit-to-go';
 import { outingFit } from '#reckoning';
-import { countInWords, dayInWords, daysAway } from '../../parts/in-words.ts';
+import { countInWords } from '../../parts/in-words.ts';
 import { FindingLine } from './finding-line.tsx';
+import { outingInWords } from './outing-in-words.ts';
 import { useNights } from './use-nights.ts';
 
 export function OutingSection({
@@ -29,12 +30,7 @@ export function OutingSection({
           Change
         </button>
       </div>
-      <p className="soft">
-        {dayInWords(outing.date, today)} {outing.from}, {daysAway(outing.date, today)}
-        {outing.nights > 0 && ` · ${countInWords(outing.nights, 'night')}`}
-        {outing.place && ` · ${outing.place}`}
-        {outing.wind_kn === null ? ' · no wind written down' : ` · ${outing.wind_kn} knots expected`}
-      </p>
+      <p className="soft">{outingInWords(outing, today)}</p>
       <p className="go-sum" data-verdict={answer.verdict}>
         <b>{verdictInWords(answer)}</b>
         {ifPlanKept && <span> If the plan is kept: {verdictInWords(ifPlanKept).toLowerCase()}</span>}

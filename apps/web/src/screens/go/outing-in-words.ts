@@ -1,0 +1,31 @@
+/** An outing in a line: when, for how long, where, who goes, and in what wind. */
+import type { Outing } from '#boat-book';
+import { countInWords, dayInWords, daysAway } from '../../parts/in-words.ts';
+
+/** 'Saturday 5 December 09:00, in 9 days · 2 nights · the bar · alone · 8 to 14 knots expected, gusts 20' */
+export function outingInWords(outing: Outing, today: string): string {
+  return [
+    `${dayInWords(outing.date, today)} ${outing.from}, ${daysAway(outing.date, today)}`,
+    outing.way === 'road' ? 'on the road only' : '',
+    outing.nights > 0 ? countInWords(outing.nights, 'night') : '',
+    outing.place,
+    crewInWords(outing),
+    windInWords(outing),
+  ]
+    .filter((words) => words !== '')
+    .join(' · ');
+}
+
+/** 'alone', '3 aboard'; empty where nobody said. */
+export const crewInWords = ({ crew = null, way }: Outing): string =>
+  crew === null ? '' : crew === 1 ? 'alone' : `${crew} ${way === 'road' ? 'go' : 'aboard'}`;
+
+/** '8 to 14 knots expected, gusts 20'; what was not written down is said so. */
+export function windInWords({ windLeast_kn = null, wind_kn, gust_kn = null }: Outing): string {
+  const steady =
+    wind_kn === null
+      ? ''
+      : `${windLeast_kn === null || windLeast_kn === wind_kn ? wind_kn : `${windLeast_kn} to ${wind_kn}`} knots expected`;
+  const gusts = gust_kn === null ? '' : `gusts ${gust_kn}${wind_kn === null ? ' knots' : ''}`;
+  return steady === '' && gusts === '' ? 'no wind written down' : [steady, gusts].filter(Boolean).join(', ');
+}
