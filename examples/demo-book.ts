@@ -28,6 +28,7 @@ import {
 import { demoMasts, demoStayReadings, demoStays } from './demo/rig.ts';
 import { demoRodes } from './demo/rodes.ts';
 import { demoStores, demoStowages, demoTools } from './demo/stores.ts';
+import { demoBallWeighings, demoCarried, demoTrailers } from './demo/trailer.ts';
 import type { DemoDates } from './demo/writing.ts';
 
 /** The demo book as it stands on a day: everything in it is dated from that day. */
@@ -56,6 +57,8 @@ export function demoBook(today: Day): Book {
     masts: demoMasts,
     rodes: demoRodes,
     boardHoists: demoBoardHoists,
+    trailers: demoTrailers(dates),
+    carried: demoCarried,
     recipes: {},
     jobs: Object.fromEntries(jobs.map(({ id, job }) => [id, job])),
     steps: Object.fromEntries(
@@ -75,6 +78,7 @@ export function demoBook(today: Day): Book {
     nightsAhead: demoNightsAhead(dates),
     stayReadings: demoStayReadings(dates),
     hoistForces: demoHoistForces(dates),
+    ballWeighings: demoBallWeighings(dates),
     papers: {},
     timers: {},
     dues: demoDues(dates),

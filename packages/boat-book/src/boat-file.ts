@@ -10,7 +10,7 @@ import { sameContent } from './canonical.ts';
 import { collectionNames, collections } from './collections.ts';
 import { danglingPlaces } from './dangling.ts';
 import type { BookStates } from './documents.ts';
-import { migrated } from './migrations.ts';
+import { emptyOfVersion5, migrated } from './migrations.ts';
 import { openBook } from './open-book.ts';
 import type { Json } from './operation-fields.ts';
 import { faultsOf } from './plain-words.ts';
@@ -171,7 +171,7 @@ function readBook(
   if (version > bookVersion) return newer(fields, version, notes);
 
   const brought = migrated(fields, version);
-  const read = bookSchema.safeParse(brought.book);
+  const read = bookSchema.safeParse({ ...emptyOfVersion5, ...brought.book });
   if (!read.success) {
     const faults = faultsOf(read.error.issues, brought.book).map(inOneLine);
     const more = read.error.issues.length - 20;

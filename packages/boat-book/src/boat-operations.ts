@@ -20,6 +20,8 @@ type Kind =
   | 'rodes'
   | 'loadTests'
   | 'boardHoists'
+  | 'trailers'
+  | 'carried'
   | 'dues'
   | 'recipes'
   | 'places'

@@ -53,6 +53,7 @@ type FixedName =
   | 'readingBlocks'
   | 'nightsAhead'
   | 'hoistForces'
+  | 'ballWeighings'
   | 'uses'
   | 'dueMeasures'
   | 'seasonTicks'

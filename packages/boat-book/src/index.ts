@@ -97,3 +97,11 @@ export type {
 } from './store-records.ts';
 export type { TimerRecord } from './timer-records.ts';
 export type { TinRecord } from './tin-records.ts';
+export type {
+  BallWeighing,
+  CarriedRecord,
+  LashingRecord,
+  MassBand,
+  TrailerRecord,
+  TyresRecord,
+} from './trailer-records.ts';

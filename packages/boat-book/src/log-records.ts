@@ -40,6 +40,7 @@ export type LoggedCollection =
   | 'boardHoists'
   | 'rodes'
   | 'loadPaths'
+  | 'trailers'
   | 'juryRigs'
   | 'stores'
   | 'outings';

@@ -33,7 +33,17 @@ export const logSchema = z.strictObject({
   fitting: z.exactOptional(id),
   of: z.exactOptional(
     z.strictObject({
-      collection: z.enum(['batteries', 'stays', 'boardHoists', 'rodes', 'loadPaths', 'juryRigs', 'stores', 'outings']),
+      collection: z.enum([
+        'batteries',
+        'stays',
+        'boardHoists',
+        'rodes',
+        'loadPaths',
+        'trailers',
+        'juryRigs',
+        'stores',
+        'outings',
+      ]),
       id,
     }),
   ),

@@ -5,6 +5,7 @@ import { correcting, logged, type NewLogEntry } from './log-entry.ts';
 import type { LoadTest, ReadingBlock, ReadingRecord } from './power-records.ts';
 import type { Id } from './records.ts';
 import type { StayReading } from './rig-records.ts';
+import type { BallWeighing } from './trailer-records.ts';
 
 type Measured = Pick<NewLogEntry, 'text' | 'at' | 'of'>;
 
@@ -91,5 +92,18 @@ export function hoistMeasured(
     of: { collection: 'boardHoists', id: hoist },
     at,
     text: `${name}: ${Math.round(hand_N)} N by hand ${handling}, ${Math.round(foretold_N)} N foretold${note === '' ? '' : `. ${note}`}`,
+  };
+}
+
+export function ballMeasured(
+  edit: Edit,
+  { trailer, at, scale_kg, arm_mm, beam_mm, told_kg, note }: Omit<BallWeighing, 'order'>,
+): Measured {
+  const { name } = edit.need('trailers', trailer, 'trailer');
+  const ball_kg = (scale_kg * beam_mm) / arm_mm;
+  return {
+    of: { collection: 'trailers', id: trailer },
+    at,
+    text: `${name}: ${ball_kg.toFixed(1)} kg on the ball by the scale, ${told_kg.toFixed(1)} kg by the table${note === '' ? '' : `. ${note}`}`,
   };
 }

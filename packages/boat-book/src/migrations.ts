@@ -35,7 +35,8 @@ const emptyOfVersion4 = {
   hoistForces: {},
 };
 
-const emptyOfVersion5 = {
+/** What came while version 5 was being written: a book of it that was kept before has none of them. */
+export const emptyOfVersion5 = {
   timers: {},
   photos: {},
   stowages: {},
@@ -46,6 +47,9 @@ const emptyOfVersion5 = {
   dueMeasures: {},
   seasonTicks: {},
   recipes: {},
+  trailers: {},
+  carried: {},
+  ballWeighings: {},
 };
 
 /** Version 1 is the first; there is nothing earlier to bring up. */
@@ -67,7 +71,7 @@ export const migrations: readonly Migration[] = [
   },
   {
     from: 4,
-    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right; photographs, papers, timers, what products’ own tins say, recipes of the keeper’s own, what falls due with the uses it hangs on, and the places things are kept in have a place in the book, and a store its amount, dates and price. What was written before stands as it was.',
+    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right; photographs, papers, timers, what products’ own tins say, recipes of the keeper’s own, what falls due with the uses it hangs on, the trailer with what stands on it, and the places things are kept in have a place in the book, and a store its amount, dates and price. What was written before stands as it was.',
     change: (book) => ({ ...emptyOfVersion5, ...book }),
   },
 ];

@@ -48,6 +48,7 @@ import type { RodeRecord } from './rode-records.ts';
 import type { StoreRecord, StoreUnit, Stowage, ToolRecord } from './store-records.ts';
 import type { TimerRecord } from './timer-records.ts';
 import type { TinRecord } from './tin-records.ts';
+import type { BallWeighing, CarriedRecord, MassBand, TrailerRecord } from './trailer-records.ts';
 
 /** A new record may bring its own id (so that others put in with it can name it); otherwise one is made. */
 type New<T> = T & { readonly id?: Id };
@@ -164,6 +165,18 @@ export interface OperationFieldsByName {
   readonly removeBoardHoist: One;
   readonly enterHoistForce: Omit<HoistForceRecord, 'order'>;
   readonly removeHoistForce: One;
+  readonly addTrailer: New<TrailerRecord>;
+  readonly changeTrailer: Changed<TrailerRecord>;
+  readonly removeTrailer: One;
+  readonly addCarried: New<CarriedRecord>;
+  readonly changeCarried: Changed<CarriedRecord>;
+  readonly removeCarried: One;
+  /** things moved or weighed anew, together; the mass of a board goes to its hoist too */
+  readonly changeLoad: {
+    readonly things: readonly { readonly carried: Id; readonly ahead_m?: number; readonly mass?: MassBand }[];
+  };
+  readonly enterBallWeighing: Omit<BallWeighing, 'order'>;
+  readonly removeBallWeighing: One;
   /** its blob is kept first: see `blobs-named.ts` */
   readonly keepPhoto: Omit<PhotoRecord, 'order'>;
   /** it is kept anew, under another id */
@@ -319,6 +332,8 @@ export type CollectionName =
   | 'masts'
   | 'rodes'
   | 'boardHoists'
+  | 'trailers'
+  | 'carried'
   | 'papers'
   | 'dues'
   | 'recipes'
@@ -336,6 +351,7 @@ export type CollectionName =
   | 'nightsAhead'
   | 'stayReadings'
   | 'hoistForces'
+  | 'ballWeighings'
   | 'uses'
   | 'dueMeasures'
   | 'seasonTicks'

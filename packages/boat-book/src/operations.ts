@@ -18,6 +18,7 @@ import { rodeOperations } from './rode-operations.ts';
 import { storeOperations } from './store-operations.ts';
 import { timerOperations } from './timer-operations.ts';
 import { tinOperations } from './tin-operations.ts';
+import { trailerOperations } from './trailer-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
@@ -38,4 +39,5 @@ export const operations: Operations = {
   ...paperOperations,
   ...dueOperations,
   ...recipeOperations,
+  ...trailerOperations,
 };

@@ -33,6 +33,7 @@ import type { RodeRecord } from './rode-records.ts';
 import type { StepTake, StoreRecord, Stowage, ToolRecord } from './store-records.ts';
 import type { TimerRecord } from './timer-records.ts';
 import type { MixSaid, TinRecord, WaitSaid } from './tin-records.ts';
+import type { BallWeighing, CarriedRecord, TrailerRecord } from './trailer-records.ts';
 
 export type Id = string;
 export type Day = string;
@@ -62,6 +63,8 @@ export interface Book {
   readonly masts: Readonly<Record<Id, MastRecord>>;
   readonly rodes: Readonly<Record<Id, RodeRecord>>;
   readonly boardHoists: Readonly<Record<Id, BoardHoistRecord>>;
+  readonly trailers: Readonly<Record<Id, TrailerRecord>>;
+  readonly carried: Readonly<Record<Id, CarriedRecord>>;
   readonly papers: Readonly<Record<Id, PaperRecord>>;
   readonly dues: Readonly<Record<Id, DueRecord>>;
   readonly recipes: Readonly<Record<Id, RecipeRecord>>;
@@ -80,6 +83,7 @@ export interface Book {
   readonly nightsAhead: Readonly<Record<Id, NightAheadRecord>>;
   readonly stayReadings: Readonly<Record<Id, StayReading>>;
   readonly hoistForces: Readonly<Record<Id, HoistForceRecord>>;
+  readonly ballWeighings: Readonly<Record<Id, BallWeighing>>;
   readonly timers: Readonly<Record<Id, TimerRecord>>;
   readonly uses: Readonly<Record<Id, UseRecord>>;
   readonly dueMeasures: Readonly<Record<Id, DueMeasure>>;

@@ -55,6 +55,12 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
   tools: (tool) => one('stowage', 'stowages', tool.stowage ?? null),
   boardHoists: (hoist) => one('zone', 'zones', hoist.zone),
   dues: (due) => [...one('zone', 'zones', due.zone), ...one('fitting', 'fittings', due.fitting)],
+  trailers: (trailer) => one('zone', 'zones', trailer.zone),
+  carried: (thing) => [
+    ...one('trailer', 'trailers', thing.trailer),
+    ...one('hoist', 'boardHoists', thing.hoist),
+    ...one('battery', 'batteries', thing.battery),
+  ],
   papers: (paper) => [...one('fitting', 'fittings', paper.fitting), ...one('job', 'jobs', paper.job)],
   jobs: (job) => [
     ...one('zone', 'zones', job.zone),

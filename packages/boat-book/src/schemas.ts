@@ -68,6 +68,8 @@ import type { TimerRecord } from './timer-records.ts';
 import { timerSchema } from './timer-schemas.ts';
 import type { TinRecord } from './tin-records.ts';
 import { tinSchema } from './tin-schemas.ts';
+import type { BallWeighing, CarriedRecord, TrailerRecord } from './trailer-records.ts';
+import { ballWeighingSchema, carriedSchema, trailerSchema } from './trailer-schemas.ts';
 
 const feature = z.enum(['water', 'mains', 'level', 'slope']);
 
@@ -320,6 +322,8 @@ export const recordSchemas = {
   masts: mastSchema,
   rodes: rodeSchema,
   boardHoists: boardHoistSchema,
+  trailers: trailerSchema,
+  carried: carriedSchema,
   papers: paperSchema,
   dues: dueSchema,
   recipes: recipeRecordSchema,
@@ -337,6 +341,7 @@ export const recordSchemas = {
   nightsAhead: nightAheadSchema,
   stayReadings: stayReadingSchema,
   hoistForces: hoistForceSchema,
+  ballWeighings: ballWeighingSchema,
   timers: timerSchema,
   uses: useSchema,
   dueMeasures: dueMeasureSchema,
@@ -399,6 +404,9 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof nightAheadSchema, NightAheadRecord>,
     Holds<typeof boardHoistSchema, BoardHoistRecord>,
     Holds<typeof hoistForceSchema, HoistForceRecord>,
+    Holds<typeof trailerSchema, TrailerRecord>,
+    Holds<typeof carriedSchema, CarriedRecord>,
+    Holds<typeof ballWeighingSchema, BallWeighing>,
     Holds<typeof dueSchema, DueRecord>,
     Holds<typeof useSchema, UseRecord>,
     Holds<typeof dueMeasureSchema, DueMeasure>,

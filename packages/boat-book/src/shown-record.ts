@@ -32,7 +32,7 @@ const stateRank: Readonly<Record<string, number>> = { done: 0, dropped: 1, open:
 /**
  * The answers in the order they are shown, the same on every device. First is what the book goes by until the keeper
  * chooses: what was done rather than what was not, a date rather than none, of two dates the earlier, of two lead
- * times the longer, and of two amounts the smaller, so that nobody counts on what was used.
+ * times the longer, of two amounts the smaller, so that nobody counts on what was used, and of two limits the lower.
  */
 export function inOrder(field: string, answers: readonly Json[]): readonly Json[] {
   const rank = (answer: Json): number => {
@@ -49,9 +49,22 @@ export function inOrder(field: string, answers: readonly Json[]): readonly Json[
     .map(({ answer }) => answer);
 }
 
+/** Of two amounts, and of two limits of a trailer’s papers, the smaller counts until the keeper chooses. */
+const smallerFirst: ReadonlySet<string> = new Set([
+  'amount',
+  'carBall_kg',
+  'barBall_kg',
+  'couplingBall_kg',
+  'gross_kg',
+  'axle_kg',
+  'train_kg',
+  'carKerb_kg',
+  'post_N',
+]);
+
 const longerFirst = (field: string, a: Json, b: Json): number => {
   if (typeof a !== 'number' || typeof b !== 'number') return 0;
-  return field === 'lead_days' ? b - a : field === 'amount' ? a - b : 0;
+  return field === 'lead_days' ? b - a : smallerFirst.has(field) ? a - b : 0;
 };
 
 /** The different answers that stand for a field, in order; those that the schema does not take are left aside. */

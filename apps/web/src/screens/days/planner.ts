@@ -75,6 +75,9 @@ function matterOf(book: Book): string {
     photos: _photos,
     timers: _timers,
     papers: _papers,
+    trailers: _trailers,
+    carried: _carried,
+    ballWeighings: _ball,
     ...matter
   } = loaded;
   return JSON.stringify(matter);
