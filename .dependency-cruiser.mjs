@@ -11,6 +11,7 @@ const may = {
   wiring: ['units', 'working'],
   trailer: ['units', 'working'],
   calendar: ['units'],
+  forecast: [],
   'fit-to-go': [],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
@@ -19,7 +20,7 @@ const may = {
   dues: ['units', 'working'],
   readings: ['units'],
   // boat-book takes the part shapes (types) that these define
-  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs', 'dues'],
+  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs', 'dues', 'forecast'],
   log: ['units', 'boat-book'],
   reckoning: [
     ...[
@@ -37,6 +38,7 @@ const may = {
       'dues',
       'readings',
       'calendar',
+      'forecast',
       'fit-to-go',
       'boat-book',
     ],

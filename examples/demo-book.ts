@@ -85,6 +85,7 @@ export function demoBook(today: Day): Book {
     uses: demoUses(dates),
     dueMeasures: demoDueMeasures(dates),
     seasonTicks: {},
+    forecasts: {},
     photos: {},
     plans: {},
     log: byContent(demoLog(dates)),

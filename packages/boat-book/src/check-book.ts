@@ -4,6 +4,7 @@ import { bookSchema } from './book-schema.ts';
 import { byOrder, firstRing, waitsOf } from './cycles.ts';
 import { danglingPlaces } from './dangling.ts';
 import { jobDayFault, weatherFault } from './day-operations.ts';
+import { forecastFault } from './forecast-operations.ts';
 import type { Refusal } from './operation-fields.ts';
 import { asGiven, faultsOf } from './plain-words.ts';
 import type { Book, Id, Job, JobDay, Step } from './records.ts';
@@ -121,6 +122,10 @@ function dayFaults(book: Book): BookFault[] {
         right: 'a place that is there',
       });
     }
+  }
+  for (const [id, forecast] of Object.entries(book.forecasts)) {
+    const fault = forecastFault(forecast);
+    if (fault !== null) faults.push({ ...fault, where: `forecast of ${forecast.taken} (${id}) › ${fault.where}` });
   }
   for (const [id, rig] of Object.entries(book.juryRigs)) {
     if (rig.trustedUntil < rig.made) {

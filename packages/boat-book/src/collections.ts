@@ -42,6 +42,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },
   jobDays: { part: 'work', kept: 'keyed', word: 'job day' },
   weather: { part: 'work', kept: 'fixed', word: 'weather entry' },
+  forecasts: { part: 'work', kept: 'fixed', word: 'forecast' },
   outings: { part: 'work', kept: 'keyed', word: 'outing' },
   stowages: { part: 'work', kept: 'keyed', word: 'stowage' },
   stores: { part: 'work', kept: 'keyed', word: 'store' },

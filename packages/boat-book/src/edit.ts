@@ -49,6 +49,7 @@ export function refuse(where: string, wrong: string, right: string): never {
 /** Collections of records that never change. */
 type FixedName =
   | 'weather'
+  | 'forecasts'
   | 'readings'
   | 'readingBlocks'
   | 'nightsAhead'

@@ -38,6 +38,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     juryRigs: {},
     jobDays: {},
     weather: {},
+    forecasts: {},
     outings: {},
     stowages: {},
     stores: {},

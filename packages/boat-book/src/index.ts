@@ -6,6 +6,7 @@ export type { RecordOf } from './collections.ts';
 export type { BookStates, KeyChange } from './documents.ts';
 export type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 export { assumedWeights, emptyBook } from './empty-book.ts';
+export type { ForecastRecord } from './forecast-records.ts';
 export type {
   BoardHoistRecord,
   HoistForceRecord,

@@ -46,6 +46,7 @@ export const emptyOfVersion5 = {
   uses: {},
   dueMeasures: {},
   seasonTicks: {},
+  forecasts: {},
   recipes: {},
   trailers: {},
   carried: {},

@@ -5,6 +5,7 @@
  * what is truly empty when nothing is said (a note, a list, "no date") may be left out.
  */
 import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
+import type { ForecastRecord } from './forecast-records.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { NewLogEntry } from './log-entry.ts';
@@ -282,6 +283,8 @@ export interface OperationFieldsByName {
   readonly changeJobDay: Changed<JobDay>;
   readonly removeJobDay: One;
   readonly enterWeather: { readonly entries: readonly Omit<WeatherEntry, 'entered' | 'order'>[] };
+  readonly keepForecast: Omit<ForecastRecord, 'taken' | 'order'>;
+  readonly goByForecast: { readonly place: Id; readonly date: Day };
   readonly addOuting: New<Outing>;
   readonly changeOuting: Changed<Outing>;
   readonly removeOuting: One;
@@ -342,6 +345,7 @@ export type CollectionName =
   | 'juryRigs'
   | 'jobDays'
   | 'weather'
+  | 'forecasts'
   | 'outings'
   | 'stowages'
   | 'stores'

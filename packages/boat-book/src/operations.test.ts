@@ -296,7 +296,7 @@ describe('the list', () => {
       Object.entries(operations)
         .filter(([, operation]) => !operation.undoes)
         .map(([name]) => name),
-    ).toEqual(['keepPlan', 'writeLog', 'keepNightAhead']);
+    ).toEqual(['keepPlan', 'writeLog', 'keepForecast', 'keepNightAhead']);
   });
 });
 

@@ -4,6 +4,7 @@ import { boatOperations } from './boat-operations.ts';
 import { dayOperations } from './day-operations.ts';
 import { dueOperations } from './due-operations.ts';
 import { finishOperations } from './finish-operations.ts';
+import { forecastOperations } from './forecast-operations.ts';
 import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
@@ -26,6 +27,7 @@ export const operations: Operations = {
   ...jobOperations,
   ...dayOperations,
   ...outingOperations,
+  ...forecastOperations,
   ...powerOperations,
   ...loadOperations,
   ...rigOperations,

@@ -12,6 +12,7 @@ import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
 import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
+import type { ForecastRecord } from './forecast-records.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { LogEntry } from './log-records.ts';
@@ -74,6 +75,7 @@ export interface Book {
   readonly juryRigs: Readonly<Record<Id, JuryRig>>;
   readonly jobDays: Readonly<Record<Id, JobDay>>;
   readonly weather: Readonly<Record<Id, WeatherEntry>>;
+  readonly forecasts: Readonly<Record<Id, ForecastRecord>>;
   readonly outings: Readonly<Record<Id, Outing>>;
   readonly stowages: Readonly<Record<Id, Stowage>>;
   readonly stores: Readonly<Record<Id, StoreRecord>>;

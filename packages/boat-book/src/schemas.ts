@@ -6,6 +6,8 @@ import type { Conditions } from '#sky';
 import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 import { dueMeasureSchema, dueSchema, seasonTickSchema, useSchema } from './due-schemas.ts';
 import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
+import type { ForecastRecord } from './forecast-records.ts';
+import { forecastSchema } from './forecast-schemas.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
 import { conditionsSchema, cureLawSchema, minutesSchema, stepMinutes } from './law-schemas.ts';
@@ -332,6 +334,7 @@ export const recordSchemas = {
   juryRigs: juryRigSchema,
   jobDays: jobDaySchema,
   weather: weatherSchema,
+  forecasts: forecastSchema,
   outings: outingSchema,
   stowages: stowageSchema,
   stores: storeSchema,
@@ -383,6 +386,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof juryRigSchema, JuryRig>,
     Holds<typeof jobDaySchema, JobDay>,
     Holds<typeof weatherSchema, WeatherEntry>,
+    Holds<typeof forecastSchema, ForecastRecord>,
     Holds<typeof outingSchema, Outing>,
     Holds<typeof stowageSchema, Stowage>,
     Holds<typeof storeSchema, StoreRecord>,

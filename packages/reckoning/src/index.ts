@@ -125,6 +125,7 @@ export {
 export { type TunedMinutes, tunedInWords, tunerOf } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
 export { waitCourseInWords } from './wait-told.ts';
+export { forecastHours, forecastOf, weatherInForce } from './weather/weather-in-force.ts';
 export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
 export { assumedWilling, liesAt, type WillingHours } from './window-hours.ts';
 export { type WindowWords, windowInWords } from './window-in-words.ts';

@@ -2,8 +2,8 @@ import type { Book, Id, WeatherEntry } from '#boat-book';
 import { addDays, daysBetween, instantAt, localAt } from '#units';
 import type { PlanHour } from '#workplan';
 import { cautiousClimate } from './cautious-climate.ts';
-import { inOrderKnown } from './in-order-known.ts';
 import type { DatedJobDay } from './job-days-ahead.ts';
+import { weatherInForce } from './weather/weather-in-force.ts';
 
 const msInHour = 3_600_000;
 
@@ -23,8 +23,8 @@ export function placeAt(days: readonly DatedJobDay[], atMs: number): DatedJobDay
 }
 
 /**
- * The weather of each hour from an instant on, where the boat then lies: the entry known last for that place, day
- * and clock hour, else the cautious climate value.
+ * The weather of each hour from an instant on, where the boat then lies: what was entered last for that place, day
+ * and clock hour, else the forecast, else the cautious climate value.
  *
  * In a zone whose clock is not whole hours from UTC, an hour of the plan takes the clock hour its middle falls in.
  *
@@ -79,11 +79,10 @@ export function planHours(book: Book, days: readonly DatedJobDay[], fromMs: numb
 
 const hourKey = (place: Id, day: string, hour: number) => `${place} ${day} ${hour}`;
 
-/** The entry in force for each place, day and clock hour: the one known last. */
+/** The entry in force for each place, day and clock hour. */
 function enteredHours(book: Book): Map<string, WeatherEntry> {
-  const inOrder = inOrderKnown(Object.values(book.weather));
   const hours = new Map<string, WeatherEntry>();
-  for (const entry of inOrder)
+  for (const entry of weatherInForce(book))
     for (let hour = entry.fromHour; hour < entry.toHour; hour++)
       hours.set(hourKey(entry.place, entry.date, hour), entry);
   return hours;

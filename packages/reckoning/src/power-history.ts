@@ -12,10 +12,10 @@ import {
 import type { ReadingColumns } from '#readings';
 import { daysBetween, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
-import { inOrderKnown } from './in-order-known.ts';
 import { airRead, firstSince, measuredFlows, type ReadBlocks, voltsRead } from './power-blocks.ts';
 import { aboardSpans } from './power-place.ts';
 import { panelFlowsOf } from './power-sun.ts';
+import { weatherInForce } from './weather/weather-in-force.ts';
 
 /** No further back than this: what was read before says little of the charge now. [days] */
 export const assumedLookBack_days = 21;
@@ -168,7 +168,7 @@ const assumedCautionTakenBack_C = 3;
 
 /** The air by what was read, what was entered of the weather, else the plain picture of the climate at 03:00 and 15:00. */
 function airOver(book: Book, battery: BatteryOfBook, place: PowerPlace, { start, end }: Span) {
-  const entries = inOrderKnown(Object.values(book.weather));
+  const entries = weatherInForce(book);
   const points: { at: number; air_C: number }[] = [];
   for (let at = Math.floor(start / day_ms) * day_ms; at <= end + day_ms / 2; at += day_ms / 2) {
     const local = localAt(at, place.zone);

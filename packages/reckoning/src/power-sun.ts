@@ -6,8 +6,8 @@ import { lightSpans } from '#sky';
 import { type Clouds, keptBand, type PanelCase, panelDay, panelFlows, type SolarDraws, sunDraws } from '#solar';
 import { addDays, instantAt, localAt, type Span } from '#units';
 import { cautiousClimate } from './cautious-climate.ts';
-import { inOrderKnown } from './in-order-known.ts';
 import type { BatteryOfBook } from './power-history.ts';
+import { weatherInForce } from './weather/weather-in-force.ts';
 
 const hour = 3_600_000;
 /** Assumed: the cautious climate is so much colder than the air mostly is. [°C] */
@@ -43,7 +43,7 @@ const assumedDaylight = { from: 8, to: 18 } as const;
  * fewer one of mostly cloud; hours without rain say nothing of the cloud, and the day is one of the season's.
  */
 export function cloudsInBook(book: Book): (day: string) => Clouds {
-  const entries = inOrderKnown(Object.values(book.weather));
+  const entries = weatherInForce(book);
   return (day) => {
     const ofDay = entries.filter(({ date }) => date === day);
     let entered = 0;

@@ -3,6 +3,7 @@ import type { Book, Clock, Day, Id, JobDay } from '#boat-book';
 import { addDays, clockOfMinute, instantAt, localAt, minuteOfClock } from '#units';
 import { datedJobDays } from './job-days-ahead.ts';
 import { placeAt } from './plan-hours.ts';
+import { weatherInForce } from './weather/weather-in-force.ts';
 
 /** Between which clock times a keeper is taken to be willing to work, on any day, until said otherwise. Our assumption. */
 export const assumedWilling: WillingHours = { from: '08:00', to: '20:00' };
@@ -104,7 +105,7 @@ export function weatherKnownTo(book: Book, place: Id, today: Day): { readonly da
 /** Clock hours whose weather is in the book, by date from today on. */
 function knownHours(book: Book, place: Id, today: Day): Map<Day, Set<number>> {
   const known = new Map<Day, Set<number>>();
-  for (const entry of Object.values(book.weather)) {
+  for (const entry of weatherInForce(book)) {
     if (entry.place !== place || entry.date < today) continue;
     const hours = known.get(entry.date) ?? new Set();
     for (let hour = entry.fromHour; hour < entry.toHour; hour++) hours.add(hour);

@@ -2,6 +2,7 @@
 import type { Book, Follow, Id, MixRecord, Step } from '#boat-book';
 import { potLife_min } from '#materials';
 import { lawOfWait, potLifeOfMix, type TinOfBook } from './product-tin.ts';
+import { weatherInForce } from './weather/weather-in-force.ts';
 
 /**
  * The book with the tins' own figures in place of ours, for the planner; the book itself where no tin is in it. What is
@@ -41,7 +42,7 @@ function windowOfTin(follow: Follow, book: Book, byWait: ReadonlyMap<string, Tin
 
 function mixesOfTins(book: Book): Book['mixes'] {
   const days = new Set(Object.values(book.jobDays).map(({ date }) => date));
-  const known = Object.values(book.weather).filter(({ date }) => days.has(date));
+  const known = weatherInForce(book).filter(({ date }) => days.has(date));
   const mixes: Record<Id, MixRecord> = {};
   for (const [id, mix] of Object.entries(book.mixes)) {
     const stores = Object.values(book.steps).flatMap((step) => (step.mix === id ? step.stores : []));

@@ -23,6 +23,7 @@ export interface BookNews extends BookState {
 const orderOf = (record: unknown): number => (record as { readonly order?: number }).order ?? 0;
 const fixed: readonly CollectionName[] = [
   'weather',
+  'forecasts',
   'readings',
   'readingBlocks',
   'nightsAhead',

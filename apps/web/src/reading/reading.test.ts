@@ -95,6 +95,7 @@ const book = (part: Partial<Book>): Book => ({
   uses: {},
   dueMeasures: {},
   seasonTicks: {},
+  forecasts: {},
   photos: {},
   plans: {},
   log: {},

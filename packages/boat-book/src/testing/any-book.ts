@@ -509,6 +509,21 @@ export const anyBook: fc.Arbitrary<Book> = fc
         }),
       ),
       dueMeasures: fixed(fc.record({ due: id, on: day, value: number(0, 99), entered: at, note: text })),
+      forecasts: fixed(
+        fc.record({
+          place: id,
+          source: title,
+          askedLatitude_deg: number(-90, 90),
+          askedLongitude_deg: number(-180, 180),
+          from: fc.constantFrom('2026-05-01T00:00:00Z', '2026-11-26T13:00:00Z'),
+          rain_mm: fc.tuple(number(0, 300)),
+          rainOdds_pct: fc.tuple(nullable(fc.integer({ min: 0, max: 100 }))),
+          wind_kn: fc.tuple(number(0, 120)),
+          air_C: fc.tuple(number(-60, 60)),
+          humidity_pct: fc.tuple(number(1, 100)),
+          taken: at,
+        }),
+      ),
       seasonTicks: fixed(
         fc.record({
           list: fc.constantFrom('lay-up' as const, 'fit-out' as const),

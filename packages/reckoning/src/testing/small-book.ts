@@ -71,6 +71,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     uses: {},
     dueMeasures: {},
     seasonTicks: {},
+    forecasts: {},
     photos: {},
     plans: {},
     log: {},
