@@ -12,6 +12,7 @@ const may = {
   trailer: ['units', 'working'],
   calendar: ['units'],
   forecast: [],
+  morning: [],
   'fit-to-go': [],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
@@ -20,7 +21,20 @@ const may = {
   dues: ['units', 'working'],
   readings: ['units'],
   // boat-book takes the part shapes (types) that these define
-  'boat-book': ['units', 'sky', 'materials', 'loads', 'battery', 'solar', 'wiring', 'workplan', 'jobs', 'dues', 'forecast'],
+  'boat-book': [
+    'units',
+    'sky',
+    'materials',
+    'loads',
+    'battery',
+    'solar',
+    'wiring',
+    'workplan',
+    'jobs',
+    'dues',
+    'forecast',
+    'morning',
+  ],
   log: ['units', 'boat-book'],
   reckoning: [
     ...[
@@ -39,6 +53,7 @@ const may = {
       'readings',
       'calendar',
       'forecast',
+      'morning',
       'fit-to-go',
       'boat-book',
     ],

@@ -70,6 +70,8 @@ export function demoBook(today: Day): Book {
     jobDays: demoJobDays(dates),
     weather: byContent(demoWeather(dates)),
     outings: demoOutings(dates),
+    morningLines: {},
+    morningTicks: {},
     stowages: demoStowages,
     stores: demoStores(dates.day),
     readings: demoReadings(dates),

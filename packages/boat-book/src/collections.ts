@@ -44,6 +44,8 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   weather: { part: 'work', kept: 'fixed', word: 'weather entry' },
   forecasts: { part: 'work', kept: 'fixed', word: 'forecast' },
   outings: { part: 'work', kept: 'keyed', word: 'outing' },
+  morningLines: { part: 'work', kept: 'keyed', word: 'line of a morning list' },
+  morningTicks: { part: 'work', kept: 'fixed', word: 'tick of a morning list' },
   stowages: { part: 'work', kept: 'keyed', word: 'stowage' },
   stores: { part: 'work', kept: 'keyed', word: 'store' },
   readings: { part: 'work', kept: 'fixed', word: 'reading' },
@@ -79,4 +81,5 @@ export const quietFields: Readonly<Partial<Record<CollectionName, readonly strin
   zones: ['words', 'room', 'near', 'along', 'up'],
   jobs: ['said'],
   steps: ['order'],
+  morningLines: ['place', 'setAside'],
 };

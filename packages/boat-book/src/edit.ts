@@ -58,6 +58,7 @@ type FixedName =
   | 'uses'
   | 'dueMeasures'
   | 'seasonTicks'
+  | 'morningTicks'
   | 'stayReadings'
   | 'photos'
   | 'plans'

@@ -40,6 +40,8 @@ export function emptyBook(id: Id, boat: Boat): Book {
     weather: {},
     forecasts: {},
     outings: {},
+    morningLines: {},
+    morningTicks: {},
     stowages: {},
     stores: {},
     readings: {},

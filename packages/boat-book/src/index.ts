@@ -18,6 +18,7 @@ export type {
 export type { LoadCaseRecord, LoadPathRecord, PathPartRecord } from './load-records.ts';
 export { standingLog } from './log-entry.ts';
 export type { Cost, LogEntry, LoggedWith, LogKind } from './log-records.ts';
+export type { MorningLineRecord, MorningTick } from './morning-records.ts';
 export {
   type BookSurroundings,
   beginBook,

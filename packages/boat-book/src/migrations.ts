@@ -47,6 +47,8 @@ export const emptyOfVersion5 = {
   dueMeasures: {},
   seasonTicks: {},
   forecasts: {},
+  morningLines: {},
+  morningTicks: {},
   recipes: {},
   trailers: {},
   carried: {},
@@ -72,7 +74,7 @@ export const migrations: readonly Migration[] = [
   },
   {
     from: 4,
-    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right; photographs, papers, timers, what products’ own tins say, recipes of the keeper’s own, what falls due with the uses it hangs on, the trailer with what stands on it, and the places things are kept in have a place in the book, and a store its amount, dates and price. What was written before stands as it was.',
+    does: 'the log can say to which fitting a thing was done, with what, what it cost, and which entry it puts right; photographs, papers, timers, what products’ own tins say, recipes of the keeper’s own, what falls due with the uses it hangs on, the morning lists of an outing, the trailer with what stands on it, and the places things are kept in have a place in the book, and a store its amount, dates and price. What was written before stands as it was.',
     change: (book) => ({ ...emptyOfVersion5, ...book }),
   },
 ];

@@ -287,8 +287,8 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
 
 /** `: ‘Rebed the shroud plate’`, where an operation was about one record that has a name. */
 function nameOfChange(edit: Edit): string {
-  // what is taken out, before what had to let go of it
-  const first = edit.changes.find(({ kind }) => kind === 'remove') ?? edit.changes[0];
+  // what is taken out, rather than what had to let go of it first
+  const first = edit.changes.filter(({ kind }) => kind === 'remove').at(-1) ?? edit.changes[0];
   if (first === undefined) return '';
   const record = first.kind === 'remove' || first.kind === 'put' ? first.record : edit.find(first.collection, first.id);
   const { title, name, date } = (record ?? {}) as { title?: string; name?: string; date?: string };

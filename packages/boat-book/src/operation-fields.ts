@@ -10,6 +10,7 @@ import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { NewLogEntry } from './log-entry.ts';
 import type { Cost } from './log-records.ts';
+import type { MorningLineRecord, MorningTick } from './morning-records.ts';
 import type { PaperRecord } from './paper-records.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import type {
@@ -288,6 +289,26 @@ export interface OperationFieldsByName {
   readonly addOuting: New<Outing>;
   readonly changeOuting: Changed<Outing>;
   readonly removeOuting: One;
+  /** a line of the keeper's own: where it stands is said, or it stands at the end */
+  readonly addMorningLine: Pick<MorningLineRecord, 'list' | 'outing' | 'place'> & { readonly text: string };
+  /** what is left out stays as it is; `of` names the line, of the house or (by its own id) of the keeper */
+  readonly changeMorningLines: {
+    readonly list: MorningLineRecord['list'];
+    readonly outing: Id | null;
+    readonly lines: readonly ({ readonly of: string } & Partial<
+      Pick<MorningLineRecord, 'text' | 'out' | 'place' | 'setAside'>
+    >)[];
+  };
+  readonly tickMorningLine: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'> & { readonly line: string };
+  readonly untickMorningLine: One;
+  /** a line that is not right: the job of it, and where it is mended for now, the jury rig that stands in for that */
+  readonly failMorningLine: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'> & {
+    readonly line: string;
+    readonly job: NewJob;
+    readonly juryRig: Omit<OperationFieldsByName['addJuryRig'], 'id' | 'job'> | null;
+  };
+  /** `text`: what was ticked, when, and what was left, for the log */
+  readonly finishMorningList: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'>;
   readonly addStowage: New<Stowage>;
   readonly changeStowage: Changed<Stowage>;
   readonly removeStowage: One;
@@ -347,6 +368,8 @@ export type CollectionName =
   | 'weather'
   | 'forecasts'
   | 'outings'
+  | 'morningLines'
+  | 'morningTicks'
   | 'stowages'
   | 'stores'
   | 'readings'

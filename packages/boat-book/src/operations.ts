@@ -8,6 +8,7 @@ import { forecastOperations } from './forecast-operations.ts';
 import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
 import { loadOperations } from './load-operations.ts';
+import { morningOperations } from './morning-operations.ts';
 import type { Operations } from './operation.ts';
 import { outingOperations } from './outing-operations.ts';
 import { paperOperations } from './paper-operations.ts';
@@ -28,6 +29,7 @@ export const operations: Operations = {
   ...dayOperations,
   ...outingOperations,
   ...forecastOperations,
+  ...morningOperations,
   ...powerOperations,
   ...loadOperations,
   ...rigOperations,

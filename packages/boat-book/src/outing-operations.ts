@@ -32,6 +32,9 @@ export const outingOperations = {
     run({ id: outing }: OperationFields<'removeOuting'>, edit) {
       for (const [jobId, job] of [...edit.all('jobs')])
         if (job.outing === outing) edit.set('jobs', jobId, { outing: null });
+      // what was changed of its lists goes with it; what was ticked stays in the log
+      for (const [line, { outing: of }] of [...edit.all('morningLines')])
+        if (of === outing) edit.remove('morningLines', line);
       edit.remove('outings', outing);
       return null;
     },

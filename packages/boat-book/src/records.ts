@@ -16,6 +16,7 @@ import type { ForecastRecord } from './forecast-records.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { LogEntry } from './log-records.ts';
+import type { MorningLineRecord, MorningTick } from './morning-records.ts';
 import type { PaperRecord } from './paper-records.ts';
 import type { PhotoRecord } from './photo-records.ts';
 import type {
@@ -77,6 +78,8 @@ export interface Book {
   readonly weather: Readonly<Record<Id, WeatherEntry>>;
   readonly forecasts: Readonly<Record<Id, ForecastRecord>>;
   readonly outings: Readonly<Record<Id, Outing>>;
+  readonly morningLines: Readonly<Record<Id, MorningLineRecord>>;
+  readonly morningTicks: Readonly<Record<Id, MorningTick>>;
   readonly stowages: Readonly<Record<Id, Stowage>>;
   readonly stores: Readonly<Record<Id, StoreRecord>>;
   readonly readings: Readonly<Record<Id, ReadingRecord>>;

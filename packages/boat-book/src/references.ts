@@ -92,6 +92,7 @@ const namedBy: { readonly [C in CollectionName]?: (record: RecordOf<C>) => Refer
       ...(follow.wait === null ? {} : { within: follow.wait }),
     })),
   ],
+  morningLines: (line) => one('outing', 'outings', line.outing),
   juryRigs: (rig) => [...one('job', 'jobs', rig.job), ...one('zone', 'zones', rig.zone)],
   jobDays: (jobDay) => [
     ...one('place', 'places', jobDay.place),

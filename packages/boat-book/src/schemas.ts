@@ -15,6 +15,8 @@ import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
 import type { LogEntry } from './log-records.ts';
 import { currency, logSchema } from './log-schemas.ts';
+import type { MorningLineRecord, MorningTick } from './morning-records.ts';
+import { morningLineSchema, morningTickSchema } from './morning-schemas.ts';
 import type { PaperRecord } from './paper-records.ts';
 import { paperSchema } from './paper-schemas.ts';
 import type { PhotoRecord } from './photo-records.ts';
@@ -336,6 +338,8 @@ export const recordSchemas = {
   weather: weatherSchema,
   forecasts: forecastSchema,
   outings: outingSchema,
+  morningLines: morningLineSchema,
+  morningTicks: morningTickSchema,
   stowages: stowageSchema,
   stores: storeSchema,
   readings: readingSchema,
@@ -388,6 +392,8 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof weatherSchema, WeatherEntry>,
     Holds<typeof forecastSchema, ForecastRecord>,
     Holds<typeof outingSchema, Outing>,
+    Holds<typeof morningLineSchema, MorningLineRecord>,
+    Holds<typeof morningTickSchema, MorningTick>,
     Holds<typeof stowageSchema, Stowage>,
     Holds<typeof storeSchema, StoreRecord>,
     Holds<typeof stepTakeSchema, StepTake>,

@@ -78,6 +78,8 @@ const book = (part: Partial<Book>): Book => ({
   jobDays: {},
   weather: {},
   outings: {},
+  morningLines: {},
+  morningTicks: {},
   stowages: {},
   stores: {},
   readings: {},

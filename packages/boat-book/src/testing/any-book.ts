@@ -533,6 +533,30 @@ export const anyBook: fc.Arbitrary<Book> = fc
           who: text,
         }),
       ),
+      morningLines: keyed(
+        fc.record({
+          list: fc.constantFrom('rig' as const, 'tow' as const),
+          outing: oneOf(Object.keys(base.outings)),
+          of: nullable(id),
+          text: nullable(title),
+          out: nullable(fc.boolean()),
+          place: nullable(number(-1000, 1000)),
+          setAside: fc.array(fc.record({ before: id, after: id, reason: title }), { maxLength: 2 }),
+        }),
+      ),
+      morningTicks: fixed(
+        fc.record({
+          outing: id,
+          list: fc.constantFrom('launch' as const, 'pack' as const),
+          round: fc.integer({ min: 1, max: 3 }),
+          line: nullable(id),
+          text,
+          came: fc.constantFrom('good' as const, 'failed' as const, 'list done' as const),
+          job: nullable(id),
+          at,
+          who: text,
+        }),
+      ),
       papers: keyed(
         fc.record({
           title,

@@ -54,6 +54,8 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     jobDays: {},
     weather: {},
     outings: {},
+    morningLines: {},
+    morningTicks: {},
     stowages: {},
     stores: {},
     readings: {},
