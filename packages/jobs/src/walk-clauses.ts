@@ -182,6 +182,15 @@ function linesOf(plain: string): Line[] {
 const lengthTold =
   /(?<![a-zß-ɏ])(?:minutes?|mins?|hours?(?: and a (?:half|quarter))?)(?: (?:or so|tops|max|maybe|i think|i'd say|i reckon|job|each|at most|ish))* (?!(?:and|to|or|of|for|with|if|in|on|at|a|an|each|plus|job|work|when|because|ago|later|before|by|tops|max|maybe|i|it|that|which|but|no|so|do|dry|mast|more|less|away|from|till|until|per)(?![a-zß-ɏ]))/g;
 
+/** In talk without stops: what begins a clause of its own, but not after words that lead to it. */
+const runOpeners =
+  /(?<=[a-zß-ɏ0-9%] )(?:so (?!that|far|much|many|long|big|small|it (?:doesn't|won't|can't)|as|on|what|be)(?=[a-zß-ɏ])|(?:i|we)(?:'ve|'ll|'m|'d| have| had| did| put| got| gave| tied| wrapped| changed| poked| left| scraped| called| think| reckon| need| must| should| want)(?![a-zß-ɏ])|(?:what else|let me|i'll just)(?![a-zß-ɏ]))/g;
+const relative = new Set(
+  'that which what when if because as where who how why than whatever ones thing things time last whenever until so or but well yes no oh'.split(
+    ' ',
+  ),
+);
+
 /** Where a stretch without stops goes on to the next thing. */
 function softParts(plain: string, from: number, to: number): { start: number; end: number; afresh: boolean }[] {
   const words = plain.slice(from, to);
@@ -190,10 +199,17 @@ function softParts(plain: string, from: number, to: number): { start: number; en
   const afresh = new Set<number>();
   const runsOn = words.split(' ').length > 30;
   for (const match of words.matchAll(openers)) cuts.add(match.index);
-  if (runsOn) for (const match of words.matchAll(lengthTold)) cuts.add(match.index + match[0].length);
+  if (runsOn) {
+    for (const match of words.matchAll(lengthTold)) cuts.add(match.index + match[0].length);
+    for (const match of words.matchAll(runOpeners)) {
+      const before = /([a-zß-ɏ'-]+) $/.exec(words.slice(0, match.index))?.[1];
+      if (before !== undefined && !holdsOn.has(before) && !leadsOn.test(before) && !relative.has(before))
+        cuts.add(match.index);
+    }
+  }
   for (const thing of words.matchAll(thingPattern)) {
     if (!predicateAfter(words, thing.index + thing[0].length)) continue;
-    const start = subjectStart(words, thing.index);
+    const start = subjectStart(words, thing.index, runsOn);
     if (start !== null) {
       cuts.add(start);
       afresh.add(start);
@@ -224,7 +240,7 @@ function beginsAfresh(words: string): boolean {
 }
 
 const leadsOn =
-  /^(?:just|must|should|please|could|would|can|will|better|let's|lets|i'll|we'll|it'll|that'll|then|so|ll|i|we|you|they|he|she|it|i'd|i've|we've|always|never|don't|dont|really|also|only|might|may|and|wants|needs|need|want|did|do)$/;
+  /^(?:just|must|should|please|could|would|can|will|better|let's|lets|i'll|we'll|it'll|that'll|then|so|ll|i|we|you|they|he|she|it|i'd|i've|we've|always|never|don't|dont|really|also|only|might|may|and|wants|needs|need|want|did|do|can't|cannot|couldn't|won't|wouldn't|shan't|shall|not)$/;
 
 function predicateAfter(words: string, at: number): boolean {
   const rest = words.slice(at);
@@ -234,7 +250,7 @@ function predicateAfter(words: string, at: number): boolean {
 }
 
 /** Where the words that go with a thing begin, if it can be what a new clause is about; null where it cannot. */
-function subjectStart(words: string, thing: number): number | null {
+function subjectStart(words: string, thing: number, runsOn: boolean): number | null {
   let start = thing;
   let determined = false;
   let chain = 0;
@@ -242,14 +258,16 @@ function subjectStart(words: string, thing: number): number | null {
     const match = /([a-zß-ɏ'-]+) +$/.exec(words.slice(0, start));
     if (!match) break;
     const word = match[1]!;
-    const named = /(?:^| )(?:the|a|an|my|her|its) $/.test(words.slice(0, start - match[0].length));
+    const named =
+      !/^(?:hour|minute|bit|day|lot)s?$/.test(word) &&
+      /(?:^| )(?:the|a|an|my|her|its) $/.test(words.slice(0, start - match[0].length));
     if (determined ? !beforeThem.has(word) : !modifiers.has(word) && !isThing(word) && !named) break;
     determined ||= determiners.has(word);
     chain += isThing(word) ? 1 : 0;
     start -= match[0].length;
   }
   const before = /([a-zß-ɏ0-9'%-]+) +$/.exec(words.slice(0, start))?.[1];
-  if (before === undefined || !(determined || chain > 0)) return null;
+  if (before === undefined || !(determined || chain > 0 || (runsOn && !leadsOn.test(before)))) return null;
   if (before === 'and' || before === 'then' || before === 'but') return start - (before.length + 1);
   return holdsOn.has(before) ? null : start;
 }

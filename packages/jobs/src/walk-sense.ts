@@ -8,6 +8,7 @@ import { defectPattern, finePattern, partPattern, thingPattern } from './trade-w
 import { notSo, stillNeeds, tellsOfDoing } from './walk-doing.ts';
 import {
   beforeIf,
+  isAdvised,
   isDone,
   isDoneBy,
   isHearsay,
@@ -38,6 +39,8 @@ export interface Sense {
   readonly putRight: boolean;
   /** a question, what would be, what others think or do */
   readonly hearsay: boolean;
+  /** another says that something is to be done */
+  readonly advised: boolean;
   readonly temporary: boolean;
   /** says of what was spoken of before: it, they, that, new one */
   readonly pronoun: boolean;
@@ -88,16 +91,23 @@ function wontDo(words: string): boolean {
   });
 }
 
+/** 'I can't get the lid off' */
+const cantGet =
+  /(?<![a-zß-ɏ])(?:can't|cannot|couldn't|could not|can not) (?:get|make|pull|push|prise) (?:it|them|the|her|either|any|my|that)(?: [a-zß-ɏ'-]+){0,4}? (?:off|out|open|shut|to|up|down|in|undone|apart|free|loose|go|work|move)(?![a-zß-ɏ])/;
+
 /** Defects that are none of a thing by themselves. */
 const figure =
   /^(?:bad(?:ly)?|poor(?:ly)?|slow|hot|warm|dull|tired|finished|done|lost|gone|dead|flat|dry|soft|shot|shining|showing|missing|trouble)$/;
 
-export function senseOf(words: string, { asked = false }: { readonly asked?: boolean } = {}): Sense {
+export function senseOf(
+  words: string,
+  { asked = false, opens = true }: { readonly asked?: boolean; readonly opens?: boolean } = {},
+): Sense {
   const things = setUpAlone.test(words)
     ? []
     : [...words.matchAll(thingPattern)].filter(({ index, 0: thing }) => !isSpeed(words, index, thing));
   const subject = things.length > 0 && /^(?:[a-zß-ɏ'-]+ ){0,3}$/.test(words.slice(0, things[0]!.index));
-  const question = isQuestion(words, asked);
+  const question = isQuestion(words, asked, opens);
   const elsewhere = isOfElsewhere(words) && (things.length === 0 || notHers.test(words));
   const about =
     things.length > 0 ||
@@ -132,7 +142,7 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
       ),
   );
   const defect =
-    (defects.length > 0 || (about && !question && wontDo(words))) &&
+    (defects.length > 0 || (about && !question && wontDo(words)) || (!question && cantGet.test(words))) &&
     !/^(?:it|that|this) (?:was|is|'s) only (?:the|a) /.test(words) &&
     !/^if /.test(words) &&
     !question &&
@@ -141,6 +151,7 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
   const hearsay = question || isHearsay(words);
   const text = lineText(words);
   // 'dry it out', 'a dry spell': what is to be, not what is well
+  const tells = () => !lawOfAll.test(words) && tellsOfDoing(beforeIf(words), things);
   const fine = words.replace(dryToBe, ' ').search(finePattern) >= 0;
   return {
     things: things.map(([thing]) => thing.replace(/(?:(?<=ch|sh|x|ss)es|(?<=..)(?<!s)s)$/, '')),
@@ -151,6 +162,7 @@ export function senseOf(words: string, { asked = false }: { readonly asked?: boo
       !hearsay &&
       !lawOfAll.test(words) &&
       (isDoneBy(words) ? stillNeeds(words) : tellsOfDoing(beforeIf(words), things)),
+    advised: !question && isAdvised(words) && tells(),
     fine,
     leftBe: isWavedAside(words),
     done,

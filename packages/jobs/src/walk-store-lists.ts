@@ -10,7 +10,7 @@ export interface StoreList {
 }
 
 export const doneHeading =
-  /^(?:done|done already|finished|completed|already done|done so far|what (?:i've|i have|we've) done)$/;
+  /^(?:done|done already|finished|completed|already done|done so far|what (?:i've|i have|we've) done|not (?:this time|now|this year|this season|to do)|some ?day|one day|(?:for )?(?:another|next) (?:year|season|winter)|(?:wish ?list|dreams))$/;
 
 /** A list goes on in its sentence, and line by line where it stands alone at the head of lines. */
 export function stillListed(list: StoreList, clause: TellingClause, last: TellingClause | undefined): boolean {

@@ -16,7 +16,7 @@ const keptAt =
 const needful =
   '(?:(?:consumables|materials|parts|stores|supplies|bits|things|stuff|items|tools|chandlery|chandler)(?: and [a-zß-ɏ]+)?)';
 const getHead = new RegExp(
-  `^(?:${needful} )?(?:(?:(?:i |we |you )?(?:still )?(?:need|want|have|must|got)(?: to)? )?(?:buy|get|order|pick up)|to (?:buy|get|order|pick up|find)|purchases?|required|needed|wanted|shopping(?: list)?|buy|get|order|need to (?:buy|get)|(?:on |for )?(?:the )?(?:shopping|buying) list)$|^(?:shopping|chandlery|chandler(?:'s)?|${needful} (?:to get|to buy|needed|required|wanted))$`,
+  `^(?:${needful} )?(?:(?:(?:i |we |you )?(?:still )?(?:need|want|have|must|got)(?: to)? )?(?:still |also |just )?(?:buy|get|order|pick up)|(?:i|we)(?: still| also| just)? (?:need|want|must (?:buy|get|have))(?: still| also| yet| now)?|to (?:buy|get|order|pick up|find)|purchases?|required|needed|wanted|shopping(?: list)?|buy|get|order|need to (?:buy|get)|(?:on |for )?(?:the )?(?:shopping|buying) list)$|^(?:shopping|chandlery|chandler(?:'s)?|${needful} (?:to get|to buy|needed|required|wanted))$`,
   '',
 );
 const haveHead =

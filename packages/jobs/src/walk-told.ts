@@ -17,7 +17,7 @@ const activePast = new RegExp(
 const told =
   /(?<![a-zß-ɏ])(?:(?:i|we|he|she|they|you|who)(?:'ve| have|'d| had| has)? (?:already |just |also |only |then |both |all |even |finally )?(?:[a-zß-ɏ]{2,}ed|did|done|put|got(?! (?:to|a|an|no) )|took|bought|sent|went|made|found|had(?! to| better)|gave|swapped|cut|left|told|said|saw|came|fitted)(?![a-zß-ɏ])|(?:was|were|been) (?:already |all |just |only )?[a-zß-ɏ]{2,}(?:ed|t|ne|wn)(?: up| out| down)?(?![a-zß-ɏ])|already (?:done|sorted|fixed|fitted|in)(?![a-zß-ɏ])|(?:done|fixed|sorted|finished|replaced|renewed|greased|serviced|cleaned|painted|changed|tested|checked|examined|lubricated|cured|mended|repacked|overhauled)(?: (?:it|them|that))?(?: (?:last|in|on|this|already|yesterday|earlier|now|today|a (?:week|month|year)|both|all|\d)(?![a-zß-ɏ])|$| (?:january|february|march|april|may|june|july|august|september|october|november|december|easter|christmas))|did (?:it|them|that|those|the)(?![a-zß-ɏ])|all back together|cross (?:it|that|them|those) off|(?:is|are|was|were|been|'s) (?:now )?(?:sorted|mended|fixed|done|dealt with|finished)(?![a-zß-ɏ]))/;
 const longAgo =
-  /(?<![a-zß-ɏ])(?:last (?:week|month|year|season|winter|spring|summer|autumn|back end)(?![a-zß-ɏ])|since (?:i|we|the) )/;
+  /(?<![a-zß-ɏ])(?:last (?:week|month|year|season|winter|spring|summer|autumn|back end)(?![a-zß-ɏ])|since (?:i|we|the) |(?:years|long|ages|a year|seasons) ago|once upon|(?:back )?in (?:19|20)\d\d|when i (?:got|bought|was|had)|the year (?:of|we|i)|in the old days)/;
 
 /** Something was done by somebody; what is to be done must be said in so many words beside it. */
 export const isDoneBy = (words: string): boolean => told.test(words) || didTo.test(words) || activePast.test(words);
@@ -46,16 +46,28 @@ export const beforeIf = (words: string): string =>
   words.replace(/(?:^|(?<=[ ,]))(?:if (?!left|need|poss|time)|whether ).*$/, '');
 
 /** It would be, or another thinks or will do it: no word of what is to be done. */
-export const isHearsay = (words: string): boolean => perhaps.test(words) || others.test(words) || someone.test(words);
+export const isHearsay = (words: string): boolean => perhaps.test(words) || isAdvice(words);
+
+/** What others say, think or will do. */
+export const isAdvice = (words: string): boolean => others.test(words) || someone.test(words);
+
+/** 'he says it needs a bush': advice, and not what another will do himself. */
+export const isAdvised = (words: string): boolean =>
+  isAdvice(words) &&
+  /(?<![a-zß-ɏ])(?:says?|said|reckons?|thinks?|told|suggest(?:s|ed)|recommends?|advised|believes?|swears?)(?![a-zß-ɏ])/.test(
+    words,
+  );
 
 const asks =
-  /^(?:and |but |so |well |now |oh |er )*(?:(?:did|does|is|are|was|were|has|have|had|can|could|would|will|should|shall|isn't|aren't|won't|wasn't|shan't|do) (?:i|we|you|she|he|it|they|that|this|there|anyone|anybody|those|these|one)(?![a-zß-ɏ])|(?:why|who|whose|what|when|where|how)(?:'s|'d|'ll)? (?!else|i (?:need|want|did)|needs|wants|is wrong|a |about)|(?:you |do you )?remember (?:the|that|when|we|how)(?![a-zß-ɏ]))/;
+  /^(?:and |but |so |well |now |oh |er )*(?:(?:did|does|is|are|was|were|has|have|had|can|could|would|will|should|shall|isn't|aren't|won't|wasn't|shan't|do) (?:i|we|you|she|he|it|they|that|this|there|anyone|anybody|those|these|one)(?![a-zß-ɏ])|(?:why|who|whose|what|when|where|how)(?:'s|'d|'ll)? (?!else|(?:i|it|she|that) (?:need|want|did)s?|needs|wants|is wrong|a |about)|(?:you |do you )?remember (?:the|that|when|we|how)(?![a-zß-ɏ]))/;
 
-/** A question, whether it has its mark or not. */
-export const isQuestion = (words: string, asked: boolean): boolean => asks.test(words) || (asked && words.length > 0);
+/** A question, whether it has its mark or not. Within a sentence 'where the varnish has lifted' asks nothing. */
+export const isQuestion = (words: string, asked: boolean, opens = true): boolean =>
+  (asks.test(words) && (opens || !/^(?:and |but |so )?(?:where|when|who|whose|what|how|why|as)/.test(words))) ||
+  (asked && words.length > 0);
 
 const wave =
-  /(?<![a-zß-ɏ])(?:(?:renew|replace|review|do) (?:it |them )?(?:next|another) (?:season|year|winter|time)|(?:he|she|they)(?:'ll| will| is going to| are going to|'s going to|'re going to)(?: [a-zß-ɏ]+)? (?:do|fix|sort|mend|make|sew|see to|look at|bring|finish) (?:it|that|them|those)|^(?:watch|monitor|observe|note only|noted)(?= *$)|leave (?:it|that|them|this|well|those|him|her)(?: alone| be| for now| as| at that| well alone| to)?(?= *$| till| until| as| alone| be)|leave (?:well )?alone|leave the [a-zß-ɏ]+ (?:till|until|as it|for another)|left (?:well )?alone|liv(?:e|ing) with|(?:can|could) (?:wait|stay|bide)|(?:will|'ll) (?:wait|keep(?= *$| till| until)|last(?= (?:another|the|for|till|until|a|us|me|years))|do another|see (?:me|us|her) out)|has(?:n't| not) (?:moved|changed|got (?:any )?worse)|sound enough|no complaints?|not worth|good for another|no (?:further )?(?:work|action)|no need|not needed|not required|don't bother|can't be bothered|happy with|not (?:this|until next) (?:year|season|time|winter)|(?:don't|do not|doesn't|couldn't|could not) (?:really )?(?:care|mind|matter|bother me|give a)|not (?:bothered|fussed|worried|fretting|a worry|a problem)|never mind (?:that|it|them|about)?|(?<!n't |not |i )forget (?:it|that|about)(?= *$| one| for)|who cares|nothing (?:to worry|needs)|that's (?:your|his|her|their|another) (?:money|business|lookout|affair|problem|job|story)|not my (?:problem|business)|^(?:or )?whatever(?= *$)|nobody(?:'s| is) bothered|thought no more|monitor(?: only| it)?|keep (?:an eye|watching|watch)|one to watch|watch (?:it|this|that)(?= *$)|review (?:it )?(?:next|in|at)|look again (?:next|in)|nowt (?:to|wrong|needs)|take no notice|pay no (?:mind|heed)|let (?:it|that) (?:be|lie)|since (?:i|we) (?:got|bought|had) her|always (?:has|did|been|done|like that)|what it always|not (?:going|bothering|troubling) (?:to|with)|squeaked since)(?![a-zß-ɏ])/;
+  /(?<![a-zß-ɏ])(?:(?:renew|replace|review|do) (?:it |them )?(?:next|another) (?:season|year|winter|time)|(?:he|she|they)(?:'ll| will| is going to| are going to|'s going to|'re going to)(?: [a-zß-ɏ]+)? (?:do|fix|sort|mend|make|sew|see to|look at|bring|finish) (?:it|that|them|those)|^(?:watch|monitor|observe|note only|noted)(?= *$)|leave (?:it|that|them|this|well|those|him|her)(?: alone| be| for now| as| at that| well alone| to)?(?= *$| till| until| as| alone| be)|leave (?:well )?alone|leave the [a-zß-ɏ]+ (?:till|until|as it|for another)|left (?:well )?alone|liv(?:e|ing) with|(?:can|could) (?:wait|stay|bide)|(?:will|'ll) (?:wait|keep(?= *$| till| until)|last(?= (?:another|the|for|till|until|a|us|me|years))|do another|see (?:me|us|her) out)|has(?:n't| not) (?:moved|changed|got (?:any )?worse)|sound enough|no complaints?|not worth|good for another|no (?:further )?(?:work|action)|no need|not needed|not required|don't bother|can't be bothered|happy with|not (?:this|until next) (?:year|season|time|winter)|(?:don't|do not|doesn't|couldn't|could not) (?:really )?(?:care|mind|matter|bother me|give a)|not (?:bothered|fussed|worried|fretting|a worry|a problem)|never mind (?:that|it|them|about)?|(?<!n't |not |i )forget (?:it|that|about)(?= *$| one| for)|who cares|nothing (?:to worry|needs)|that's (?:your|his|her|their|another) (?:money|business|lookout|affair|problem|job|story)|not my (?:problem|business)|^(?:or )?whatever(?= *$)|nobody(?:'s| is) bothered|thought no more|monitor(?: only| it)?|keep (?:an eye|watching|watch)|one to watch|watch (?:it|this|that)(?= *$)|review (?:it )?(?:next|in|at)|look again (?:next|in)|nowt (?:to|wrong|needs)|take no notice|pay no (?:mind|heed)|let (?:it|that) (?:be|lie)|since (?:i|we) (?:got|bought|had) her|always (?:has|did|been|done|like that)|what it always|not (?:going|bothering|troubling) (?:to|with)|squeaked since|(?:i'm|we're|i am|we are|just) leaving (?:it|that|them|this)|stays? as (?:it|they) (?:is|are)|i don't fret|till she takes up|she won't get (?:it|one)|not this time|(?:for )?(?:some|one) (?:other )?(?:day|year)(?= *$))(?![a-zß-ɏ])/;
 
 /** It is to be left as it is, whatever is wrong with it. */
 export const isWavedAside = (words: string): boolean => wave.test(words);

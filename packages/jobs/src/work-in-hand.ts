@@ -30,36 +30,16 @@ export type Found =
       'name' | 'onHand' | 'keptAt'
     >);
 
-export interface Open {
-  readonly kind: 'job' | 'jury rig';
-  readonly clauses: TellingClause[];
-  readonly things: Set<string>;
-  readonly heading: Heading | null;
-  defect: boolean;
-  remedy: boolean;
-  minutes: boolean;
-  /** waved aside, or it came right by itself; until more is told of what is to be done */
-  dismissed: boolean;
-  followUp: string | null;
-  rig: Open | null;
-}
-
 /** Work going on from a fix that was told of: 'it wants a proper seal', 'new catch once it comes'. */
 const followUpWords =
   /(?<![a-zß-ɏ])(?:still to (?:do|be done|go on)|still (?:needs?|wants?)|to be done|next (?:week|month|time|weekend|year)|not (?:finished|done) yet|half (?:done|finished)|second coat|yet to|left to do|later on)(?![a-zß-ɏ])/;
-/** The clause is more of the work. */
-export function goOn(work: Open, clause: TellingClause) {
-  work.clauses.push(clause);
-  for (const thing of clause.sense.things) work.things.add(thing);
-  work.defect ||= clause.sense.defect;
-  work.remedy ||= clause.sense.remedy;
-  work.minutes ||= clause.sense.minutes;
-  if (clause.sense.remedy || clause.sense.minutes) work.dismissed = false;
-  work.followUp ??= followUpWords.exec(clause.words)?.[0] ?? null;
-}
+export const followUpIn = ({ words }: Clause): string | null => followUpWords.exec(words)?.[0] ?? null;
 
 /** A thing by itself, before what is said of it: 'lower shroud starboard, …'. */
 export const isNameAlone = ({ words, sense }: TellingClause) =>
   sense.things.length > 0 &&
   !(sense.defect || sense.remedy || sense.fine || sense.done || sense.temporary || sense.minutes) &&
-  words.split(' ').length <= 6;
+  words.split(' ').length <= 6 &&
+  !verbIn.test(words);
+const verbIn =
+  /(?<![a-zß-ɏ])(?:i|we|you|they|he|she|is|are|was|were|has|have|had|does|do|did|can|could|will|would|may|might|must|should|[a-zß-ɏ]+(?:'ll|'ve|'re|'d|n't)|it's|that's)(?![a-zß-ɏ])/;

@@ -311,5 +311,8 @@ function weatherInWords(needs: WalkDraft['work']['needs']): readonly string[] {
   return conditionsInWords(Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)));
 }
 
+/** A long passage loses its middle: where it begins and what it comes to are both shown. */
 const shortened = (said: string) =>
-  said.length > 320 ? `‘${said.slice(0, 317).replace(/\s+\S*$/, '')} …’` : `‘${said}’`;
+  said.length > 600
+    ? `‘${said.slice(0, 300).replace(/\s+\S*$/, '')} … ${said.slice(-280).replace(/^\S*\s+/, '')}’`
+    : `‘${said}’`;

@@ -1,0 +1,72 @@
+/** What a topic of the talk proposes: work to do, a fix that stands in for it, or nothing. */
+import type { TalkClause, Topic } from './walk-topics.ts';
+import { followUpIn, type Gathered } from './work-in-hand.ts';
+
+type Made = { -readonly [key in keyof Gathered]: Gathered[key] } & { clauses: TalkClause[] };
+
+export function workOf(topic: Topic): Gathered[] {
+  const job: Made = { kind: 'job', clauses: [], heading: topic.heading, followUp: null, rig: null };
+  const rig: Made = { kind: 'jury rig', clauses: [], heading: topic.heading, followUp: null, rig: null };
+  /** what is told before anything is wrong or to be done */
+  let lead: TalkClause[] = [];
+  let defect = false;
+  let remedy = false;
+  let minutes = false;
+  let dismissed = false;
+  let known = false;
+  const reasons: TalkClause[] = [];
+  let lastRig: TalkClause | null = null;
+  for (const clause of topic.clauses) {
+    const { sense } = clause;
+    const role = clause.role === 'advice' ? (defect ? 'remedy' : 'plain') : clause.role;
+    known ||= sense.about || clause.listed;
+    if (role === 'stopgap') {
+      rig.clauses.push(clause);
+      lastRig = clause;
+      continue;
+    }
+    // '… for now, good till the end of the month'
+    if (lastRig && !remedy && lastRig.sentence === clause.sentence && role !== 'remedy' && role !== 'defect') {
+      rig.clauses.push(clause);
+      continue;
+    }
+    if (role === 'left') {
+      if (!minutes && !sense.minutes) dismissed = true;
+      continue;
+    }
+    if (role === 'fine' || role === 'done') {
+      if (!remedy && !minutes && defect && (sense.fine || sense.putRight) && !sense.hearsay) dismissed = true;
+      else if (!defect && !remedy) lead = [];
+      continue;
+    }
+    if (role === 'name' || role === 'plain') {
+      if (defect || remedy || minutes) job.clauses.push(clause);
+      else lead.push(clause);
+      continue;
+    }
+    if (role === 'defect') reasons.push(clause);
+    job.clauses.push(...lead, clause);
+    lead = [];
+    defect ||= sense.defect;
+    remedy ||= role === 'remedy';
+    minutes ||= sense.minutes;
+    if (role === 'remedy' || sense.minutes || (role === 'defect' && sense.about)) dismissed = false;
+  }
+  const made: Gathered[] = [];
+  if (rig.clauses.length > 0) {
+    rig.clauses.unshift(
+      ...(remedy || minutes
+        ? reasons.filter(({ from }) => from < rig.clauses[0]!.from)
+        : [...lead.filter((each) => each.role === 'name'), ...job.clauses]),
+    );
+    rig.clauses.sort((a, b) => a.from - b.from);
+    made.push(rig);
+  }
+  const works = known && !dismissed && (remedy || minutes || (defect && rig.clauses.length === 0));
+  if (works) {
+    job.followUp = job.clauses.map(followUpIn).find((each) => each !== null) ?? null;
+    job.rig = rig.clauses.length > 0 ? rig : null;
+    made.push(job);
+  }
+  return made;
+}
