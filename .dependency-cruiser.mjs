@@ -13,6 +13,7 @@ const may = {
   calendar: ['units'],
   forecast: [],
   morning: [],
+  picture: [],
   'fit-to-go': [],
   power: ['units', 'working', 'sky', 'battery', 'solar', 'wiring'],
   workplan: ['units', 'working', 'sky', 'materials'],
@@ -34,6 +35,7 @@ const may = {
     'dues',
     'forecast',
     'morning',
+    'picture',
   ],
   log: ['units', 'boat-book'],
   reckoning: [
@@ -55,6 +57,7 @@ const may = {
       'forecast',
       'morning',
       'fit-to-go',
+      'picture',
       'boat-book',
     ],
   ],

@@ -62,6 +62,7 @@ export type { RecipeRecord } from './recipe-records.ts';
 export type {
   At,
   Boat,
+  BoatBuild,
   Book,
   Clock,
   Consequence,
@@ -78,6 +79,7 @@ export type {
   Place,
   SetUp,
   SetUpNeedRecord,
+  Spot,
   Step,
   WaitRecord,
   WeatherEntry,

@@ -41,6 +41,7 @@ import type {
   Outing,
   Place,
   SetUp,
+  Spot,
   Step,
   WeatherEntry,
   Zone,
@@ -116,6 +117,8 @@ export interface OperationFieldsByName {
   readonly changeSetUp: Changed<SetUp>;
   readonly removeSetUp: One;
   /** how she stands now */
+  readonly placeFitting: Spot & { readonly fitting: Id };
+  readonly placeZone: Spot & { readonly zone: Id };
   readonly setUpStands: { readonly setUp: Id; readonly state: Id };
   readonly addTool: New<ToolRecord>;
   readonly changeTool: Changed<ToolRecord>;

@@ -13,6 +13,7 @@ import type { Operations } from './operation.ts';
 import { outingOperations } from './outing-operations.ts';
 import { paperOperations } from './paper-operations.ts';
 import { photoOperations } from './photo-operations.ts';
+import { pictureOperations } from './picture-operations.ts';
 import { powerOperations } from './power-operations.ts';
 import { recipeOperations } from './recipe-operations.ts';
 import { rigOperations } from './rig-operations.ts';
@@ -24,6 +25,7 @@ import { trailerOperations } from './trailer-operations.ts';
 
 export const operations: Operations = {
   ...boatOperations,
+  ...pictureOperations,
   ...beddingOperations,
   ...jobOperations,
   ...dayOperations,

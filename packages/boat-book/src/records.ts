@@ -9,6 +9,7 @@
  */
 import type { RecipeFollowUp, RecipeProof } from '#jobs';
 import type { CureLaw } from '#materials';
+import type { BowKind, KeelKind, RigKind, SternKind } from '#picture';
 import type { Conditions } from '#sky';
 import type { PlaceFeature } from '#workplan';
 import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
@@ -116,8 +117,45 @@ export interface Boat {
   readonly draftBoardDown_m: number;
   readonly cabin: boolean;
   readonly board: 'pivoting' | 'vertical' | 'keel';
+  /** how else she is built, as far as it was said; left out or null: drawn as is usual on a boat of her length */
+  readonly build?: BoatBuild | null;
+  /** which of the sizes above nobody gave: they were guessed from her length, only to draw her by */
+  readonly guessed?: readonly GuessableSize[] | null;
   /** what prices are in, three letters of ISO 4217; left out or null: not said */
   readonly currency?: string | null;
+}
+
+export type GuessableSize =
+  | 'beam_m'
+  | 'mastHeight_m'
+  | 'mastFromBow_m'
+  | 'boom_m'
+  | 'freeboard_m'
+  | 'draft_m'
+  | 'draftBoardDown_m';
+
+/** What she is drawn by besides her sizes. A field left out: nobody said. */
+export interface BoatBuild {
+  /** says more than `board`, and agrees with it: a lifting keel, bilge keels and a fixed keel are all `keel` there */
+  readonly keel?: KeelKind;
+  readonly bow?: BowKind;
+  readonly stern?: SternKind;
+  readonly rig?: RigKind;
+  readonly mastStep?: 'deck' | 'keel';
+  readonly rudder?: 'on the transom' | 'under the hull';
+  readonly outboard?: 'on the transom' | 'none';
+  /** top of the cabin over the sheer beside it */
+  readonly cabinHeight_m?: number;
+}
+
+/** Where a thing is on her, in shares of her sizes, so that it stays where it was when they are put right. */
+export interface Spot {
+  /** from the stem 0 to the stern 1 */
+  readonly along: number;
+  /** from the waterline, in freeboards */
+  readonly up: number;
+  /** from the centreline, in half beams, starboard positive; left out: nobody said on which side */
+  readonly across?: number;
 }
 
 export interface Place {
@@ -141,6 +179,8 @@ export interface Zone {
   /** where it is on the boat: along from the stem 0 to the transom 1, height from the waterline in hull heights */
   readonly along: number;
   readonly up: number;
+  /** from the centreline, in half beams, starboard positive; left out: on both sides, or nobody said */
+  readonly across?: number;
 }
 
 export interface Fitting {
@@ -152,6 +192,8 @@ export interface Fitting {
   readonly note: string;
   /** when that was done, and as what work; null or left out: nobody wrote it down when it was */
   readonly bedding?: FittingBedding | null;
+  /** where it is on the boat; left out or null: nobody placed it, it is somewhere in its zone */
+  readonly spot?: Spot | null;
 }
 
 /** How a fitting came to be bedded, sealed or glued as it is. */

@@ -82,6 +82,23 @@ export const setUpNeedSchema = z.strictObject({
   states: list(id).check(z.minLength(1)),
 });
 
+export const boatBuildSchema = z.strictObject({
+  keel: z.exactOptional(z.enum(['pivoting', 'vertical', 'lifting keel', 'bilge keels', 'fixed keel'])),
+  bow: z.exactOptional(z.enum(['raked', 'plumb', 'spoon'])),
+  stern: z.exactOptional(z.enum(['upright', 'reversed', 'counter'])),
+  rig: z.exactOptional(z.enum(['masthead', 'fractional', 'gaff', 'unstayed'])),
+  mastStep: z.exactOptional(z.enum(['deck', 'keel'])),
+  rudder: z.exactOptional(z.enum(['on the transom', 'under the hull'])),
+  outboard: z.exactOptional(z.enum(['on the transom', 'none'])),
+  cabinHeight_m: z.exactOptional(number(0, 3)),
+});
+
+export const spotSchema = z.strictObject({
+  along: number(-1, 2),
+  up: number(-10, 30),
+  across: z.exactOptional(number(-3, 3)),
+});
+
 export const boatSchema = z.strictObject({
   name: title,
   keeper: text,
@@ -96,6 +113,12 @@ export const boatSchema = z.strictObject({
   draftBoardDown_m: number(0, 6),
   cabin: z.boolean(),
   board: z.enum(['pivoting', 'vertical', 'keel']),
+  build: z.exactOptional(z.nullable(boatBuildSchema)),
+  guessed: z.exactOptional(
+    z.nullable(
+      list(z.enum(['beam_m', 'mastHeight_m', 'mastFromBow_m', 'boom_m', 'freeboard_m', 'draft_m', 'draftBoardDown_m'])),
+    ),
+  ),
   currency: z.exactOptional(z.nullable(currency)),
 });
 
@@ -116,6 +139,7 @@ export const zoneSchema = z.strictObject({
   near: list(id),
   along: number(-1, 2),
   up: number(-10, 30),
+  across: z.exactOptional(number(-3, 3)),
 });
 
 export const fittingBeddingSchema = z.strictObject({
@@ -132,6 +156,7 @@ export const fittingSchema = z.strictObject({
   beddedWith: text,
   note: text,
   bedding: z.exactOptional(z.nullable(fittingBeddingSchema)),
+  spot: z.exactOptional(z.nullable(spotSchema)),
 });
 
 export const setUpSchema = z.strictObject({

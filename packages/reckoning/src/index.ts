@@ -63,6 +63,7 @@ export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves 
 export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
 export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
+export { drawnBoat, keelOf, type SaidOfBoat, sizesOfBoat } from './picture/sizes-of-boat.ts';
 export { planInForce, planInMinutesOf } from './plan-in-force.ts';
 export type { PlanNote } from './plan-note.ts';
 export { type OddsLine, oddsWorking, type PlanOdds, planOddsInWords } from './plan-odds-in-words.ts';

@@ -15,7 +15,7 @@ import { address } from '../../shell/route.ts';
 import { BoatPicture } from './boat-picture.tsx';
 import { LoadsSection } from './loads/loads-section.tsx';
 import { LogSection } from './log/log-section.tsx';
-import { stanceOf } from './stance.ts';
+import { standingOf } from './picture/stance.ts';
 import { workByZone } from './zone-work.ts';
 
 const SizesSheet = onDemand(() => import('./sizes-sheet.tsx'));
@@ -38,8 +38,11 @@ export function BoatPage() {
   const { run, refusal } = useRun();
   const [open, setOpen] = useState<Open | null>(null);
   const [looked, setLooked] = useState({ mastUp: true, boardDown: false });
-  const known = stanceOf(book);
-  const stance = { mastUp: known.mastUp ?? looked.mastUp, boardDown: known.boardDown ?? looked.boardDown };
+  const known = standingOf(book);
+  const stance = {
+    mastUp: known.mastUp ?? looked.mastUp,
+    boardDown: known.board === null ? looked.boardDown : known.board === 'down',
+  };
   const work = workByZone(book, today);
   const close = () => setOpen(null);
 
@@ -89,7 +92,7 @@ export function BoatPage() {
                 ]}
               />
             )}
-            {known.boardDown === null && (
+            {known.board === null && (
               <PickField
                 label="Drawn with the board"
                 value={looked.boardDown ? 'down' : 'up'}

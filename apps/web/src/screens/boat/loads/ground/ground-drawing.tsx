@@ -4,9 +4,10 @@
  */
 import { useRef } from 'react';
 import type { Boat } from '#boat-book';
-import type { GroundDrawing as Drawn } from '#reckoning';
+import { boatDrawing } from '#picture';
+import { type GroundDrawing as Drawn, sizesOfBoat } from '#reckoning';
 import { useWidth } from '../../../../parts/use-width.ts';
-import { boatProfile } from '../../boat-profile.ts';
+import { DrawnLines } from '../../picture/drawn-lines.tsx';
 
 export function GroundDrawing({
   boat,
@@ -47,12 +48,11 @@ function Sheet({
   readonly said: string;
   readonly width: number;
 }) {
-  const stance = { mastUp: true, boardDown: false };
-  const profile = boatProfile(boat, stance);
+  const profile = boatDrawing(sizesOfBoat(boat).sizes, 'profile', { mastUp: true, board: 'up', coverOn: false });
   const end = drawn.high.at(-1)!.at(-1)!;
   const widest_m = Math.max(longest_m, end.along_m) + boat.length_m * 1.1;
   const scale = (width - left - 8) / widest_m;
-  const top_m = drawn.high_m + profile.top + 0.3;
+  const top_m = drawn.high_m + profile.extent.top + 0.3;
   const across = (metres: number) => left + metres * scale;
   const down = (metres: number) => (top_m - metres) * scale + 6;
   const seabed = down(0);
@@ -71,13 +71,10 @@ function Sheet({
       {tide > 0.05 && <line className="ground-low" x1={0} x2={width} y1={down(drawn.low_m)} y2={down(drawn.low_m)} />}
       <path className="ground-seabed" d={`M0 ${seabed}H${width}`} />
       <path className="ground-stones" d={stones(width, seabed)} />
-      <g transform={`translate(${reach.toFixed(1)} ${down(drawn.high_m).toFixed(1)}) scale(${scale} ${-scale})`}>
-        {profile.lines
-          .filter(({ weight, part }) => weight !== 'hidden' || part === 'board')
-          .map(({ d, weight, filled, part }) => (
-            <path key={part} className="ground-boat" data-weight={weight} data-filled={filled || undefined} d={d} />
-          ))}
-      </g>
+      <DrawnLines
+        lines={profile.lines.filter(({ weight }) => weight !== 'hidden')}
+        transform={`translate(${reach.toFixed(1)} ${down(drawn.high_m).toFixed(1)}) scale(${scale} ${-scale})`}
+      />
       {tide > 0.05 && drawn.low.map((points) => <path key={line(points)} className="ground-at-low" d={line(points)} />)}
       {drawn.high.map((points, n) => (
         <path key={line(points)} className="ground-rode" data-kind={drawn.pieces[n]!.kind} d={line(points)} />

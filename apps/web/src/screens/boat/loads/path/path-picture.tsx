@@ -1,10 +1,12 @@
 /** Where a load path runs on the boat: along its line a dot for each part, the weakest and what fails named. */
 import type { Book, LoadPathRecord } from '#boat-book';
-import type { LoadPathTold, PathMending } from '#reckoning';
+import { boatDrawing, landmarks } from '#picture';
+import { type LoadPathTold, type PathMending, sizesOfBoat } from '#reckoning';
 import { capital } from '../../../../parts/in-words.ts';
 import '../../boat-picture.css';
-import { boatProfile, mastFoot, type Point, placeOf, sheer } from '../../boat-profile.ts';
-import { stanceOf } from '../../stance.ts';
+import { DrawnLines } from '../../picture/drawn-lines.tsx';
+import { runOfPath } from '../../picture/path-run.ts';
+import { stanceOf } from '../../picture/stance.ts';
 import { litOf } from './chain-drawing.tsx';
 
 interface Bead {
@@ -34,12 +36,13 @@ export function PathPicture({
   const { boat } = book;
   const anchored = record.use === 'ground-tackle';
   const rigged = record.use === 'standing-rigging' || record.use === 'running-rigging';
-  const stance = { mastUp: true, boardDown: stanceOf(book).boardDown ?? false };
-  const profile = boatProfile(boat, stance);
-  const [from, to] = runOf(book, record);
+  const { sizes } = sizesOfBoat(boat);
+  const drawing = boatDrawing(sizes, 'profile', { mastUp: true, board: stanceOf(book).board, coverOn: false });
+  const profile = drawing.extent;
+  const [from, to] = runOfPath(boat, book.zones, record);
   const [left, right] = [Math.min(profile.left, to.x, from.x), Math.max(profile.right, to.x, from.x)];
   // what runs low is drawn without the rig above it
-  const highest = rigged ? Math.max(profile.top, from.y) : mastFoot(boat) + 0.2 * boat.length_m;
+  const highest = rigged ? Math.max(profile.top, from.y) : landmarks(sizes).mastFoot.y + 0.2 * boat.length_m;
   const [top, bottom] = [highest + 0.3, Math.min(profile.bottom, to.y) - 0.3];
   const scale = Math.min((width - 16) / (right - left), 340 / (top - bottom));
   const margin = (width - (right - left) * scale) / 2;
@@ -66,11 +69,7 @@ export function PathPicture({
         aria-label={`${boat.name} in profile with ${record.name} on her${named.length > 0 ? `: ${named.map(({ part, lit }) => `${part.name}, ${lit === 'fails' ? 'does not hold' : 'the weakest'}`).join('; ')}` : ''}`}
       >
         <line className="picture-water" x1="0" x2={width} y1={down(0)} y2={down(0)} />
-        <g transform={`matrix(${-scale} 0 0 ${-scale} ${across(0)} ${down(0)})`}>
-          {profile.lines.map((line) => (
-            <path key={line.part} d={line.d} className={`picture-${line.weight}`} data-filled={line.filled} />
-          ))}
-        </g>
+        <DrawnLines lines={drawing.lines} transform={`matrix(${-scale} 0 0 ${-scale} ${across(0)} ${down(0)})`} />
         {anchored && <line className="path-bottom" x1="0" x2={width} y1={down(to.y) + 7} y2={down(to.y) + 7} />}
         <line className="path-run" x1={across(from.x)} y1={down(from.y)} x2={across(to.x)} y2={down(to.y)} />
         {beads.map(({ part, lit, x, y }) => (
@@ -124,25 +123,4 @@ function Names({
       </g>
     );
   });
-}
-
-/** From where to where a path runs, by what it is for and where it is. The seabed is drawn a little over half her length down. [m] */
-function runOf({ boat, zones }: Book, { use, zone }: LoadPathRecord): readonly [Point, Point] {
-  const bow = { x: 0, y: sheer(boat, 0) };
-  const there = zone === null ? undefined : zones[zone];
-  const at = there && placeOf(boat, there, { mastUp: true, boardDown: false });
-  const head = (share: number) => ({ x: boat.mastFromBow_m, y: mastFoot(boat) + boat.mastHeight_m * share });
-  switch (use) {
-    case 'ground-tackle':
-      return [bow, { x: -0.6 * boat.length_m, y: -0.6 * boat.length_m }];
-    case 'standing-rigging':
-      return [head(0.88), at ?? bow];
-    case 'running-rigging':
-      return [head(1), at ?? { x: boat.mastFromBow_m, y: mastFoot(boat) }];
-    case 'hoist':
-      return [
-        { x: boat.length_m * 0.55, y: -boat.draft_m * 0.6 },
-        at ?? { x: boat.length_m * 0.5, y: boat.freeboard_m },
-      ];
-  }
 }

@@ -1,8 +1,9 @@
 /** The boat with her mast at one place of its way, to scale; the hardest place is marked on the way of its head. */
 import type { Boat } from '#boat-book';
 import type { RaisingPoint } from '#loads';
-import type { RaisingTold } from '#reckoning';
-import { boatProfile, mastFoot } from '../../boat-profile.ts';
+import { boatDrawing, landmarks } from '#picture';
+import { type RaisingTold, sizesOfBoat } from '#reckoning';
+import { DrawnLines } from '../../picture/drawn-lines.tsx';
 
 const size = { width: 358, side: 10, top: 24 } as const;
 
@@ -18,10 +19,11 @@ export function MastDrawing({
   /** from here on the shrouds hold it sideways; null: not before it is upright, or nothing is said of them */
   readonly holdFrom_deg: number | null;
 }) {
-  const foot = mastFoot(boat);
+  const { sizes } = sizesOfBoat(boat);
+  const foot = landmarks(sizes).mastFoot.y;
   const mast_m = Math.max(boat.mastHeight_m, raising.lineAt_m);
-  const hull = boatProfile(boat, { mastUp: true, boardDown: false }).lines.filter(({ part }) =>
-    ['hull', 'cabin', 'coaming', 'cabin light'].includes(part),
+  const hull = boatDrawing(sizes, 'profile', { mastUp: true, board: 'up', coverOn: false }).lines.filter(({ part }) =>
+    /^(hull|cabin|coaming|companion|rubbing)/.test(part),
   );
   // metres: x aft from the stem, y up from the water
   const head = (deg: number, along_m: number) => ({
@@ -64,15 +66,7 @@ export function MastDrawing({
         role="img"
         aria-label={`The mast at ${Math.round(point.mast_deg)}° above level, hinged at its foot and pulled from the bow${tip === null ? '' : ' over a pole'}. The pull is hardest at ${Math.round(hardest.mast_deg)}°.`}
       >
-        <g transform={`translate(${px(0)} ${py(0)}) scale(${scale} ${-scale})`}>
-          {hull.map(({ part, d, filled, weight }) => (
-            <path
-              key={part}
-              className={`${weight === 'rigging' ? 'rig-thin' : 'rig-outline'}${filled ? ' rig-filled' : ''}`}
-              d={d}
-            />
-          ))}
-        </g>
+        <DrawnLines lines={hull} transform={`translate(${px(0)} ${py(0)}) scale(${scale} ${-scale})`} />
         <path className="rig-way" d={way(pressed)} />
         {pulled.length > 1 && <path className="rig-way-pulled" d={way(pulled)} />}
         <path className="rig-worst" d={path(worst)} />
