@@ -3,25 +3,38 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { bookClient } from './offline/book-client.ts';
 import { loadTheRest } from './parts/on-demand.ts';
+import { workFromText } from './reading/work-shown.ts';
 import { App } from './shell/app.tsx';
 import { routeOf } from './shell/route.ts';
 import { placeLoaded } from './shell/screen-here.tsx';
 import { startTheme } from './shell/theme.ts';
+import { afterPaint, whenQuiet } from './shell/when.ts';
+
+declare global {
+  /** what the list of work shows, as text, on its way since before this script: see index.html */
+  var fettleWork: Promise<string | null> | undefined;
+}
 
 startTheme();
 
-const root = document.getElementById('app');
-if (!root) throw new Error('index.html has no element with the id "app"');
-// the book is on its way while the first place loads, and the first place is there before anything is drawn
-bookClient.subscribe(() => {});
-placeLoaded(routeOf(location.hash).place)
-  .catch(() => {}) // the place itself says what failed
-  .then(() => {
-    createRoot(root).render(
-      <StrictMode>
-        <App />
-      </StrictMode>,
-    );
-    const whenQuiet = globalThis.requestIdleCallback ?? ((then: () => void) => setTimeout(then, 200));
-    setTimeout(() => whenQuiet(() => void loadTheRest()), 1500);
-  });
+const app = document.getElementById('app');
+if (!app) throw new Error('index.html has no element with the id "app"');
+const root = createRoot(app);
+
+/** The list of work from what was kept of it; the book comes once that is painted. Any other place waits for the book. */
+async function begin(): Promise<void> {
+  const first = workFromText((await globalThis.fettleWork) ?? null);
+  if (first === null) bookClient.open();
+  else bookClient.showFirst(first);
+  // the first place is there before anything is drawn; the place itself says what failed
+  await placeLoaded(routeOf(location.hash).place).catch(() => {});
+  root.render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+  afterPaint(() => bookClient.open());
+  setTimeout(() => whenQuiet(() => void loadTheRest()), 1500);
+}
+
+void begin();

@@ -5,6 +5,7 @@
 import { type Remote, transfer, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import type { LogFound, LogQuery } from '#log';
+import type { WorkShown } from '../reading/work-shown.ts';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
 import type { BlobFields, BlobOperation, KeptBooks, StartsWith } from './book-world.ts';
@@ -12,6 +13,8 @@ import type { BlobFields, BlobOperation, KeptBooks, StartsWith } from './book-wo
 export interface BookSnapshot extends BookState {
   /** null while opening, and when there is no book on this device yet */
   readonly book: Book | null;
+  /** what the list of work showed when it was last kept, while the book is on its way; else null */
+  readonly first: WorkShown | null;
 }
 
 export type OpenedFile =
@@ -19,6 +22,12 @@ export type OpenedFile =
   | { readonly kind: 'refused'; readonly because: readonly string[] };
 
 export interface BookClient {
+  /** Opens the book. What is asked of it opens it too; so this may wait until something else is on the screen. */
+  open(): void;
+  /** Shows the list of work as it was last kept, until the book is there. */
+  showFirst(first: WorkShown): void;
+  /** More than the list is wanted before the book is there: shows the whole of it as it last stood. */
+  showPicture(): void;
   subscribe(listener: () => void): () => void;
   snapshot(): BookSnapshot;
   run<N extends OperationName>(name: N, fields: OperationFields<N>): Promise<OperationOutcome>;
@@ -55,6 +64,7 @@ export type BookWorker = Pick<Worker, 'postMessage' | 'addEventListener' | 'remo
 export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | null>): BookClient {
   let current: BookSnapshot = {
     book: null,
+    first: null,
     state: 'opening',
     because: null,
     undo: null,
@@ -71,6 +81,7 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
   /** operations asked for and not yet answered: until then nothing shows as saved */
   let asked = 0;
   let worker: Remote<KeptBooks> | null = null;
+  let pictured = false;
 
   function changed(next: BookSnapshot): void {
     current = next;
@@ -97,6 +108,7 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
       ...state,
       state: asked > 0 && state.state === 'saved' ? 'saving' : state.state,
       book: book === undefined ? current.book : book,
+      first: book === undefined ? current.first : null,
     });
   }
 
@@ -119,13 +131,19 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
     const failed = (error: unknown): void =>
       changed({ ...current, state: 'not saved', because: `The boat book could not be opened (${String(error)}).` });
     worker.start().catch(failed);
+    if (current.first === null) showPicture();
+    return worker;
+  }
+
+  function showPicture(): void {
+    if (pictured || current.book !== null) return;
+    pictured = true;
     picture().then(
       (book) => {
-        if (book !== null && current.state === 'opening') changed({ ...current, book });
+        if (book !== null && current.state === 'opening') changed({ ...current, book, first: null });
       },
       () => {}, // without a picture the first paint waits for the book itself
     );
-    return worker;
   }
 
   async function asking<T>(ask: (books: Remote<KeptBooks>) => Promise<T>): Promise<T> {
@@ -142,9 +160,15 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
   }
 
   return {
+    open() {
+      books();
+    },
+    showFirst(first) {
+      if (worker === null) changed({ ...current, first });
+    },
+    showPicture,
     subscribe(listener) {
       listeners.add(listener);
-      books();
       return () => listeners.delete(listener);
     },
     snapshot() {

@@ -4,7 +4,8 @@
  *   rows        the log of changes, only ever added to: `edit` rows hold one change each, `whole` rows a whole book.
  *               Every row carries a checksum. Two whole rows are kept, so that a damaged one loses nothing.
  *   set aside   damaged rows, as they were found
- *   books       the books there are, and which one is open (`current`)
+ *   books       the books there are
+ *   open        which of them is open (`current`), and what its list of work shows, as text (`work`)
  *   firsts      for each book, the plain book as it last stood, for the first paint
  *   foreign     books from a newer version, as the bytes of their file
  *   blobs       blocks of readings and the like, each under the SHA-256 of its bytes; they never change
@@ -42,7 +43,7 @@ export interface Schema extends DBSchema {
   rows: { key: number; value: StoredRow; indexes: { book: string } };
   'set aside': { key: number; value: { book: string; row: unknown; found: string } };
   books: { key: string; value: KnownBook };
-  open: { key: string; value: string };
+  open: { key: 'current' | 'work'; value: string };
   firsts: { key: string; value: { book: Book } };
   foreign: { key: string; value: Uint8Array };
   blobs: { key: string; value: Uint8Array };

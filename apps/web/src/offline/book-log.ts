@@ -31,7 +31,8 @@ export interface BookLog {
   /** Puts a whole row in and takes away what the whole row before it covers, unless there are rows not in `seen`. */
   compact(book: string, whole: StoredChange, seen: ReadonlySet<number>): Promise<number | null>;
   setAside(book: string, keys: readonly number[], found: string): Promise<void>;
-  keepFirst(id: string, book: Book): Promise<void>;
+  /** Keeps the book for the first paint, and what its list of work shows, where it is the open one. */
+  keepFirst(id: string, book: Book, work: string): Promise<void>;
   first(book: string): Promise<Book | null>;
   blob(hash: string): Promise<Uint8Array | null>;
   /** Keeps blobs by their hash; all of them, or it rejects and none is kept. */
@@ -75,7 +76,8 @@ export async function bookLog(name = databaseName): Promise<BookLog> {
     books: () => db.getAll('books'),
     current: async () => (await db.get('open', 'current')) ?? null,
     async open(book) {
-      await db.put('open', book, 'current');
+      const tx = db.transaction('open', 'readwrite');
+      await Promise.all([tx.store.put(book, 'current'), tx.store.delete('work'), tx.done]);
     },
     async begin(book, whole, onlyFirst) {
       const tx = db.transaction(['rows', 'books', 'open'], 'readwrite', lasting);
@@ -87,6 +89,8 @@ export async function bookLog(name = databaseName): Promise<BookLog> {
         tx.objectStore('rows').add(storedRow(book.id, 'whole', whole)),
         tx.objectStore('books').put(book),
         tx.objectStore('open').put(book.id, 'current'),
+        // it is of the book that was open before
+        tx.objectStore('open').delete('work'),
         tx.done,
       ]);
       return true;
@@ -96,6 +100,7 @@ export async function bookLog(name = databaseName): Promise<BookLog> {
       await Promise.all([
         tx.objectStore('books').put(book),
         tx.objectStore('open').put(book.id, 'current'),
+        tx.objectStore('open').delete('work'),
         tx.objectStore('foreign').put(bytes, book.id),
         tx.done,
       ]);
@@ -149,8 +154,13 @@ export async function bookLog(name = databaseName): Promise<BookLog> {
       }
       await tx.done;
     },
-    async keepFirst(id, book) {
-      await db.put('firsts', { book }, id);
+    async keepFirst(id, book, work) {
+      const tx = db.transaction(['firsts', 'open'], 'readwrite');
+      const open = tx.objectStore('open');
+      void tx.objectStore('firsts').put({ book }, id);
+      // another tab may have opened another book
+      if ((await open.get('current')) === id) void open.put(work, 'work');
+      await tx.done;
     },
     first: async (book) => (await db.get('firsts', book))?.book ?? null,
     blob: async (hash) => (await db.get('blobs', hash)) ?? null,

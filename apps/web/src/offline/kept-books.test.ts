@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { workFromText, workShown } from '../reading/work-shown.ts';
 import { openDatabase } from './book-database.ts';
 import { bookLog } from './book-log.ts';
 import { boat, device, type Tab } from './testing/tabs.ts';
@@ -298,4 +299,33 @@ test('what was done is found in the same tab and in another, and after another b
   expect(await found(one, 'gudgeon')).toEqual([['log', 'New gudgeon']]);
   await one.books.startBook('empty', { ...boat, demo: false, name: 'Other' });
   expect(await found(one, 'gudgeon')).toEqual([]);
+});
+
+test('what the list of work shows is kept of the open book, whichever tab keeps it, and of no other', async () => {
+  const { name, tab } = device();
+  const db = await openDatabase(name);
+  const kept = async () => workFromText((await db.get('open', 'work')) ?? null);
+  const asked = async () => {
+    await new Promise((done) => setTimeout(done, 30));
+    return (await kept())?.jobs.map(({ title }) => title);
+  };
+  const one = await tab();
+  await one.books.startBook('demo');
+  await addJob(one, 'Varnish');
+  expect(await asked()).toEqual(['Varnish']);
+  expect(await kept()).toEqual(workShown(one.book()!));
+  const two = await tab();
+  await two.books.startBook('empty', { ...boat, name: 'Coot', demo: false });
+  expect(await asked()).toEqual([]);
+  await addJob(one, 'In the other book');
+  expect(await asked()).toEqual([]);
+  const [demo] = await two.books.books();
+  // at the moment another book is open, nothing of the one before is left to be shown
+  const log = await bookLog(name);
+  await log.open(demo!.id);
+  expect(await kept()).toBeNull();
+  log.close();
+  await two.books.openBook(demo!.id);
+  expect(await asked()).toEqual(['In the other book', 'Varnish']);
+  db.close();
 });

@@ -19,6 +19,7 @@ import {
   sha256,
   writeBoatFile,
 } from '#boat-book';
+import { workShown } from '../reading/work-shown.ts';
 import type { OpenedFile } from './book-client.ts';
 import type { KnownBook } from './book-database.ts';
 import { bookFromRows, bytesOf } from './book-from-rows.ts';
@@ -114,7 +115,8 @@ export function keptBooks(world: World): KeptBooks {
         pictured_ms = world.surroundings().now();
         const view = here?.book?.view();
         // a picture that cannot be kept costs a moment at the next start, and nothing else
-        if (view !== undefined && here !== null) log?.keepFirst(here.id, view).catch(() => {});
+        if (view !== undefined && here !== null)
+          log?.keepFirst(here.id, view, JSON.stringify(workShown(view))).catch(() => {});
       },
       quiet ? 0 : firstPaintLag_ms,
     );

@@ -1,7 +1,8 @@
 /** How far a jury rig is to be trusted today, and which are to be seen before anything else. */
-import type { Book, Id, JuryRig } from '#boat-book';
+import type { Id, JuryRig } from '#boat-book';
 import { daysBetween } from '#units';
 import { countInWords } from '../parts/in-words.ts';
+import type { RigsAndJobs } from './work-shown.ts';
 
 export interface RigTrust {
   readonly id: Id;
@@ -24,11 +25,11 @@ export function seenFirst({ daysPast, forDanger }: RigTrust): boolean {
  * the date their trust ends.
  * @param today  day at the boat's place
  */
-export function standingRigs(book: Book, today: string): readonly RigTrust[] {
-  const standing = Object.entries(book.juryRigs)
+export function standingRigs({ juryRigs, jobs }: RigsAndJobs, today: string): readonly RigTrust[] {
+  const standing = Object.entries(juryRigs)
     .filter(([, rig]) => rig.state === 'standing')
     .map(([id, rig]): RigTrust => {
-      const job = rig.job === null ? undefined : book.jobs[rig.job];
+      const job = rig.job === null ? undefined : jobs[rig.job];
       return {
         id,
         rig,

@@ -15,12 +15,28 @@ export interface NamedStep {
   readonly step: Step;
 }
 
+/** steps by their job, once for each state of the book's steps */
+const stepsByJob = new WeakMap<Book['steps'], ReadonlyMap<Id, readonly NamedStep[]>>();
+
 /** The steps of a job in their order. */
-export function stepsOf(book: Book, job: Id): readonly NamedStep[] {
-  return Object.entries(book.steps)
-    .filter(([, step]) => step.job === job)
-    .map(([id, step]) => ({ id, step }))
-    .sort((a, b) => a.step.order - b.step.order || a.id.localeCompare(b.id));
+export function stepsOf({ steps }: Pick<Book, 'steps'>, job: Id): readonly NamedStep[] {
+  let byJob = stepsByJob.get(steps);
+  if (byJob === undefined) {
+    byJob = grouped(steps);
+    stepsByJob.set(steps, byJob);
+  }
+  return byJob.get(job) ?? [];
+}
+
+function grouped(steps: Book['steps']): ReadonlyMap<Id, readonly NamedStep[]> {
+  const byJob = new Map<Id, NamedStep[]>();
+  for (const [id, step] of Object.entries(steps)) {
+    const known = byJob.get(step.job);
+    if (known === undefined) byJob.set(step.job, [{ id, step }]);
+    else known.push({ id, step });
+  }
+  for (const named of byJob.values()) named.sort((a, b) => a.step.order - b.step.order || a.id.localeCompare(b.id));
+  return byJob;
 }
 
 /** Hands-on minutes still to do, by the likely figure: its own minutes, whatever hands it takes. */
@@ -40,27 +56,6 @@ export function openJobs(book: Book): readonly NamedJob[] {
         a.job.opened.localeCompare(b.job.opened) ||
         a.job.title.localeCompare(b.job.title),
     );
-}
-
-export interface JobGroup {
-  readonly key: string;
-  readonly name: string;
-  readonly jobs: readonly NamedJob[];
-}
-
-/** Open jobs under their zones, from the bow aft, mast and rig as they lie; those without a zone last. */
-export function jobsByZone(book: Book): readonly JobGroup[] {
-  const jobs = openJobs(book);
-  const zones = Object.entries(book.zones).sort(([, a], [, b]) => a.along - b.along || a.name.localeCompare(b.name));
-  const groups = zones.map(
-    ([id, zone]): JobGroup => ({
-      key: id,
-      name: zone.name,
-      jobs: jobs.filter(({ job }) => job.zone === id),
-    }),
-  );
-  const nowhere = jobs.filter(({ job }) => job.zone === null || book.zones[job.zone] === undefined);
-  return [...groups, { key: 'nowhere', name: 'no zone given', jobs: nowhere }].filter((group) => group.jobs.length > 0);
 }
 
 export interface JobWaits {

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Book, Job, JuryRig } from '#boat-book';
 import { limitsInWords, seenFirst, standingRigs } from './jury-rig-trust.ts';
-import { jobsByZone, minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
+import { minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
+import { jobsByZone, workShown } from './work-shown.ts';
 
 const job = (part: Partial<Job>): Job => ({
   title: 'a job',
@@ -153,7 +154,7 @@ describe('open work', () => {
     const zone = (name: string, along: number) => ({ name, along, words: [], room: 1, inside: false, near: [], up: 0 });
     const jobs = { a: job({ zone: 'stern' }), b: job({ zone: 'bow' }), n: job({}) };
     const groups = jobsByZone(
-      book({ jobs, zones: { stern: zone('Stern', 1), bow: zone('Bow', 0), empty: zone('Cabin', 0.5) } }),
+      workShown(book({ jobs, zones: { stern: zone('Stern', 1), bow: zone('Bow', 0), empty: zone('Cabin', 0.5) } })),
     );
     expect(groups.map(({ name }) => name)).toEqual(['Bow', 'Stern', 'no zone given']);
   });

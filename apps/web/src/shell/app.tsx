@@ -1,9 +1,9 @@
 /** The frame around the five places: where one is, what is saved, undo, and whatever needs saying. */
-import { Suspense, useEffect, useRef } from 'react';
+import { Suspense, useEffect, useRef, useState } from 'react';
 import { bookClient } from '../offline/book-client.ts';
 import { useBook } from '../offline/use-book.ts';
 import { onDemand } from '../parts/on-demand.ts';
-import { NewVersion } from './new-version.tsx';
+import { DemoLine } from '../screens/boat/demo-line.tsx';
 import { PlaceBar } from './place-bar.tsx';
 import { useRoute } from './route.ts';
 import { SavedLine } from './saved-line.tsx';
@@ -12,21 +12,31 @@ import './shell.css';
 import { ThemeChoice } from './theme-choice.tsx';
 import { Troubles } from './troubles.tsx';
 import { UndoLine } from './undo-line.tsx';
+import { whenQuiet } from './when.ts';
 
+const NewVersion = onDemand(() => import('./new-version.tsx'));
 const TwoAnswers = onDemand(() => import('./two-answers.tsx'));
 const TimersOver = onDemand(() => import('../timers/timers-over.tsx'));
-const DemoLine = onDemand(() => import('../screens/boat/demo-line.tsx'));
 
 export function App() {
-  const { book, state, because, undo, redo, troubles, readOnly, questions } = useBook();
+  const { book, first, state, because, undo, redo, troubles, readOnly, questions } = useBook();
   const route = useRoute();
   const main = useRef<HTMLElement>(null);
   const here = [route.place, ...route.rest].join('/');
+
+  const boat = (book ?? first)?.boat;
+  const listOnly = book === null && first !== null;
+  useEffect(() => {
+    if (listOnly && here !== 'work') bookClient.showPicture();
+  }, [listOnly, here]);
 
   const empty = book === null && state !== 'opening' && because === null;
   useEffect(() => {
     if (empty) void bookClient.startBook('demo');
   }, [empty]);
+
+  const [quiet, setQuiet] = useState(false);
+  useEffect(() => whenQuiet(() => setQuiet(true)), []);
 
   const arrived = useRef(here);
   useEffect(() => {
@@ -44,7 +54,7 @@ export function App() {
       </a>
       <header className="shell-head no-print">
         <a className="shell-boat" href="#/boat">
-          {book === null ? 'Fettle' : book.boat.name}
+          {boat?.name ?? 'Fettle'}
         </a>
         <div className="shell-places">
           <PlaceBar here={route.place} />
@@ -57,7 +67,7 @@ export function App() {
       </header>
       <main className="shell-main" ref={main} tabIndex={-1}>
         <div className="shell-lines no-print">
-          <NewVersion />
+          <Suspense fallback={null}>{quiet && <NewVersion />}</Suspense>
           {readOnly !== null && (
             <p className="shell-line" role="status">
               To read only: {readOnly}
@@ -66,11 +76,11 @@ export function App() {
           <Suspense fallback={null}>
             {book !== null && questions.length > 0 && <TwoAnswers book={book} questions={questions} />}
             {book !== null && Object.keys(book.timers).length > 0 && <TimersOver book={book} />}
-            {book?.boat.demo && (here === 'work' || here === 'boat') && <DemoLine boat={book.boat} />}
           </Suspense>
+          {boat?.demo && (here === 'work' || here === 'boat') && <DemoLine boat={boat} />}
           <Troubles troubles={because === null ? troubles : [because, ...troubles]} />
         </div>
-        {book === null ? (
+        {book === null && (first === null || here !== 'work') ? (
           <p className="soft" role="status">
             {because === null ? 'Opening the boat book.' : 'The boat book could not be opened.'}
           </p>

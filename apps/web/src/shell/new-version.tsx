@@ -3,7 +3,7 @@ import { useRegisterSW } from 'virtual:pwa-register/react';
 import { useRef, useState } from 'react';
 import { bookClient } from '../offline/book-client.ts';
 
-export function NewVersion() {
+export default function NewVersion() {
   const taking = useRef(false);
   const [elsewhere, setElsewhere] = useState(false);
   const [notKept, setNotKept] = useState(false);

@@ -1,10 +1,16 @@
 import { Component, type ComponentType, type ReactNode, Suspense } from 'react';
 import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.ts';
+import WorkScreen from '../screens/work/work-screen.tsx';
 import type { PlaceName } from './route.ts';
 
-/** Each place is loaded when it is first gone to; the service worker has it on the device by then. */
-const found = import.meta.glob<{ default: ComponentType }>('../screens/*/*-screen.tsx');
-const screens: Partial<Record<string, OnDemand<object>>> = {};
+/**
+ * Work is where one arrives, and comes with the program; each other place is loaded when it is first gone to: the service
+ * worker has it on the device by then.
+ */
+const found = import.meta.glob<{ default: ComponentType }>(['../screens/*/*-screen.tsx', '!../screens/work/*']);
+const screens: Partial<Record<string, OnDemand<object>>> = {
+  work: { Component: WorkScreen, load: async () => {} },
+};
 for (const [file, load] of Object.entries(found)) {
   const [, place, name] = /\/screens\/([^/]+)\/([^/]+)-screen\.tsx$/.exec(file) ?? [];
   if (place !== undefined && place === name) screens[place] = onDemandWithLoad(load);

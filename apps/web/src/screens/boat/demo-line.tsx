@@ -5,7 +5,7 @@ import { onDemand } from '../../parts/on-demand.ts';
 const OwnBookSheet = onDemand(() => import('./own-book-sheet.tsx'));
 
 /** Says that the boat is invented, and starts the keeper's own book in one tap. */
-export default function DemoLine({ boat }: { readonly boat: Boat }) {
+export function DemoLine({ boat }: { readonly boat: Pick<Boat, 'name'> }) {
   const [open, setOpen] = useState(false);
   return (
     <div className="shell-line">

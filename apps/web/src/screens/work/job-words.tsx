@@ -1,36 +1,22 @@
 /** The second line of a job in a list: where it is, its date, and what it waits for. */
-import type { Book, Job } from '#boat-book';
+import type { Job } from '#boat-book';
 import { dateInWords, daysAway } from '../../parts/in-words.ts';
-import type { JobWaits, NamedJob } from '../../reading/open-work.ts';
+import type { ShownJob } from '../../reading/work-shown.ts';
 
-type Props =
-  | { readonly closed: Job; readonly today: string }
-  | {
-      readonly book: Book;
-      readonly named: NamedJob;
-      readonly waits: JobWaits;
-      readonly where: string | undefined;
-      readonly today: string;
-    };
-
-export function JobWords(props: Props) {
-  if ('closed' in props) {
-    const { state, closed } = props.closed;
-    return (
-      <>
-        {state}
-        {closed !== null && ` ${dateInWords(closed, props.today)}`}
-      </>
-    );
-  }
-  const { book, named, waits, where, today } = props;
-  const outing = named.job.outing === null ? undefined : book.outings[named.job.outing];
-  const held = named.job.heldTo === null ? undefined : book.jobDays[named.job.heldTo];
+export function JobWords({
+  job: { due, outing, held, waits },
+  where,
+  today,
+}: {
+  readonly job: ShownJob;
+  readonly where: string | undefined;
+  readonly today: string;
+}) {
   const facts = [
     where,
-    named.job.due === null ? undefined : `by ${dateInWords(named.job.due, today)}, ${daysAway(named.job.due, today)}`,
-    outing && `for ‘${outing.title}’`,
-    held && `held to ${dateInWords(held.date, today)}${named.job.heldAt === null ? '' : ` ${named.job.heldAt}`}`,
+    due === null ? undefined : `by ${dateInWords(due, today)}, ${daysAway(due, today)}`,
+    outing === null ? undefined : `for ‘${outing}’`,
+    held === null ? undefined : `held to ${dateInWords(held.date, today)}${held.at === null ? '' : ` ${held.at}`}`,
   ].filter((fact) => fact !== undefined);
   const waiting = [
     ...waits.stores.map(({ name, expected }) =>
@@ -50,4 +36,9 @@ export function JobWords(props: Props) {
       )}
     </>
   );
+}
+
+/** How a job that is not open came to its end. */
+export function closedInWords({ state, closed }: Job, today: string): string {
+  return closed === null ? state : `${state} ${dateInWords(closed, today)}`;
 }

@@ -5,21 +5,31 @@ import { dateInWords, daysAway } from '../../parts/in-words.ts';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { limitsInWords, type RigTrust, seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
+import type { RigsAndJobs } from '../../reading/work-shown.ts';
 import { address } from '../../shell/route.ts';
 
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 const TrustSheet = onDemand(() => import('./trust-sheet.tsx'));
 
-export function JuryRigs({ book, today }: { readonly book: Book; readonly today: string }) {
-  const rigs = standingRigs(book, today);
+/** `book` is null until it is there: a sheet asked for meanwhile opens then. */
+export function JuryRigs({
+  rigs,
+  book,
+  today,
+}: {
+  readonly rigs: RigsAndJobs;
+  readonly book: Book | null;
+  readonly today: string;
+}) {
+  const standing = standingRigs(rigs, today);
   const [open, setOpen] = useState<{ readonly sheet: 'change' | 'trust'; readonly id: Id } | null>(null);
-  if (rigs.length === 0) return null;
-  const first = rigs.filter(seenFirst);
-  const rest = rigs.filter((trust) => !seenFirst(trust));
+  if (standing.length === 0) return null;
+  const first = standing.filter(seenFirst);
+  const rest = standing.filter((trust) => !seenFirst(trust));
   const line = (trust: RigTrust) => (
     <RigLine
       key={trust.id}
-      book={book}
+      rigs={rigs}
       today={today}
       trust={trust}
       onOpen={(sheet) => setOpen({ sheet, id: trust.id })}
@@ -30,7 +40,7 @@ export function JuryRigs({ book, today }: { readonly book: Book; readonly today:
       <h2 id="work-rigs">Jury rigs</h2>
       {first.length > 0 && <ul className="work-rigs-first">{first.map(line)}</ul>}
       {rest.length > 0 && <ul>{rest.map(line)}</ul>}
-      {open && (
+      {open && book !== null && (
         <Suspense fallback={null}>
           {open.sheet === 'trust' ? (
             <TrustSheet book={book} today={today} id={open.id} onClose={() => setOpen(null)} />
@@ -44,18 +54,18 @@ export function JuryRigs({ book, today }: { readonly book: Book; readonly today:
 }
 
 function RigLine({
-  book,
+  rigs,
   today,
   trust,
   onOpen,
 }: {
-  readonly book: Book;
+  readonly rigs: RigsAndJobs;
   readonly today: string;
   readonly trust: RigTrust;
   readonly onOpen: (sheet: 'change' | 'trust') => void;
 }) {
   const { rig, daysPast, forDanger, jobClosed } = trust;
-  const job = rig.job === null ? undefined : book.jobs[rig.job];
+  const job = rig.job === null ? undefined : rigs.jobs[rig.job];
   const limits = limitsInWords(rig);
   return (
     <MarkedLine

@@ -1,24 +1,17 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
 import { Suspense, useMemo, useState } from 'react';
+import type { Book } from '#boat-book';
+import { localAt } from '#units';
+import { useBook } from '../../offline/use-book.ts';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
-import {
-  consequences,
-  type JobGroup,
-  jobsByZone,
-  minutesLeft,
-  type NamedJob,
-  openJobs,
-  stepsOf,
-  waitsFor,
-} from '../../reading/open-work.ts';
-import { todayAt } from '../../reading/today.ts';
-import { useOpenBook } from '../../reading/use-open-book.ts';
+import { consequences } from '../../reading/open-work.ts';
+import { type JobGroup, jobsByZone, type ShownJob, type WorkShown, workShown } from '../../reading/work-shown.ts';
 import { address } from '../../shell/route.ts';
-import { JobWords } from './job-words.tsx';
+import { closedInWords, JobWords } from './job-words.tsx';
 import { JuryRigs } from './jury-rigs.tsx';
 
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
@@ -26,14 +19,20 @@ const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 type By = 'consequence' | 'zone';
 
 export function WorkList() {
-  const book = useOpenBook();
-  const today = todayAt(book);
+  const { book, first } = useBook();
+  const shown = useMemo(() => (book === null ? first : workShown(book)), [book, first]);
+  return shown === null ? null : <Work book={book} shown={shown} />;
+}
+
+/** `book` is null until it is there: what is asked of it meanwhile is answered then. */
+function Work({ book, shown }: { readonly book: Book | null; readonly shown: WorkShown }) {
+  const { jobs, rigs, closed } = shown;
+  const today = localAt(Date.now(), shown.timeZone).day;
   const [by, setBy] = useState<By>('consequence');
   const [rigging, setRigging] = useState(false);
-  const jobs = useMemo(() => openJobs(book), [book]);
-  const minutes = useMemo(() => jobs.reduce((sum, { id }) => sum + minutesLeft(stepsOf(book, id)), 0), [book, jobs]);
-  const groups = by === 'zone' ? jobsByZone(book) : byConsequence(jobs);
-  const closed = Object.entries(book.jobs).filter(([, job]) => job.state !== 'open');
+  const minutes = jobs.reduce((sum, job) => sum + job.minutes, 0);
+  const groups = by === 'zone' ? jobsByZone(shown) : byConsequence(jobs);
+  const zoneNames = new Map(shown.zones.map(({ id, name }) => [id, name]));
 
   return (
     <div className="work">
@@ -63,7 +62,7 @@ export function WorkList() {
           Recipes
         </a>
       </p>
-      <JuryRigs book={book} today={today} />
+      <JuryRigs rigs={rigs} book={book} today={today} />
       {jobs.length > 0 && (
         <PickField
           quiet
@@ -84,8 +83,14 @@ export function WorkList() {
               <span className="soft small"> {countInWords(group.jobs.length, 'job')}</span>
             </h2>
             <ul>
-              {group.jobs.map((named) => (
-                <JobLine key={named.id} named={named} by={by} today={today} />
+              {group.jobs.map((job) => (
+                <JobLine
+                  key={job.id}
+                  job={job}
+                  zone={job.zone === null ? undefined : zoneNames.get(job.zone)}
+                  by={by}
+                  today={today}
+                />
               ))}
             </ul>
           </section>
@@ -97,25 +102,8 @@ export function WorkList() {
           happens if it is left.
         </p>
       )}
-      {closed.length > 0 && (
-        <details className="work-closed">
-          <summary>Done and dropped: {countInWords(closed.length, 'job')}</summary>
-          <ul>
-            {closed
-              .sort(([, a], [, b]) => (b.closed ?? '').localeCompare(a.closed ?? ''))
-              .map(([id, job]) => (
-                <MarkedLine
-                  key={id}
-                  mark={job.state === 'done' ? 'go' : null}
-                  href={address('work', 'job', id)}
-                  title={job.title}
-                  note={<JobWords closed={job} today={today} />}
-                />
-              ))}
-          </ul>
-        </details>
-      )}
-      {rigging && (
+      {closed > 0 && <Closed count={closed} book={book} today={today} />}
+      {rigging && book !== null && (
         <Suspense fallback={null}>
           <JuryRigSheet book={book} today={today} onClose={() => setRigging(false)} />
         </Suspense>
@@ -124,32 +112,31 @@ export function WorkList() {
   );
 }
 
-function JobLine({ named, by, today }: { readonly named: NamedJob; readonly by: By; readonly today: string }) {
-  const book = useOpenBook();
-  const steps = stepsOf(book, named.id);
-  const zone = named.job.zone === null ? undefined : book.zones[named.job.zone];
-  const done = steps.filter(({ step }) => step.progress.kind === 'done').length;
+function JobLine({
+  job,
+  zone,
+  by,
+  today,
+}: {
+  readonly job: ShownJob;
+  readonly zone: string | undefined;
+  readonly by: By;
+  readonly today: string;
+}) {
+  const consequence = consequenceName[job.consequence];
   return (
     <MarkedLine
-      mark={named.job.consequence}
-      said={by === 'consequence' ? consequenceName[named.job.consequence] : ''}
-      href={address('work', 'job', named.id)}
-      title={named.job.title}
-      note={
-        <JobWords
-          book={book}
-          named={named}
-          waits={waitsFor(book, named, steps)}
-          where={by === 'zone' ? consequenceName[named.job.consequence] : zone?.name}
-          today={today}
-        />
-      }
+      mark={job.consequence}
+      said={by === 'consequence' ? consequence : ''}
+      href={address('work', 'job', job.id)}
+      title={job.title}
+      note={<JobWords job={job} where={by === 'zone' ? consequence : zone} today={today} />}
       figure={
         <>
-          {steps.length === 0 ? 'no steps' : minutesInWords(minutesLeft(steps))}
-          {done > 0 && (
+          {job.steps === 0 ? 'no steps' : minutesInWords(job.minutes)}
+          {job.stepsDone > 0 && (
             <span className="work-done">
-              {done} of {steps.length} done
+              {job.stepsDone} of {job.steps} done
             </span>
           )}
         </>
@@ -158,12 +145,47 @@ function JobLine({ named, by, today }: { readonly named: NamedJob; readonly by: 
   );
 }
 
-function byConsequence(jobs: readonly NamedJob[]): readonly JobGroup[] {
+/** What is done with. Years of it are only drawn when they are looked at. */
+function Closed({
+  count,
+  book,
+  today,
+}: {
+  readonly count: number;
+  readonly book: Book | null;
+  readonly today: string;
+}) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="work-closed" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Done and dropped: {countInWords(count, 'job')}</summary>
+      {open && book !== null && (
+        <ul>
+          {Object.entries(book.jobs)
+            .filter(([, job]) => job.state !== 'open')
+            .sort(([, a], [, b]) => (b.closed ?? '').localeCompare(a.closed ?? ''))
+            .map(([id, job]) => (
+              <MarkedLine
+                key={id}
+                mark={job.state === 'done' ? 'go' : null}
+                href={address('work', 'job', id)}
+                title={job.title}
+                note={closedInWords(job, today)}
+              />
+            ))}
+        </ul>
+      )}
+    </details>
+  );
+}
+
+/** The gravest first. */
+function byConsequence(jobs: readonly ShownJob[]): readonly JobGroup[] {
   return consequences
     .map((consequence) => ({
       key: consequence,
       name: consequenceName[consequence].replace(/^./, (letter) => letter.toUpperCase()),
-      jobs: jobs.filter(({ job }) => job.consequence === consequence),
+      jobs: jobs.filter((job) => job.consequence === consequence),
     }))
     .filter((group) => group.jobs.length > 0);
 }

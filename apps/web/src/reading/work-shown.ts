@@ -1,0 +1,113 @@
+/**
+ * What the list of work shows of a book, and no more. It is kept beside the book as it last stood, so that the list is there
+ * before the book is; words that go by the day are made when it is shown.
+ */
+import type { Boat, Book, Consequence, Id, Job, JuryRig } from '#boat-book';
+import { type JobWaits, minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
+import { zoneOf } from './today.ts';
+
+/** Goes up with every change of what is kept: what an earlier version of the program kept is then left alone. */
+const workForm = 1;
+
+export interface ShownJob {
+  readonly id: Id;
+  readonly title: string;
+  readonly consequence: Consequence;
+  /** null: it has none, or one that is not in the book */
+  readonly zone: Id | null;
+  readonly due: string | null;
+  /** title of the outing it is for */
+  readonly outing: string | null;
+  readonly held: { readonly date: string; readonly at: string | null } | null;
+  /** hands-on, still to do */
+  readonly minutes: number;
+  readonly steps: number;
+  readonly stepsDone: number;
+  readonly waits: JobWaits;
+}
+
+/** The jury rigs that stand, and what is to be known of the jobs they stand in for. */
+export interface RigsAndJobs {
+  readonly juryRigs: Readonly<Record<Id, JuryRig>>;
+  readonly jobs: Readonly<Record<Id, Pick<Job, 'title' | 'state' | 'consequence'>>>;
+}
+
+export interface WorkShown {
+  readonly form: number;
+  readonly boat: Pick<Boat, 'name' | 'demo'>;
+  /** IANA zone of the boat's place */
+  readonly timeZone: string;
+  /** open jobs, the gravest first */
+  readonly jobs: readonly ShownJob[];
+  /** of those jobs, from the bow aft */
+  readonly zones: readonly { readonly id: Id; readonly name: string }[];
+  /** how many are done or dropped */
+  readonly closed: number;
+  readonly rigs: RigsAndJobs;
+}
+
+export function workShown(book: Book): WorkShown {
+  const jobs = openJobs(book).map((named): ShownJob => {
+    const { id, job } = named;
+    const steps = stepsOf(book, id);
+    const heldTo = job.heldTo === null ? undefined : book.jobDays[job.heldTo];
+    return {
+      id,
+      title: job.title,
+      consequence: job.consequence,
+      zone: job.zone !== null && book.zones[job.zone] !== undefined ? job.zone : null,
+      due: job.due,
+      outing: job.outing === null ? null : (book.outings[job.outing]?.title ?? null),
+      held: heldTo === undefined ? null : { date: heldTo.date, at: job.heldAt },
+      minutes: minutesLeft(steps),
+      steps: steps.length,
+      stepsDone: steps.filter(({ step }) => step.progress.kind === 'done').length,
+      waits: waitsFor(book, named, steps),
+    };
+  });
+  const zones = Object.entries(book.zones)
+    .filter(([id]) => jobs.some(({ zone }) => zone === id))
+    .sort(([, a], [, b]) => a.along - b.along || a.name.localeCompare(b.name))
+    .map(([id, { name }]) => ({ id, name }));
+  const standing = Object.entries(book.juryRigs).filter(([, rig]) => rig.state === 'standing');
+  const stoodInFor = standing.flatMap(([, { job }]) => {
+    const known = job === null ? undefined : book.jobs[job];
+    if (job === null || known === undefined) return [];
+    return [[job, { title: known.title, state: known.state, consequence: known.consequence }] as const];
+  });
+  return {
+    form: workForm,
+    boat: { name: book.boat.name, demo: book.boat.demo },
+    timeZone: zoneOf(book),
+    jobs,
+    zones,
+    closed: Object.values(book.jobs).filter(({ state }) => state !== 'open').length,
+    rigs: { juryRigs: Object.fromEntries(standing), jobs: Object.fromEntries(stoodInFor) },
+  };
+}
+
+/** What was kept, as text; null where there is none, or of an earlier version of the program. */
+export function workFromText(text: string | null): WorkShown | null {
+  if (text === null) return null;
+  try {
+    const kept = JSON.parse(text) as WorkShown;
+    return kept.form === workForm ? kept : null;
+  } catch {
+    return null;
+  }
+}
+
+export interface JobGroup {
+  readonly key: string;
+  readonly name: string;
+  readonly jobs: readonly ShownJob[];
+}
+
+/** From the bow aft, mast and rig as they lie; those without a zone last. */
+export function jobsByZone({ jobs, zones }: Pick<WorkShown, 'jobs' | 'zones'>): readonly JobGroup[] {
+  const groups = [
+    ...zones.map(({ id, name }) => ({ key: id, name, jobs: jobs.filter(({ zone }) => zone === id) })),
+    { key: 'nowhere', name: 'no zone given', jobs: jobs.filter(({ zone }) => zone === null) },
+  ];
+  return groups.filter((group) => group.jobs.length > 0);
+}
