@@ -20,6 +20,8 @@ export default defineConfig({
           ],
           exclude: ['**/e2e/**', '**/node_modules/**', '**/dist/**'],
           setupFiles: ['scripts/property-seed.ts'],
+          // the packages keep nothing of their own between questions: one load of them serves many files
+          isolate: false,
           testTimeout: 30_000,
         },
       },

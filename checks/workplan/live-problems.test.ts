@@ -7,8 +7,9 @@ import { readKills } from './stored-answers.ts';
 import { seededProblem } from './varied-problem.ts';
 
 /**
- * Thirty problems, one for each of thirty rules: the first of the rule's table, so that the rule decides its best
- * plan. The solver runs now; nothing is read from the stored answers but which seed to take.
+ * Thirty problems, one for each of thirty rules, out of the rule's table, so that the rule decides its best plan: the
+ * first, but where it holds the solver for a minute. The solver runs now; nothing is read from the stored answers but
+ * which seed to take.
  */
 const decisive: readonly Rule[] = [
   'already begun',
@@ -43,13 +44,15 @@ const decisive: readonly Rule[] = [
   'dust and wet',
 ];
 
+const soonerSolved: Partial<Record<Rule, number>> = { 'day ends in': 4, still: 1 };
+
 describe('the search against the constraint model, solved now', () => {
   let compared = 0;
   const kills = readKills()?.kills ?? {};
   it.each(decisive)(
     'a problem decided by the rule %s',
     async (rule) => {
-      const row = kills[rule]?.[0];
+      const row = kills[rule]?.[soonerSolved[rule] ?? 0];
       if (!row) throw new Error(`rule-kill.json has no problem for '${rule}'; run make-rule-kills.ts`);
       const problem = seededProblem(row.seed, row.options);
       const model = await bestPlan(problem, 100_000);
