@@ -52,6 +52,7 @@ const may = {
       'workplan',
       'jobs',
       'dues',
+      'trailer',
       'readings',
       'calendar',
       'forecast',

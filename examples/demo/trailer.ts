@@ -40,9 +40,9 @@ export function demoTrailers({ day }: DemoDates): Book['trailers'] {
         pressure_kPa: 250,
         asked_kPa: 250,
         wheels: [
-          { wheel: 'Left', code: weekCode(day(-1300)), tread_mm: 5.1 },
-          { wheel: 'Right', code: weekCode(day(-1300)), tread_mm: 5.3 },
-          { wheel: 'Spare', code: weekCode(day(-2800)), tread_mm: 6.8 },
+          { wheel: 'Left', spare: false, code: weekCode(day(-1300)), tread_mm: 5.1 },
+          { wheel: 'Right', spare: false, code: weekCode(day(-1300)), tread_mm: 5.3 },
+          { wheel: 'Spare', spare: true, code: weekCode(day(-2800)), tread_mm: 6.8 },
         ],
         readOn: day(-13),
       },
@@ -124,17 +124,18 @@ export const demoCarried: Book['carried'] = {
     moves: { aftmost_m: -1.9, foremost_m: 1.2 },
     battery: 'house',
   }),
-  water: thing('Water in the cans', [10, 20, 20], 1.1, 0.1, {
+  water: thing('The water cans', [10, 20, 20], 1.1, 0.1, {
     up_m: 0.75,
     moves: { aftmost_m: -0.4, foremost_m: 1.6 },
   }),
   gear: thing('Sails and gear in the cabin', [25, 35, 45], 0.6, 0.3, { up_m: 1.1 }),
-  outboard: thing('The outboard, in the cockpit', [26, 27, 28], -1.55, 0.1, {
+  outboard: thing('The outboard', [26, 27, 28], -1.55, 0.1, {
     massFrom: 'its maker',
     up_m: 1.2,
+    note: 'Laid on the cockpit sole for the road.',
     moves: { aftmost_m: -1.9, foremost_m: -0.9 },
   }),
-  fuel: thing('Fuel can', [5, 9, 11], -1.8, 0.1, { up_m: 1 }),
+  fuel: thing('The fuel can', [5, 9, 11], -1.8, 0.1, { up_m: 1 }),
 };
 
 /** The ball on a bathroom scale, in the spring, laden as the table has it. */

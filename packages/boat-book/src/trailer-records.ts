@@ -72,9 +72,10 @@ export interface TyresRecord {
   /** cold, as it was found and as it is asked for at this load; null: not read */
   readonly pressure_kPa: number | null;
   readonly asked_kPa: number | null;
-  /** each wheel with the last figures of the code that begins with DOT, as typed; null: not read */
   readonly wheels: readonly {
     readonly wheel: string;
+    readonly spare: boolean;
+    /** the last figures of the code that begins with DOT, as typed; null: not read */
     readonly code: string | null;
     readonly tread_mm: number | null;
   }[];

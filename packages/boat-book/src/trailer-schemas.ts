@@ -43,6 +43,7 @@ export const trailerSchema = z.strictObject({
       wheels: list(
         z.strictObject({
           wheel: title,
+          spare: z.boolean(),
           code: z.nullable(z.string().check(z.maxLength(20))),
           tread_mm: z.nullable(number(0, 20)),
         }),

@@ -373,7 +373,7 @@ export const anyBook: fc.Arbitrary<Book> = fc
           speed: nullable(fc.constantFrom('N', 'A8')),
           pressure_kPa: nullable(number(50, 1000)),
           asked_kPa: nullable(number(50, 1000)),
-          wheels: fc.constant([{ wheel: 'Left', code: '3519', tread_mm: null }]),
+          wheels: fc.constant([{ wheel: 'Left', spare: false, code: '3519', tread_mm: null }]),
           readOn: day,
         }),
       ),
