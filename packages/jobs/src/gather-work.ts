@@ -65,7 +65,8 @@ export function talkOf(
       heading = called === 'elsewhere' ? null : { zone: called, words };
       afresh = true;
       list = null;
-      continue;
+      // 'The coaming, where the varnish has lifted': a place, and what is spoken of
+      if (clause.listed || sense.things.length === 0 || told[at + 1]?.sentence !== clause.sentence) continue;
     }
     const place = sameSentence ? null : openingPlace(words, lexicon.zones);
     if (place) heading = place;
@@ -82,10 +83,7 @@ export function talkOf(
     if (volts) {
       if (at - lastVolts > 3) found.push({ kind: 'reading', clauses: [clause], ...volts });
       lastVolts = at;
-      if (!sense.defect) {
-        afresh = true;
-        continue;
-      }
+      if (!sense.defect) continue;
     }
 
     // what is to be bought, or is there, told in a list

@@ -15,13 +15,16 @@ export function workOf(topic: Topic): Gathered[] {
   let dismissed = false;
   let known = false;
   const reasons: TalkClause[] = [];
+  /** what was done, told just before it is said to be for now: 'I tied a knot in it, and it will do until …' */
+  let doneJustNow: TalkClause[] = [];
   let lastRig: TalkClause | null = null;
   for (const clause of topic.clauses) {
     const { sense } = clause;
     const role = clause.role === 'advice' ? (defect ? 'remedy' : 'plain') : clause.role;
     known ||= sense.about || clause.listed;
     if (role === 'stopgap') {
-      rig.clauses.push(clause);
+      rig.clauses.push(...doneJustNow.filter(({ sentence }) => sentence === clause.sentence), clause);
+      doneJustNow = [];
       lastRig = clause;
       continue;
     }
@@ -36,7 +39,8 @@ export function workOf(topic: Topic): Gathered[] {
     }
     if (role === 'fine' || role === 'done') {
       if (!remedy && !minutes && defect && (sense.fine || sense.putRight) && !sense.hearsay) dismissed = true;
-      else if (!defect && !remedy) lead = [];
+      else if (!defect && !remedy && role === 'fine') lead = [];
+      if (role === 'done') doneJustNow.push(clause);
       continue;
     }
     if (role === 'name' || role === 'plain') {
@@ -45,7 +49,7 @@ export function workOf(topic: Topic): Gathered[] {
       continue;
     }
     if (role === 'defect') reasons.push(clause);
-    job.clauses.push(...lead, clause);
+    job.clauses.push(...lead.slice(-3), clause);
     lead = [];
     defect ||= sense.defect;
     remedy ||= role === 'remedy';

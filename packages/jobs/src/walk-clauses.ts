@@ -32,6 +32,7 @@ const hardEnd = new RegExp(
 const openers = new RegExp(
   `(?<=[a-zß-ɏ0-9%] )(?:${[
     'and then',
+    '(?:and|then) (?=(?:get|fit|make|put|buy|have|order) (?:a |an |the |some )?(?:new|proper|real|right)(?![a-zß-ɏ]))',
     'and also',
     'and honestly',
     "(?:and|but|so|because|or|since|until|while) (?=(?:i|we|it|it's|it'll|that|that's|there|there's|she|she's|they|they're|you|nobody|the|he|its|theres|thats|if)(?![a-zß-ɏ'-]))",

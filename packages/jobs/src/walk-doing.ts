@@ -43,7 +43,9 @@ const toDo =
 
 /** What one means to do, whatever the verb; not what is no work on a boat. */
 const intends =
-  /(?<![a-zß-ɏ])(?:i|we|one|you|somebody|someone)(?:'ll| shall| will| must| should| ought to| need to| have to|'ve got to| have got to| am going to|'m going to| are going to|'re going to| intend to| mean to| plan to| propose to| want to|'d better| had better| might as well|'d also| can| could)(?: (?:also|then|just|probably|have to|need to|try to|try and|go and|get round to|really|better|at least|now|still|soon))* (?!(?:be|been|think|see|look|go|sail|say|tell|ask|wait|leave|live|admit|give you|stop|never|not|forget|remember|keep|stay|miss|hear|feel|know|believe|expect|need|have|come|get|bet|swear|sleep|sit|stand|eat|drink|laugh|enjoy|start|begin|manage|trust|worry|bother|mention|smell|taste|let|write|talk|spend|wish|hope|love|like|use|find|buy|order|drive|walk|ring|phone|read|show|pick up|count|agree|understand|imagine|guess|afford|reach|touch|turn up|wear|wave|hang|borrow|return|visit|meet|pay|win|lose|fall|break|hit|catch|decide|consider|assume|suppose|report|learn|play|cook|swim|cross|possibly|always|only|push|put my|get my|reckon|do (?!(?:it|that|this|the|them|both|those|these|all)(?![a-zß-ɏ]))|(?:hardly|barely|scarcely))(?![a-zß-ɏ]))[a-zß-ɏ-]+ (?:it|them|that|this|these|those|the|a|an|my|her|both|all|one|some|new|in|on|off|out|up|down|over|round|through|with|from|to)(?![a-zß-ɏ])/;
+  /(?<![a-zß-ɏ])(?:i|we|one|you|somebody|someone)(?:'ll| shall| will| must| should| ought to| need to| have to|'ve got to| have got to| am going to|'m going to| are going to|'re going to| intend to| mean to| plan to| propose to| want to|'d better| had better| might as well|'d(?= also)| can| could)(?: (?:have a (?:good |proper )?look|also|then|just|probably|have to|need to|try to|try and|go and|get round to|really|better|at least|now|still|soon))* (?!(?:be|been|think|see|look|go|sail|say|tell|ask|wait|leave|live|admit|give you|stop|never|not|forget|remember|keep|stay|miss|hear|feel|know|believe|expect|need|have|come|get|bet|swear|sleep|sit|stand|eat|drink|laugh|enjoy|start|begin|manage|trust|worry|bother|mention|smell|taste|let|write|talk|spend|wish|hope|love|like|use|find|buy|order|drive|walk|ring|phone|read|show|pick up|count|agree|understand|imagine|guess|afford|reach|touch|turn up|wear|wave|hang|borrow|return|visit|meet|pay|win|lose|fall|break|hit|catch|decide|consider|assume|suppose|report|learn|play|cook|swim|cross|possibly|always|only|push|put my|get my|reckon|do (?!(?:it|that|this|the|them|both|those|these|all)(?![a-zß-ɏ]))|(?:hardly|barely|scarcely))(?![a-zß-ɏ]))[a-zß-ɏ-]+ (?:it|them|that|this|these|those|the|a|an|my|her|both|all|one|some|new|in|on|off|out|up|down|over|round|through|with|from|to)(?![a-zß-ɏ])/;
+/** 'with the mast down we do the sheave' */
+const plans = /(?<![a-zß-ɏ])(?:we|i) do (?:the|both|that|those|these|it|them)(?! (?:time|other day))(?![a-zß-ɏ])/;
 /** 'it can be turned over' */
 const canBeDone =
   /(?<![a-zß-ɏ])(?:it|they|that|this|these|which) (?:can|could|might|may) (?:easily |just |simply )?be (?!(?:used|seen|heard|felt|needed|trusted|expected|excused|left|ignored|removed from) )[a-zß-ɏ]+(?:ed|wn|ut|ade|one)(?![a-zß-ɏ])/;
@@ -67,6 +69,7 @@ export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[])
     toDo.test(words) ||
     bareDoing.test(words) ||
     intends.test(words) ||
+    plans.test(words) ||
     canBeDone.test(words) ||
     (newThing.test(words) &&
       !/\b(?:(?:since|with|got|bought) (?:the|a)|(?:and|but) the) new\b/.test(words) &&

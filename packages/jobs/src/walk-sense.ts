@@ -73,7 +73,7 @@ const goneAgain =
   /^ (?:(?:has|have|is|was|does|did)(?:n't| not| never)(?! been| gone)|(?:has |have |'s |is )?(?:stopped|cured|sorted|gone away|cleared)|never came)/;
 /** 'isn't holding charge', 'has no seal', 'keeps undoing itself': wrong whatever the verb, unless it is no fault at all. */
 const wont =
-  /(?<![a-zß-ɏ])(?:won't|will not|doesn't|does not|don't|do not|isn't|aren't|can't|cannot|couldn't|refuses? to|fails? to|stopped|has (?:started|begun|taken) to|have (?:started|begun) to|keeps?|no longer) (?:(?:quite|really|always|even|properly) )?([a-zß-ɏ]+)/g;
+  /(?<![a-zß-ɏ])(?:won't|will not|doesn't|does not|don't|do not|isn't|aren't|is not|are not|can't|cannot|couldn't|refuses? to|fails? to|stopped|has (?:started|begun|taken) to|have (?:started|begun) to|keeps?|no longer) (?:(?:quite|really|always|even|properly) )?([a-zß-ɏ]+)/g;
 const noFault =
   /^(?:need|want|matter|look|seem|mind|care|think|know|believe|worry|bother|have|going|coming|sure|want|expect|suppose|remember|see|find|feel|hear|say|tell|like|worth|bad|raining|blowing|here|a|an|the|that|so|as|too|quite|really|any|ever|get|afford|be|do|use|help|stop|forget|move|telling|saying|on|an|her|me|us|going|my|been|yet|sail|sell)$/;
 const lacks =

@@ -60,6 +60,8 @@ export const placeOf = (words: string, zones: Lexicon['zones']): string | null =
 /** Words that turn to something else. */
 const turns =
   /^(?:and |oh |right |okay |so |now )*(?:also|then (?:there|the)|next(?! week| month| year| season| time)|another thing|what else|second(?:ly)?|third(?:ly)?|moving on|as for|apart from that|otherwise|while (?:you|i|we)|at the same time|after that|(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:morning|afternoon|evening))?(?= *$| is| i| we)|the (?:other|next|last|main|first|second|third) thing)(?![a-zß-ɏ])/;
+const besides =
+  /(?<![a-zß-ɏ])(?:while (?:i'm|we're|you're|i am) (?:at it|there|about it|down there|up there)|another (?:thing|job|one)|as for|what else|also|as well)(?![a-zß-ɏ])/;
 const joins = /^(?:and|with|so|but|because|which|or|though|although|until|since)(?![a-zß-ɏ])/;
 const putsRight = /^(?:no|sorry|actually|rather|call it|make that|or rather|no more like|i mean|well)(?![a-zß-ɏ])/;
 const newOne = /(?<![a-zß-ɏ])(?:new|longer|stronger|bigger|thicker|stouter|fresh|heavier|proper)(?![a-zß-ɏ])/;
@@ -104,6 +106,9 @@ export const weights: Record<string, number> = {
   fine: 0.5,
   stopgap: 0.5,
   name: -1.25,
+  besides: -0.5,
+  another: -1,
+  nextThing: -1,
 };
 
 export function linkOf(topic: Topic, clause: TalkClause, next: readonly TalkClause[]): number {
@@ -133,6 +138,9 @@ export function linkOf(topic: Topic, clause: TalkClause, next: readonly TalkClau
   add('object', other && !sense.parts && !sense.subject);
   add('otherPlace', other && clause.place !== null && topic.place !== null && clause.place !== topic.place);
   add('turns', turns.test(words));
+  add('besides', besides.test(words));
+  add('another', sameSentence && other && sense.subject && !sense.parts && role === 'defect' && topic.defect);
+  add('nextThing', sameSentence && topic.minutes && other && !sense.parts && (role === 'plain' || role === 'name'));
   add('joins', sameSentence && joins.test(words));
   add('newOne', newOne.test(words));
   add('guess', guesses.test(words));
