@@ -314,6 +314,8 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     },
   ],
   ['the step in hand', '#/days/now'],
+  ['the weather ahead', '#/days/weather'],
+  ['what a forecast sends', '#/days/weather', open('What turning it on sends')],
   ['go', '#/go'],
   ['an outing', '#/go', open(/^Change:/)],
   ['what falls due', '#/go/dues'],

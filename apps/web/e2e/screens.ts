@@ -49,6 +49,15 @@ const shots: readonly Shot[] = [
       await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
+  { name: 'weather-ahead', at: '#/days/weather' },
+  {
+    name: 'forecast-sheet',
+    at: '#/days/weather',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'What turning it on sends' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
   { name: 'work', at: '#/work' },
   {
     name: 'work-by-zone',

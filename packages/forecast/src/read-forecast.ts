@@ -96,7 +96,7 @@ function hoursOf(reply: Reply, asked: RoundedPlace, now: number): ForecastHours 
   for (const [name, unit] of Object.entries(askedUnits))
     if (units[name] !== unit)
       refuse(
-        `${name} should come in ${unit} and comes in ${units[name] === undefined ? 'no unit' : String(units[name])}`,
+        `${name === 'time' ? 'the time' : ranges[name as Column].name} should come in ${unit} and comes in ${units[name] === undefined ? 'no unit' : String(units[name]).slice(0, 40)}`,
       );
   const times = timesOf(hourly.time);
   const columns = Object.fromEntries(

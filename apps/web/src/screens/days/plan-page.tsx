@@ -7,6 +7,7 @@ import { capital, countInWords } from '../../parts/in-words.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BlockSheet } from './block-sheet.tsx';
 import { DaysList } from './days-list.tsx';
+import { PlanForecast } from './forecast/plan-forecast.tsx';
 import { LeftOut } from './left-out.tsx';
 import { MovedLine, useMoved } from './moved-line.tsx';
 import { OddsLines } from './odds-lines.tsx';
@@ -53,6 +54,7 @@ export function PlanPage() {
         )}
       </header>
       <PlanState inHand={inHand} />
+      <PlanForecast book={book} />
       <MovedLine book={book} moved={moved} />
       <ToGetLine book={book} inHand={inHand} />
       {problem && picture && (

@@ -7,6 +7,7 @@ import { ChoiceField, PickField } from '../../parts/choice-fields.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
+import { ForecastPart } from './forecast/forecast-part.tsx';
 import { shortDay } from './place-time.ts';
 import { WeatherEditor } from './weather-editor.tsx';
 import { knownHours } from './weather-known.ts';
@@ -60,14 +61,15 @@ export default function WeatherAhead() {
           options={Object.entries(book.places).map(([id, { name }]) => ({ value: id, name }))}
         />
       )}
+      <ForecastPart book={book} place={place} />
       <PickField
         label="Day"
         value={shown}
         onChange={setDate}
-        options={dates.map((each) => ({ value: each, name: `${shortDay(each)}${isKnown(each) ? ', entered' : ''}` }))}
+        options={dates.map((each) => ({ value: each, name: `${shortDay(each)}${isKnown(each) ? ', known' : ''}` }))}
       />
       <p className="soft">{dayInWords(shown, today)}</p>
-      <WeatherEditor key={`${shown} ${place}`} book={book} day={day} />
+      <WeatherEditor key={`${shown} ${place}`} book={book} day={day} credited />
     </div>
   );
 }

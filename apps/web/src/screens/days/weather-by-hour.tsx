@@ -1,8 +1,9 @@
 /** The weather of a job day hour by hour, as a table to type into. */
 import { useState } from 'react';
-import type { Book, JobDay } from '#boat-book';
+import type { Book, JobDay, WeatherEntry } from '#boat-book';
+import { forecastHours } from '#reckoning';
 import { Refused } from '../../parts/field.tsx';
-import { hoursOfDay, type KnownHour, knownHours, sameWeather, type WeatherEntries } from './weather-known.ts';
+import { enteredHours, hoursOfDay, type KnownHour, sameWeather, type WeatherEntries } from './weather-known.ts';
 import { emptyPart, type PartDraft, readPart } from './weather-part.tsx';
 
 const two = (n: number) => String(n).padStart(2, '0');
@@ -19,7 +20,7 @@ export function WeatherByHour({
   readonly onTouch: () => void;
 }) {
   const [rows, setRows] = useState<readonly PartDraft[]>(() =>
-    knownHours(book, day.place, day.date).map((hour) =>
+    enteredHours(book, day.place, day.date).map((hour) =>
       hour === null
         ? emptyPart
         : {
@@ -34,6 +35,7 @@ export function WeatherByHour({
   const [refused, setRefused] = useState<string | null>(null);
   const [all, setAll] = useState(false);
   const hours = hoursOfDay(day);
+  const forecast = new Map(forecastHours(book, day.place, day.date).map((hour) => [hour.fromHour, hour]));
   const shown = { from: Math.min(6, hours.from), to: Math.max(20, hours.to) };
   const set = (hour: number, what: Partial<PartDraft>) => {
     onTouch();
@@ -65,6 +67,9 @@ export function WeatherByHour({
         keep();
       }}
     >
+      {forecast.size > 0 && (
+        <p className="small soft">In an empty field stands the forecast, which counts while the field is empty.</p>
+      )}
       <table className="days-hours">
         <thead>
           <tr>
@@ -80,6 +85,7 @@ export function WeatherByHour({
           {rows.map((row, hour) => {
             if (!all && (hour < shown.from || hour >= shown.to)) return null;
             const name = `${two(hour)}:00`;
+            const told = forecast.get(hour);
             return (
               // biome-ignore lint/suspicious/noArrayIndexKey: the index is the hour of the day
               <tr key={hour}>
@@ -90,7 +96,7 @@ export function WeatherByHour({
                     value={row.sky}
                     onChange={(event) => set(hour, { sky: event.target.value as PartDraft['sky'] })}
                   >
-                    <option value="">–</option>
+                    <option value="">{told ? `(${told.rain ? 'rain' : 'dry'})` : '–'}</option>
                     <option value="dry">dry</option>
                     <option value="rain">rain</option>
                   </select>
@@ -102,6 +108,7 @@ export function WeatherByHour({
                       inputMode="decimal"
                       aria-label={`${name} ${field === 'odds' ? 'chance of rain' : field}`}
                       value={row[field]}
+                      placeholder={told && forecastFigure(told, field)}
                       onChange={(event) => set(hour, { [field]: event.target.value })}
                     />
                   </td>
@@ -124,6 +131,17 @@ export function WeatherByHour({
       </button>
     </form>
   );
+}
+
+/** The figure of the forecast that stands in an empty field. */
+function forecastFigure(hour: WeatherEntry, field: 'odds' | 'wind' | 'air' | 'humidity'): string {
+  const figure = {
+    odds: hour.rainOdds_pct,
+    wind: Math.round(hour.wind_kn),
+    air: Math.round(hour.air_C),
+    humidity: hour.humidity_pct,
+  }[field];
+  return figure === null ? '' : String(figure);
 }
 
 /** One entry for each run of hours with the same weather. */

@@ -1,22 +1,42 @@
 /** The weather of a job day, in four parts of it with a few taps each, or hour by hour. */
 import { useState } from 'react';
 import type { Book, JobDay } from '#boat-book';
+import { forecastHours } from '#reckoning';
 import { addDays } from '#units';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { Refused } from '../../parts/field.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { useRun } from '../../parts/use-run.ts';
+import { ForecastBeside } from './forecast/forecast-beside.tsx';
+import { hoursInWords } from './forecast/forecast-in-words.ts';
 import { WeatherByHour } from './weather-by-hour.tsx';
-import { type KnownHour, knownHours, sameWeather, type WeatherEntries, weatherKnownInWords } from './weather-known.ts';
+import {
+  enteredHours,
+  type KnownHour,
+  sameWeather,
+  type WeatherEntries,
+  weatherKnownInWords,
+} from './weather-known.ts';
 import { emptyPart, type PartDraft, PartFields, readPart } from './weather-part.tsx';
 import { type DayPart, partsOf } from './weather-parts.ts';
 
-export function WeatherEditor({ book, day }: { readonly book: Book; readonly day: JobDay }) {
+export function WeatherEditor({
+  book,
+  day,
+  credited = false,
+}: {
+  readonly book: Book;
+  readonly day: JobDay;
+  /** whose forecast it is stands on the page already */
+  readonly credited?: boolean;
+}) {
   // what was entered hour by hour is shown so
   const [by, setBy] = useState<'parts' | 'hours'>(() =>
     partsOf(day).every((part) => alike(knownOf(part, book, day))) ? 'parts' : 'hours',
   );
   const { run, refusal } = useRun();
+  // what was entered was taken out: the fields begin again from what is left
+  const [anew, setAnew] = useState(0);
   const [kept, setKept] = useState(false);
   const enter = async (entries: WeatherEntries) => {
     const outcome = await run('enterWeather', { entries });
@@ -39,10 +59,11 @@ export function WeatherEditor({ book, day }: { readonly book: Book; readonly day
           { value: 'hours', name: 'Hour by hour' },
         ]}
       />
+      <ForecastBeside book={book} day={day} credited={credited} onGone={() => setAnew(anew + 1)} />
       {by === 'parts' ? (
-        <ByParts book={book} day={day} onEnter={enter} onTouch={() => setKept(false)} />
+        <ByParts key={anew} book={book} day={day} onEnter={enter} onTouch={() => setKept(false)} />
       ) : (
-        <WeatherByHour book={book} day={day} onEnter={enter} onTouch={() => setKept(false)} />
+        <WeatherByHour key={anew} book={book} day={day} onEnter={enter} onTouch={() => setKept(false)} />
       )}
       <RefusalLine refusal={refusal} />
       <p role="status" className="small">
@@ -111,6 +132,7 @@ function ByParts({
             key={part.id}
             part={part}
             draft={drafts[i]!}
+            forecast={forecastOfPart(part, book, day)}
             varies={knownOf(part, book, day).length > 0 && !alike(knownOf(part, book, day))}
             before={i === 0 ? null : { name: parts[i - 1]!.name.toLowerCase(), draft: drafts[i - 1]! }}
             onChange={(draft) => {
@@ -130,8 +152,21 @@ function ByParts({
 
 function knownOf(part: DayPart, book: Book, day: JobDay): KnownHour[] {
   return part.spans
-    .flatMap((span) => knownHours(book, day.place, addDays(day.date, span.dayAfter)).slice(span.fromHour, span.toHour))
+    .flatMap((span) =>
+      enteredHours(book, day.place, addDays(day.date, span.dayAfter)).slice(span.fromHour, span.toHour),
+    )
     .filter((hour) => hour !== null);
+}
+
+/** What the forecast says of a part of the day; null: nothing. */
+function forecastOfPart(part: DayPart, book: Book, day: JobDay): string | null {
+  return hoursInWords(
+    part.spans.flatMap(({ dayAfter, fromHour, toHour }) =>
+      forecastHours(book, day.place, addDays(day.date, dayAfter)).filter(
+        (hour) => hour.fromHour >= fromHour && hour.fromHour < toHour,
+      ),
+    ),
+  );
 }
 
 function alike(hours: readonly KnownHour[]): boolean {

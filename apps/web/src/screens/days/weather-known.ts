@@ -1,5 +1,6 @@
 /** What weather the book has for a place and day, hour by hour; a later entry for an hour is used instead of one before. */
 import type { Book, JobDay, OperationFields, WeatherEntry } from '#boat-book';
+import { weatherInForce } from '#reckoning';
 import { dayInWords } from '../../parts/in-words.ts';
 
 export type WeatherEntries = OperationFields<'enterWeather'>['entries'];
@@ -13,10 +14,19 @@ export interface KnownHour {
   readonly humidity_pct: number;
 }
 
-/** The 24 hours of a day at a place; null where nothing was entered. */
+/** The 24 hours of a day at a place as they count: entered by hand, else by the forecast; null where nothing is known. */
 export function knownHours(book: Book, place: string, date: string): (KnownHour | null)[] {
+  return hoursFrom(weatherInForce(book), place, date);
+}
+
+/** The 24 hours of a day at a place as they were entered by hand; null where nothing was. */
+export function enteredHours(book: Book, place: string, date: string): (KnownHour | null)[] {
+  return hoursFrom(inOrder(book), place, date);
+}
+
+function hoursFrom(entries: readonly WeatherEntry[], place: string, date: string): (KnownHour | null)[] {
   const hours: (KnownHour | null)[] = Array.from({ length: 24 }, () => null);
-  for (const entry of inOrder(book))
+  for (const entry of entries)
     if (entry.place === place && entry.date === date)
       for (let h = entry.fromHour; h < entry.toHour; h++)
         hours[h] = {
@@ -37,12 +47,12 @@ function inOrder(book: Book): WeatherEntry[] {
 
 /** `The weather is known to Friday 8 May, 20:00.`, or that none is. */
 export function weatherKnownInDays(book: Book, place: string, today: string): string {
-  const last = Object.values(book.weather)
+  const last = weatherInForce(book)
     .filter((entry) => entry.place === place && entry.date >= today)
     .map((entry) => `${entry.date} ${String(entry.toHour).padStart(2, '0')}`)
     .sort()
     .at(-1);
-  if (last === undefined) return 'No weather is entered for the days ahead.';
+  if (last === undefined) return 'No weather is known for the days ahead.';
   const [date = today, hour] = last.split(' ');
   return `The weather is known to ${dayInWords(date, today)}${hour === '24' ? '' : ` ${hour}:00`}.`;
 }
@@ -55,14 +65,25 @@ export function hoursOfDay(day: Pick<JobDay, 'from' | 'to'>): { readonly from: n
   };
 }
 
-/** `weather entered`, or how many of its hours have none and are planned with the cautious figure. */
+/** `weather entered`, `weather by forecast`, or how many of its hours have none and are planned with the cautious figure. */
 export function weatherKnownInWords(book: Book, day: JobDay): string {
   const { from, to } = hoursOfDay(day);
   const hours = knownHours(book, day.place, day.date).slice(from, to);
   const missing = hours.filter((hour) => hour === null).length;
-  if (missing === 0) return 'weather entered';
   if (missing === hours.length) return 'weather not entered: planned as wet, with cautious figures';
-  return `weather not entered for ${missing} of its ${hours.length} hours: those are planned as wet`;
+  const typed = enteredHours(book, day.place, day.date).slice(from, to);
+  const entered = typed.filter((hour) => hour !== null).length;
+  const forecast = hours.length - missing - entered;
+  const known =
+    forecast === 0
+      ? 'weather entered'
+      : entered === 0
+        ? 'weather by forecast'
+        : `weather entered for ${entered} of its ${hours.length} hours and by forecast for ${forecast}`;
+  if (missing === 0) return known;
+  return forecast === 0
+    ? `weather not entered for ${missing} of its ${hours.length} hours: those are planned as wet`
+    : `${known}; ${missing} of its ${hours.length} hours are not known and planned as wet`;
 }
 
 export function sameWeather(a: KnownHour, b: KnownHour): boolean {

@@ -35,12 +35,15 @@ const humidities = [
 export function PartFields({
   part,
   draft,
+  forecast,
   varies,
   before,
   onChange,
 }: {
   readonly part: DayPart;
   readonly draft: PartDraft;
+  /** what the forecast says of its hours; null: nothing */
+  readonly forecast: string | null;
   /** its hours were entered, and not all alike */
   readonly varies: boolean;
   readonly before: { readonly name: string; readonly draft: PartDraft } | null;
@@ -57,6 +60,7 @@ export function PartFields({
       <legend>
         {part.name} <span className="soft small">{partHours(part)}</span>
       </legend>
+      {forecast && <p className="small soft">Forecast: {forecast}.</p>}
       {varies && <p className="small soft">Entered hour by hour; what is filled in here replaces it.</p>}
       <div className="days-sky">
         <PickField
