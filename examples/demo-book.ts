@@ -9,7 +9,7 @@
 import { type Book, contentId, type Day } from '#boat-book';
 import { addDays } from '#units';
 import { demoBoat, demoFittings, demoMixes, demoPlaces, demoSetUps, demoZones } from './demo/boat.ts';
-import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoWeather } from './demo/days.ts';
+import { demoJobDays, demoJuryRigs, demoLog, demoOutings, demoRigTrusts, demoWeather } from './demo/days.ts';
 import { demoDueMeasures, demoDues, demoUses } from './demo/dues.ts';
 import { demoBoardHoists, demoHoistForces } from './demo/hoist.ts';
 import { belowJobs } from './demo/jobs-below.ts';
@@ -67,6 +67,7 @@ export function demoBook(today: Day): Book {
       ),
     ),
     juryRigs: demoJuryRigs(dates),
+    rigTrusts: byContent(demoRigTrusts(dates)),
     jobDays: demoJobDays(dates),
     weather: byContent(demoWeather(dates)),
     outings: demoOutings(dates),

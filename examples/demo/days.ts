@@ -1,5 +1,5 @@
 /** Job days, weather, the outing, jury rigs and the log, all by days from today. */
-import type { Book, JuryRig, LogEntry, WeatherEntry } from '#boat-book';
+import type { Book, JuryRig, LogEntry, RigTrustRecord, WeatherEntry } from '#boat-book';
 import { instantAt } from '#units';
 import { demoPlaces } from './boat.ts';
 import type { DemoDates } from './writing.ts';
@@ -119,7 +119,7 @@ export const demoJuryRigs = ({ day }: DemoDates): Book['juryRigs'] => ({
     job: 'board-wire',
     zone: 'board-case',
     reason: 'Holds the board up if the frayed wire lets go. Not to be sailed with.',
-    made: day(-24),
+    made: day(-11),
     trustedUntil: day(20),
     wind_max_kn: null,
     sails_max: 0,
@@ -131,7 +131,7 @@ export const demoJuryRigs = ({ day }: DemoDates): Book['juryRigs'] => ({
     job: 'forehatch-seal',
     zone: 'foredeck',
     reason: 'Keeps the rain out on the drive; lifts in a sea.',
-    made: day(-18),
+    made: day(-10),
     trustedUntil: day(35),
     wind_max_kn: 10,
     sails_max: null,
@@ -139,6 +139,31 @@ export const demoJuryRigs = ({ day }: DemoDates): Book['juryRigs'] => ({
     state: 'standing',
   } satisfies JuryRig,
 });
+
+export function demoRigTrusts(dates: DemoDates): RigTrustRecord[] {
+  const rigs = demoJuryRigs(dates);
+  const said = (rig: string, n: number, reason: string, trust: Partial<RigTrustRecord> = {}): RigTrustRecord => {
+    const { trustedUntil, wind_max_kn, sails_max, notOnRoad } = rigs[rig]!;
+    const on = dates.day(n);
+    return {
+      rig,
+      on,
+      trustedUntil,
+      wind_max_kn,
+      sails_max,
+      notOnRoad,
+      reason,
+      entered: atClock(on, '16:20'),
+      ...trust,
+    };
+  };
+  return [
+    said('rig-lashing', -40, 'as is usual for a lashing', { trustedUntil: dates.day(-20) }),
+    said('rig-lashing', -21, 'Looked over after a calm sail: no chafe, turns put on afresh.'),
+    said('rig-strop', -11, 'as it was made'),
+    said('rig-tape', -10, 'as is usual for tape'),
+  ].map((trust, i) => ({ ...trust, order: i + 1 }));
+}
 
 export const demoLog = ({ day }: DemoDates): LogEntry[] => [
   {

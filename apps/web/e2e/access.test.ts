@@ -125,6 +125,16 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     },
   ],
   [
+    'a jury rig of a job',
+    '#/work',
+    async (page) => {
+      await page.locator('.work-group a.line-row').first().click();
+      await open('Jury rig for it')(page);
+    },
+  ],
+  ['a jury rig trusted anew', '#/work', open(/^Trust it anew: Lashing/)],
+  ['a jury rig that is out', '#/work', open(/^It is out: Lashing/)],
+  [
     'putting in a job',
     '#/work/put-in',
     async (page) => {

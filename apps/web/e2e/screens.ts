@@ -116,6 +116,32 @@ const shots: readonly Shot[] = [
       await page.getByRole('button', { name: 'Put it in' }).click();
     },
   },
+  {
+    name: 'jury-rig-of-job',
+    at: '#/work',
+    after: async (page) => {
+      await firstJob(page);
+      await page.getByRole('button', { name: 'Jury rig for it' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'jury-rig-anew',
+    at: '#/work',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Trust it anew: Lashing beside the starboard shroud' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'jury-rig-out',
+    at: '#/work',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'It is out: Lashing beside the starboard shroud' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+      await page.getByRole('button', { name: 'It is out', exact: true }).last().click();
+    },
+  },
   { name: 'put-in', at: '#/work/put-in' },
   {
     name: 'put-in-read',

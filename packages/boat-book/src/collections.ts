@@ -40,6 +40,7 @@ export const collections: Readonly<Record<CollectionName, Collection>> = {
   jobs: { part: 'work', kept: 'keyed', word: 'job' },
   steps: { part: 'work', kept: 'keyed', word: 'step' },
   juryRigs: { part: 'work', kept: 'keyed', word: 'jury rig' },
+  rigTrusts: { part: 'work', kept: 'fixed', word: 'trust of a jury rig' },
   jobDays: { part: 'work', kept: 'keyed', word: 'job day' },
   weather: { part: 'work', kept: 'fixed', word: 'weather entry' },
   forecasts: { part: 'work', kept: 'fixed', word: 'forecast' },

@@ -1,18 +1,18 @@
-/** Operations on job days, weather, jury rigs, kept plans and the log; and on open questions. */
+/** Operations on job days, weather, kept plans and the log; and on open questions. */
 import { z } from 'zod/mini';
 import { minuteOfClock } from '#units';
 import { plainThree } from './boat-operations.ts';
 import { sameContent } from './canonical.ts';
-import { type Edit, refuse } from './edit.ts';
-import { at, day, id, text, title } from './field-schemas.ts';
+import { refuse } from './edit.ts';
+import { at, id, title } from './field-schemas.ts';
 import { logged } from './log-entry.ts';
 import { logSchema } from './log-schemas.ts';
-import { type Operations, someOf, without, withoutId } from './operation.ts';
+import { type Operations, someOf, without } from './operation.ts';
 import type { CollectionName, Json, OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
 import { keptPlanSchema } from './plan-schemas.ts';
-import type { Id, JobDay, JuryRig, WeatherEntry } from './records.ts';
-import { juryRigSchema, recordSchemas, weatherSchema } from './schemas.ts';
+import type { JobDay, WeatherEntry } from './records.ts';
+import { recordSchemas, weatherSchema } from './schemas.ts';
 
 /** Faults of a job day that no single field shows. */
 export function jobDayFault(jobDay: JobDay): { where: string; wrong: string; right: string } | null {
@@ -61,12 +61,6 @@ function checkJobDay(record: unknown): void {
   if (fault !== null) refuse(fault.where, fault.wrong, fault.right);
 }
 
-function checkJuryRig(rig: JuryRig): void {
-  if (rig.trustedUntil < rig.made) {
-    refuse('trustedUntil', `${rig.trustedUntil} is before it was made, ${rig.made}`, `${rig.made} or later`);
-  }
-}
-
 /** What one session may still choose: the answer must be one that stands. */
 function chosen(fields: OperationFields<'chooseAnswer'>, answers: readonly Json[]): Json {
   const found = answers.find((answer) => sameContent(answer, fields.answer));
@@ -82,58 +76,6 @@ const oneSchema = z.strictObject({ id });
 const [addJobDay, changeJobDay] = plainThree<'addJobDay', 'changeJobDay', 'removeJobDay'>('jobDays', checkJobDay);
 
 export const dayOperations = {
-  addJuryRig: {
-    title: 'Put in a jury rig',
-    does: 'Puts a temporary fix in the book, with how long and within what it is trusted, and writes it to the log.',
-    undoes: true,
-    fields: z.strictObject({ ...without(juryRigSchema, ['state']), id: z.exactOptional(id) }),
-    run(fields: OperationFields<'addJuryRig'>, edit) {
-      const rig: JuryRig = { ...withoutId(fields), state: 'standing' };
-      checkJuryRig(rig);
-      const made = edit.put('juryRigs', rig, fields.id);
-      logRig(edit, made, rig, 'jury rig made', `${rig.title}, trusted until ${rig.trustedUntil}`);
-      return made;
-    },
-  },
-  changeJuryRig: {
-    title: 'Change a jury rig',
-    does: 'Changes what is said of a jury rig, but not how long it is trusted.',
-    undoes: true,
-    fields: z.strictObject({ ...someOf(juryRigSchema, ['state', 'trustedUntil']), id }),
-    run(fields: OperationFields<'changeJuryRig'>, edit) {
-      edit.set('juryRigs', fields.id, withoutId(fields));
-      checkJuryRig(edit.need('juryRigs', fields.id, 'id'));
-      return null;
-    },
-  },
-  trustJuryRig: {
-    title: 'Trust a jury rig longer',
-    does: 'Gives a jury rig another date that it is trusted until, with the reason.',
-    undoes: true,
-    fields: z.strictObject({ id, trustedUntil: day, reason: title }),
-    run({ id: rigId, trustedUntil, reason }: OperationFields<'trustJuryRig'>, edit) {
-      if (edit.need('juryRigs', rigId, 'id').state === 'removed')
-        refuse('id', 'this jury rig is gone', 'one that still stands');
-      edit.set('juryRigs', rigId, { trustedUntil, reason });
-      const rig = edit.need('juryRigs', rigId, 'id');
-      checkJuryRig(rig);
-      logRig(edit, rigId, rig, 'jury rig trusted', `${rig.title}: trusted until ${trustedUntil}, because ${reason}`);
-      return null;
-    },
-  },
-  removeJuryRig: {
-    title: 'Jury rig is gone',
-    does: 'Says that a jury rig was taken off the boat, and writes it to the log.',
-    undoes: true,
-    fields: z.strictObject({ id, text: z.exactOptional(text) }),
-    run(fields: OperationFields<'removeJuryRig'>, edit) {
-      const rig = edit.need('juryRigs', fields.id, 'id');
-      if (rig.state === 'removed') refuse('id', `${asGiven(rig.title)} is gone already`, 'one that still stands');
-      edit.set('juryRigs', fields.id, { state: 'removed' });
-      logRig(edit, fields.id, rig, 'jury rig removed', fields.text ?? rig.title);
-      return null;
-    },
-  },
   addJobDay,
   changeJobDay,
   removeJobDay: {
@@ -245,14 +187,4 @@ export function weatherFault(
         wrong: `${entry.toHour} is not after ${entry.fromHour}`,
         right: `from ${entry.fromHour + 1} to 24`,
       };
-}
-
-function logRig(
-  edit: Edit,
-  id: Id,
-  { job, zone }: JuryRig,
-  kind: 'jury rig made' | 'jury rig trusted' | 'jury rig removed',
-  words: string,
-): void {
-  logged(edit, { kind, job, zone, of: { collection: 'juryRigs', id }, text: words });
 }

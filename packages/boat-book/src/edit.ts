@@ -59,6 +59,7 @@ type FixedName =
   | 'dueMeasures'
   | 'seasonTicks'
   | 'morningTicks'
+  | 'rigTrusts'
   | 'stayReadings'
   | 'photos'
   | 'plans'

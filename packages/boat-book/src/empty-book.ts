@@ -36,6 +36,7 @@ export function emptyBook(id: Id, boat: Boat): Book {
     jobs: {},
     steps: {},
     juryRigs: {},
+    rigTrusts: {},
     jobDays: {},
     weather: {},
     forecasts: {},

@@ -3,7 +3,8 @@ import { z } from 'zod/mini';
 import { type Edit, refuse } from './edit.ts';
 import { day, id, list, text, title } from './field-schemas.ts';
 import { newJobSchema, putJob } from './job-operations.ts';
-import { logged, standingLog } from './log-entry.ts';
+import { takeRigOut } from './jury-rig-operations.ts';
+import { logged, proofOf } from './log-entry.ts';
 import type { Operations } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
@@ -16,10 +17,7 @@ const proofSchema = z.strictObject({ by: proofKind, found: title });
 function refuseUnproved(edit: Edit, jobId: Id): void {
   const step = [...edit.all('steps')].find(([, one]) => one.job === jobId && one.proof !== undefined)?.[1];
   if (step === undefined) return;
-  const proved = [...standingLog(Object.fromEntries(edit.all('log'))).values()].some(
-    (entry) => entry.job === jobId && entry.kind === 'proved',
-  );
-  if (!proved)
+  if (proofOf(Object.fromEntries(edit.all('log')), jobId) === null)
     refuse(
       'proof',
       `its proof is owed: ${asGiven(step.title)}`,
@@ -54,9 +52,19 @@ export const finishOperations = {
       notProved: z.exactOptional(title),
       writtenDown: z.exactOptional(title),
       followUps: z.exactOptional(list(newJobSchema)),
+      rigsOut: z.exactOptional(list(id)),
     }),
     run(fields: OperationFields<'finishJob'>, edit) {
-      const { id: jobId, who = '', proof, notProved, writtenDown, followUps = [], closed = edit.today } = fields;
+      const {
+        id: jobId,
+        who = '',
+        proof,
+        notProved,
+        writtenDown,
+        followUps = [],
+        rigsOut = [],
+        closed = edit.today,
+      } = fields;
       const job = edit.need('jobs', jobId, 'id');
       if (job.state === 'done') refuse('id', `${asGiven(job.title)} is done already`, 'a job that is still open');
       if (closed < job.opened)
@@ -72,6 +80,11 @@ export const finishOperations = {
       const unproved = notProved === undefined ? '' : `. Not proved, because ${notProved}`;
       logged(edit, { kind: 'job done', job: jobId, who, text: `${job.title}${unproved}` });
       if (writtenDown !== undefined) logged(edit, { kind: 'note', job: jobId, who, text: writtenDown });
+      for (const [n, rig] of rigsOut.entries()) {
+        if (edit.need('juryRigs', rig, `rigsOut › ${n + 1}.`).job !== jobId)
+          refuse(`rigsOut › ${n + 1}.`, `it does not stand in for ${asGiven(job.title)}`, 'a jury rig of this job');
+        takeRigOut(edit, rig, null);
+      }
       for (const followUp of followUps) putJob(edit, { ...followUp, followsJob: jobId });
       return null;
     },

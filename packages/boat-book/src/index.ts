@@ -15,8 +15,9 @@ export type {
   TackleRecord,
   WinchRecord,
 } from './hoist-records.ts';
+export type { RigTrustRecord } from './jury-rig-records.ts';
 export type { LoadCaseRecord, LoadPathRecord, PathPartRecord } from './load-records.ts';
-export { standingLog } from './log-entry.ts';
+export { proofOf, standingLog } from './log-entry.ts';
 export type { Cost, LogEntry, LoggedWith, LogKind } from './log-records.ts';
 export type { MorningLineRecord, MorningTick } from './morning-records.ts';
 export {

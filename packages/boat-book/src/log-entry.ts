@@ -79,5 +79,11 @@ export function standingLog(log: Readonly<Record<Id, LogEntry>>): ReadonlyMap<Id
   return found;
 }
 
+/** What a job was last proved by, as it stands in the log; null: no proof of it stands. */
+export function proofOf(log: Readonly<Record<Id, LogEntry>>, job: Id): string | null {
+  const proved = [...standingLog(log).values()].findLast((entry) => entry.job === job && entry.kind === 'proved');
+  return proved?.text ?? null;
+}
+
 /** a log never changes under one who looks at it, and several look at the same one */
 const standingOf = new WeakMap<object, ReadonlyMap<Id, LogEntry>>();

@@ -49,6 +49,7 @@ export const emptyOfVersion5 = {
   forecasts: {},
   morningLines: {},
   morningTicks: {},
+  rigTrusts: {},
   recipes: {},
   trailers: {},
   carried: {},

@@ -90,6 +90,9 @@ export interface UsedStore {
   readonly amount: number | null;
 }
 
+/** How far a jury rig is trusted. */
+type RigTrust = Pick<JuryRig, 'trustedUntil' | 'wind_max_kn' | 'sails_max' | 'notOnRoad'>;
+
 /** What is said of where a job comes from when it is put in, and never changed. */
 type JobsOrigin = 'recipe' | 'followUps' | 'writeDown' | 'followsJob';
 
@@ -230,6 +233,8 @@ export interface OperationFieldsByName {
     /** what belongs in the log besides: `butyl tape, 3 mm` */
     readonly writtenDown?: string;
     readonly followUps?: readonly NewJob[];
+    /** jury rigs that stood in for it and are out; only with its proof */
+    readonly rigsOut?: readonly Id[];
   };
   readonly failProof: { readonly id: Id; readonly proof: JobProof; readonly who?: string };
   readonly startTimer: Omit<TimerRecord, 'started'>;
@@ -276,10 +281,12 @@ export interface OperationFieldsByName {
   readonly stepTookLonger: { readonly id: Id; readonly expected: At };
   readonly untickStep: One;
 
-  readonly addJuryRig: New<Omit<JuryRig, 'state'>>;
-  readonly changeJuryRig: Changed<Omit<JuryRig, 'state' | 'trustedUntil'>>;
-  readonly trustJuryRig: { readonly id: Id; readonly trustedUntil: Day; readonly reason: string };
-  readonly removeJuryRig: { readonly id: Id; readonly text?: string };
+  /** `trustedBecause`: why so far, such as that it is usual for its kind */
+  readonly addJuryRig: New<Omit<JuryRig, 'state'>> & { readonly trustedBecause?: string };
+  readonly changeJuryRig: Changed<Omit<JuryRig, 'state' | keyof RigTrust>>;
+  readonly trustJuryRig: Changed<RigTrust> & { readonly trustedUntil: Day; readonly reason: string };
+  /** left out: the proof of its job speaks for it */
+  readonly removeJuryRig: { readonly id: Id; readonly because?: string };
 
   readonly addJobDay: New<JobDay>;
   /** job days put in together, and taken back together */
@@ -367,6 +374,7 @@ export type CollectionName =
   | 'jobs'
   | 'steps'
   | 'juryRigs'
+  | 'rigTrusts'
   | 'jobDays'
   | 'weather'
   | 'forecasts'

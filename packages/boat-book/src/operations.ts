@@ -7,6 +7,7 @@ import { finishOperations } from './finish-operations.ts';
 import { forecastOperations } from './forecast-operations.ts';
 import { hoistOperations } from './hoist-operations.ts';
 import { jobOperations } from './job-operations.ts';
+import { juryRigOperations } from './jury-rig-operations.ts';
 import { loadOperations } from './load-operations.ts';
 import { morningOperations } from './morning-operations.ts';
 import type { Operations } from './operation.ts';
@@ -32,6 +33,7 @@ export const operations: Operations = {
   ...outingOperations,
   ...forecastOperations,
   ...morningOperations,
+  ...juryRigOperations,
   ...powerOperations,
   ...loadOperations,
   ...rigOperations,

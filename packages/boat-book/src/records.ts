@@ -15,6 +15,7 @@ import type { PlaceFeature } from '#workplan';
 import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 import type { ForecastRecord } from './forecast-records.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
+import type { RigTrustRecord } from './jury-rig-records.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import type { LogEntry } from './log-records.ts';
 import type { MorningLineRecord, MorningTick } from './morning-records.ts';
@@ -75,6 +76,7 @@ export interface Book {
   readonly jobs: Readonly<Record<Id, Job>>;
   readonly steps: Readonly<Record<Id, Step>>;
   readonly juryRigs: Readonly<Record<Id, JuryRig>>;
+  readonly rigTrusts: Readonly<Record<Id, RigTrustRecord>>;
   readonly jobDays: Readonly<Record<Id, JobDay>>;
   readonly weather: Readonly<Record<Id, WeatherEntry>>;
   readonly forecasts: Readonly<Record<Id, ForecastRecord>>;

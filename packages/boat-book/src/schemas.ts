@@ -10,6 +10,8 @@ import type { ForecastRecord } from './forecast-records.ts';
 import { forecastSchema } from './forecast-schemas.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
 import { boardHoistSchema, hoistForceSchema } from './hoist-schemas.ts';
+import type { RigTrustRecord } from './jury-rig-records.ts';
+import { juryRigSchema, rigTrustSchema } from './jury-rig-schemas.ts';
 import { conditionsSchema, cureLawSchema, minutesSchema, stepMinutes } from './law-schemas.ts';
 import type { LoadPathRecord } from './load-records.ts';
 import { loadPathSchema } from './load-schemas.ts';
@@ -275,19 +277,6 @@ export const stepSchema = z.strictObject({
   ]),
 });
 
-export const juryRigSchema = z.strictObject({
-  title,
-  job: z.nullable(id),
-  zone: z.nullable(id),
-  reason: text,
-  made: day,
-  trustedUntil: day,
-  wind_max_kn: z.nullable(number(0, 120)),
-  sails_max: z.nullable(whole(0, 1000)),
-  notOnRoad: z.boolean(),
-  state: z.enum(['standing', 'removed']),
-});
-
 export const jobDaySchema = z.strictObject({
   date: day,
   from: clock,
@@ -359,6 +348,7 @@ export const recordSchemas = {
   jobs: jobSchema,
   steps: stepSchema,
   juryRigs: juryRigSchema,
+  rigTrusts: rigTrustSchema,
   jobDays: jobDaySchema,
   weather: weatherSchema,
   forecasts: forecastSchema,
@@ -413,6 +403,7 @@ export type SchemasHoldRecords = AllTrue<
     Holds<typeof followSchema, Follow>,
     Holds<typeof stepSchema, Step>,
     Holds<typeof juryRigSchema, JuryRig>,
+    Holds<typeof rigTrustSchema, RigTrustRecord>,
     Holds<typeof jobDaySchema, JobDay>,
     Holds<typeof weatherSchema, WeatherEntry>,
     Holds<typeof forecastSchema, ForecastRecord>,

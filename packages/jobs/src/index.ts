@@ -27,5 +27,5 @@ export type {
 } from './recipe.ts';
 export { asksOf } from './recipe.ts';
 export { recipeFaults } from './recipe-lint.ts';
-export { usualTrust } from './usual-trust.ts';
+export { makeshifts, type UsualTrust, usualTrust } from './usual-trust.ts';
 export type { Proposal, WalkRound } from './walk-round.ts';

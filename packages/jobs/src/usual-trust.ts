@@ -12,6 +12,9 @@ const kinds = [
   { kind: 'glue or filler', days: 60, words: /glue|epoxy|filler|sealant|patch/u },
 ] as const;
 
+/** What a makeshift is made of, as one would say it: each has a usual trust of its own. */
+export const makeshifts: readonly string[] = kinds.map(({ kind }) => kind);
+
 /** How far one trusts it by what happens if it lets go. Our judgement. */
 const byConsequence: Readonly<
   Record<LineConsequence, { readonly days: number; readonly wind_kn: number | null; readonly notOnRoad: boolean }>

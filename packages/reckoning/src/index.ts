@@ -40,6 +40,16 @@ export { type HoistChangeTold, type HoistFigureTold, type HoistTold, hoistTold }
 export { type CostOfHoldWords, costOfHoldInWords, holdInWords } from './hold-cost-in-words.ts';
 export { type HeldWords, heldInWords } from './holds-in-words.ts';
 export { jobWeight } from './job-weight.ts';
+export {
+  isPastTrust,
+  type RigsOfBook,
+  type RigTrust,
+  rigHistory,
+  rigLimitsInWords,
+  rigsOfBook,
+  seenFirst,
+  standingRigs,
+} from './jury-rig/rig-trust.ts';
 export { caseInWind, type PathMending, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
 export {
   type LoadPathTold,

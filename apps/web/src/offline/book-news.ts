@@ -31,6 +31,7 @@ const fixed: readonly CollectionName[] = [
   'uses',
   'dueMeasures',
   'seasonTicks',
+  'rigTrusts',
   'stayReadings',
   'photos',
   'plans',

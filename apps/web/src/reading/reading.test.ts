@@ -1,7 +1,6 @@
 /** What the screens read from a book; what is expected follows by hand from the rule each test names. */
 import { describe, expect, it } from 'vitest';
-import type { Book, Job, JuryRig } from '#boat-book';
-import { limitsInWords, seenFirst, standingRigs } from './jury-rig-trust.ts';
+import type { Book, Job } from '#boat-book';
 import { minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
 import { jobsByZone, workShown } from './work-shown.ts';
 
@@ -21,19 +20,6 @@ const job = (part: Partial<Job>): Job => ({
   heldTo: null,
   heldAt: null,
   afterJobs: [],
-  ...part,
-});
-const rig = (part: Partial<JuryRig>): JuryRig => ({
-  title: 'lashing',
-  job: null,
-  zone: null,
-  reason: '',
-  made: '2027-01-01',
-  trustedUntil: '2027-06-01',
-  wind_max_kn: null,
-  sails_max: null,
-  notOnRoad: false,
-  state: 'standing',
   ...part,
 });
 const book = (part: Partial<Book>): Book => ({
@@ -99,43 +85,11 @@ const book = (part: Partial<Book>): Book => ({
   dueMeasures: {},
   seasonTicks: {},
   forecasts: {},
+  rigTrusts: {},
   photos: {},
   plans: {},
   log: {},
   ...part,
-});
-
-describe('jury rigs', () => {
-  it('one past its trust, or standing in for a danger, comes first; its last trusted day is still trusted', () => {
-    const rigs = {
-      fine: rig({ trustedUntil: '2027-05-10' }),
-      past: rig({ trustedUntil: '2027-05-09' }),
-      forDanger: rig({ trustedUntil: '2027-09-01', job: 'd' }),
-      out: rig({ state: 'removed', trustedUntil: '2020-01-01' }),
-    };
-    const trusts = standingRigs(book({ juryRigs: rigs, jobs: { d: job({ consequence: 'danger' }) } }), '2027-05-10');
-    expect(trusts.map(({ id }) => id)).toEqual(['past', 'forDanger', 'fine']);
-    expect(trusts.map(seenFirst)).toEqual([true, true, false]);
-    expect(trusts[0]?.daysPast).toBe(1);
-    expect(trusts[2]?.daysPast).toBe(0);
-  });
-
-  it('a danger that is done no longer puts its rig first, and the rig can come out', () => {
-    const [trust] = standingRigs(
-      book({ juryRigs: { r: rig({ job: 'd' }) }, jobs: { d: job({ consequence: 'danger', state: 'done' }) } }),
-      '2027-05-10',
-    );
-    expect(trust && seenFirst(trust)).toBe(false);
-    expect(trust?.jobClosed).toBe(true);
-  });
-
-  it('says its limits', () => {
-    expect(limitsInWords(rig({ wind_max_kn: 12, sails_max: 1, notOnRoad: true }))).toEqual([
-      'up to 12 knots',
-      'for 1 sail',
-      'not on the road',
-    ]);
-  });
 });
 
 describe('open work', () => {

@@ -2,12 +2,13 @@
  * What the list of work shows of a book, and no more. It is kept beside the book as it last stood, so that the list is there
  * before the book is; words that go by the day are made when it is shown.
  */
-import type { Boat, Book, Consequence, Id, Job, JuryRig } from '#boat-book';
+import type { Boat, Book, Consequence, Id } from '#boat-book';
+import { type RigsOfBook, rigsOfBook } from '#reckoning';
 import { type JobWaits, minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
 import { zoneOf } from './today.ts';
 
 /** Goes up with every change of what is kept: what an earlier version of the program kept is then left alone. */
-const workForm = 1;
+const workForm = 2;
 
 export interface ShownJob {
   readonly id: Id;
@@ -26,12 +27,6 @@ export interface ShownJob {
   readonly waits: JobWaits;
 }
 
-/** The jury rigs that stand, and what is to be known of the jobs they stand in for. */
-export interface RigsAndJobs {
-  readonly juryRigs: Readonly<Record<Id, JuryRig>>;
-  readonly jobs: Readonly<Record<Id, Pick<Job, 'title' | 'state' | 'consequence'>>>;
-}
-
 export interface WorkShown {
   readonly form: number;
   readonly boat: Pick<Boat, 'name' | 'demo'>;
@@ -43,7 +38,7 @@ export interface WorkShown {
   readonly zones: readonly { readonly id: Id; readonly name: string }[];
   /** how many are done or dropped */
   readonly closed: number;
-  readonly rigs: RigsAndJobs;
+  readonly rigs: RigsOfBook;
 }
 
 export function workShown(book: Book): WorkShown {
@@ -69,12 +64,6 @@ export function workShown(book: Book): WorkShown {
     .filter(([id]) => jobs.some(({ zone }) => zone === id))
     .sort(([, a], [, b]) => a.along - b.along || a.name.localeCompare(b.name))
     .map(([id, { name }]) => ({ id, name }));
-  const standing = Object.entries(book.juryRigs).filter(([, rig]) => rig.state === 'standing');
-  const stoodInFor = standing.flatMap(([, { job }]) => {
-    const known = job === null ? undefined : book.jobs[job];
-    if (job === null || known === undefined) return [];
-    return [[job, { title: known.title, state: known.state, consequence: known.consequence }] as const];
-  });
   return {
     form: workForm,
     boat: { name: book.boat.name, demo: book.boat.demo },
@@ -82,7 +71,7 @@ export function workShown(book: Book): WorkShown {
     jobs,
     zones,
     closed: Object.values(book.jobs).filter(({ state }) => state !== 'open').length,
-    rigs: { juryRigs: Object.fromEntries(standing), jobs: Object.fromEntries(stoodInFor) },
+    rigs: rigsOfBook(book),
   };
 }
 

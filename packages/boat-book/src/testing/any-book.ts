@@ -524,6 +524,18 @@ export const anyBook: fc.Arbitrary<Book> = fc
           taken: at,
         }),
       ),
+      rigTrusts: fixed(
+        fc.record({
+          rig: id,
+          on: day,
+          trustedUntil: day,
+          wind_max_kn: nullable(number(0, 60)),
+          sails_max: nullable(fc.integer({ min: 0, max: 20 })),
+          notOnRoad: fc.boolean(),
+          reason: title,
+          entered: at,
+        }),
+      ),
       seasonTicks: fixed(
         fc.record({
           list: fc.constantFrom('lay-up' as const, 'fit-out' as const),

@@ -74,6 +74,7 @@ export function smallBook(parts: Partial<Book> = {}): Book {
     dueMeasures: {},
     seasonTicks: {},
     forecasts: {},
+    rigTrusts: {},
     photos: {},
     plans: {},
     log: {},

@@ -1,12 +1,12 @@
 /** What there is at one zone: open work, jury rigs, fittings. */
 import { Suspense, useState } from 'react';
 import type { Id } from '#boat-book';
+import { rigLimitsInWords, seenFirst, standingRigs } from '#reckoning';
 import { countInWords, dateInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
-import { limitsInWords, seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
 import { minutesLeft, openJobs, stepsOf } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -58,7 +58,7 @@ export default function ZonePage({ id }: { readonly id: Id }) {
                 key={trust.id}
                 mark={seenFirst(trust) ? 'danger' : 'jury rig'}
                 title={trust.rig.title}
-                note={`${trust.daysPast > 0 ? 'past its trust since' : 'trusted until'} ${[dateInWords(trust.rig.trustedUntil, today), ...limitsInWords(trust.rig)].join(', ')}. ${trust.rig.reason}`}
+                note={`${trust.daysPast > 0 ? 'past its trust since' : 'trusted until'} ${[dateInWords(trust.rig.trustedUntil, today), ...rigLimitsInWords(trust.rig)].join(', ')}. ${trust.rig.reason}`}
               />
             ))}
           </ul>

@@ -1,7 +1,7 @@
 /** What is to be pinned at each zone: its jury rigs and open jobs, the gravest first. */
 import type { Book, Id } from '#boat-book';
+import { seenFirst, standingRigs } from '#reckoning';
 import type { Meaning } from '../../parts/mark.tsx';
-import { seenFirst, standingRigs } from '../../reading/jury-rig-trust.ts';
 import { openJobs } from '../../reading/open-work.ts';
 
 export interface PinnedThing {

@@ -9,6 +9,7 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
 import { JobDayForm } from './job-day-form.tsx';
+import { RigsPast } from './rigs-past.tsx';
 import { WeatherEditor } from './weather-editor.tsx';
 
 export default function DayPage({
@@ -74,6 +75,7 @@ function OneDay({
       <p className="soft">
         {capital(daysAway(day.date, today))}, {day.from} to {day.to}, {book.places[day.place]?.name ?? 'no place'}
       </p>
+      {day.date >= today && <RigsPast book={book} />}
       <ul className="days-said">
         {dayInSentences(book, day).map((words) => (
           <li key={words}>{words}</li>

@@ -15,6 +15,7 @@ import { clockAt, dayAt, instantOf, minuteOf, whenInWords } from './place-time.t
 import { waitTitle } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { planBook, usePlan } from './planner.ts';
+import { RigsPast } from './rigs-past.tsx';
 import { StepInHand } from './step-in-hand.tsx';
 
 const FinishSheet = onDemand(() => import('../work/finish-sheet.tsx'));
@@ -36,6 +37,7 @@ export default function NowPage() {
     return (
       <div className="days days-narrow">
         <h1>Now</h1>
+        <RigsPast book={book} />
         <p>{inHand.words ?? 'Making the plan.'}</p>
         <p>
           <a href="#/days/plan">The job days</a>
@@ -53,6 +55,7 @@ export default function NowPage() {
   return (
     <div className="days days-now" data-plan-state={inHand.state}>
       <div className="days-now-main">
+        <RigsPast book={book} />
         <p className="small soft">{momentInWords(problem, now)}</p>
         {moment.first ? (
           <StepInHand key={moment.first.key} item={moment.first} book={book} problem={problem} now={now} leading />

@@ -1,8 +1,8 @@
 /** The end of a job: what its proof showed, what follows from it, and what belongs in the log. */
 import { useState } from 'react';
 import type { Book, Id, JobProof } from '#boat-book';
-import { followUpsOf } from '#reckoning';
-import { ChoiceField, PickField, TickField } from '../../parts/choice-fields.tsx';
+import { followUpsOf, standingRigs } from '#reckoning';
+import { ChoiceField, ManyField, PickField, TickField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { Sheet } from '../../parts/sheet.tsx';
@@ -43,6 +43,7 @@ export default function FinishSheet({
   const job = book.jobs[id];
   const owed = stepsOf(book, id).find(({ step }) => step.proof !== undefined)?.step;
   const followUps = followUpsOf(book, id, todayAt(book)).filter(({ already }) => already === null);
+  const rigs = standingRigs(book, todayAt(book)).filter(({ rig }) => rig.job === id);
   const { draft, set, changed } = useDraft({
     proved: '' as Proved | '',
     by: owed?.proof ?? ('' as JobProof['by'] | ''),
@@ -51,6 +52,7 @@ export default function FinishSheet({
     who: book.boat.keeper,
     writtenDown: '',
     left: [] as readonly string[],
+    rigsOut: [] as readonly Id[],
   });
   const [faults, setFaults] = useState<Faults<Field>>({});
   const [unsaid, setUnsaid] = useState(false);
@@ -78,6 +80,7 @@ export default function FinishSheet({
             ...proof,
             ...(because === '' ? {} : { notProved: because }),
             ...(draft.writtenDown.trim() === '' ? {} : { writtenDown: draft.writtenDown.trim() }),
+            ...(proved === 'held' ? { rigsOut: draft.rigsOut } : {}),
             followUps: followUps.filter(({ title }) => !draft.left.includes(title)).map((one) => one.job),
           });
     if (outcome.kind === 'done') onClose();
@@ -160,6 +163,21 @@ export default function FinishSheet({
                   value={draft.writtenDown}
                   onChange={(text) => set('writtenDown', text)}
                 />
+                {rigs.length > 0 &&
+                  (proved === 'held' ? (
+                    <ManyField
+                      label="Jury rigs that stood in for it: out"
+                      values={draft.rigsOut}
+                      onChange={(out) => set('rigsOut', out)}
+                      options={rigs.map(({ id: rig, rig: { title } }) => ({ value: rig, name: title }))}
+                      empty=""
+                    />
+                  ) : (
+                    <p className="soft">
+                      {rigs.map(({ rig }) => rig.title).join(', ')}: stays. Without a proof it comes out only with a
+                      reason.
+                    </p>
+                  ))}
                 {followUps.length > 0 && (
                   <fieldset className="field">
                     <legend>What follows from it</legend>

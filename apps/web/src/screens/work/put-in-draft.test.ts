@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Lexicon, readLine } from '#jobs';
-import { readPutIn, understood } from './put-in-draft.ts';
+import { readPutIn, trustedAsUsual, understood } from './put-in-draft.ts';
 
 const lexicon: Lexicon = {
   zones: { rudder: { name: 'Rudder', words: ['tiller'] } },
@@ -51,6 +51,18 @@ describe('a job put in from a line', () => {
       kind: 'job',
       job: { steps: [{ minutes: { low: 45, likely: 45, high: 60 } }] },
     });
+  });
+
+  it('a temporary fix is trusted as is usual of its kind, and otherwise where that was said', () => {
+    const draft = trustedAsUsual(understood(readLine('tiller lashed, temporary', lexicon)), lexicon.today);
+    // a lashing is good for 30 days, in place of what stops sailing for 14: the shorter
+    expect(readPutIn(draft, 'x', lexicon.today)).toMatchObject({
+      kind: 'jury rig',
+      rig: { trustedUntil: '2027-04-24', wind_max_kn: 15, trustedBecause: 'as is usual for a lashing' },
+    });
+    const own = readPutIn({ ...draft, due: '2027-04-20' }, 'x', lexicon.today);
+    expect(own).toMatchObject({ rig: { trustedUntil: '2027-04-20' } });
+    expect(own).not.toHaveProperty('rig.trustedBecause');
   });
 
   it('a temporary fix needs the day it is trusted until', () => {

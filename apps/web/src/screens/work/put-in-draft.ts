@@ -1,6 +1,6 @@
 /** A line that was read, with what the keeper changed of it, and the records it goes in as. */
 import type { Consequence, Id, OperationFields, SetUpNeedRecord } from '#boat-book';
-import type { ReadLine } from '#jobs';
+import { type ReadLine, type UsualTrust, usualTrust } from '#jobs';
 import type { Conditions } from '#sky';
 import {
   type ConditionsDraft,
@@ -9,6 +9,7 @@ import {
   conditionsOf,
 } from '../../parts/conditions-fields.tsx';
 import { type Faults, formReading } from '../../parts/read-form.ts';
+import { usuallyTrusted, usualWords } from './trust-fields.tsx';
 
 export interface PutInDraft {
   readonly what: 'job' | 'jury rig';
@@ -25,6 +26,8 @@ export interface PutInDraft {
   readonly needs: ConditionsDraft;
   readonly due: string;
   readonly outing: Id | '';
+  /** of a jury rig */
+  readonly notOnRoad: boolean;
 }
 
 export type PutInFault = 'title' | 'consequence' | 'likely' | 'low' | 'high' | 'hands' | 'due' | ConditionsFault;
@@ -50,7 +53,28 @@ export function understood(read: ReadLine): PutInDraft {
     needs: conditionsDraft(needs),
     due: read.due?.value ?? '',
     outing: read.outing?.value ?? '',
+    notOnRoad: false,
   };
+}
+
+/** A jury rig is trusted as is usual of its kind, where it was not said how far. */
+export function trustedAsUsual(draft: PutInDraft, today: string): PutInDraft {
+  if (draft.what !== 'jury rig') return draft;
+  const { trustedUntil, wind_max_kn, notOnRoad } = usuallyTrusted(usualOf(draft), today);
+  return {
+    ...draft,
+    due: draft.due || trustedUntil,
+    needs: { ...draft.needs, wind: draft.needs.wind || (wind_max_kn?.toString() ?? '') },
+    notOnRoad: draft.notOnRoad || notOnRoad,
+  };
+}
+
+const usualOf = ({ title, consequence }: PutInDraft): UsualTrust => usualTrust(title, consequence || null);
+
+/** `as is usual for tape`; null: its day is another than is usual of its kind. */
+export function usualOfRig(draft: PutInDraft, today: string): string | null {
+  const usual = usualOf(draft);
+  return draft.due === usuallyTrusted(usual, today).trustedUntil ? usualWords(usual) : null;
 }
 
 export type PutIn =
@@ -72,6 +96,7 @@ export function readPutIn(draft: PutInDraft, said: string, today: string): PutIn
     const trustedUntil = form.day('due', draft.due);
     if (form.sound() && trustedUntil < today) form.refuse('due', 'That day is over. Choose today or a later day.');
     if (!form.sound()) return { kind: 'refused', faults: form.faults };
+    const usual = usualOfRig(draft, today);
     return {
       kind: 'jury rig',
       rig: {
@@ -83,7 +108,8 @@ export function readPutIn(draft: PutInDraft, said: string, today: string): PutIn
         trustedUntil,
         wind_max_kn: needs.wind_max_kn ?? null,
         sails_max: null,
-        notOnRoad: false,
+        notOnRoad: draft.notOnRoad,
+        ...(usual === null ? {} : { trustedBecause: usual }),
       },
     };
   }

@@ -17,7 +17,7 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
 import './put-in.css';
-import { type PutInDraft, type PutInFault, readPutIn, understood } from './put-in-draft.ts';
+import { type PutInDraft, type PutInFault, readPutIn, trustedAsUsual, understood, usualOfRig } from './put-in-draft.ts';
 import type { PutInByRecipe, SaidByRecipe } from './recipe-offer.tsx';
 
 const RecipeOffer = onDemand(() => import('./recipe-offer.tsx'));
@@ -53,7 +53,8 @@ export default function PutIn() {
     [zones, fittings, setUps, outings, today],
   );
   const read = useMemo(() => readLine(said.slice(0, longest), lexicon), [said, lexicon]);
-  const draft: PutInDraft = { ...understood(read), ...changes };
+  const { what, title, consequence } = { ...understood(read), ...changes };
+  const draft: PutInDraft = { ...trustedAsUsual({ ...understood(read), what, title, consequence }, today), ...changes };
   const set = <K extends keyof PutInDraft>(key: K, value: PutInDraft[K]) => setChanges({ ...changes, [key]: value });
 
   /** What the recipe says of the job, where the line did not. */
@@ -292,7 +293,7 @@ function Parts({
       part: (
         <DayField
           label={rig ? 'Trusted until' : 'By a date of its own'}
-          note={from(read.due)}
+          note={from(read.due) ?? (rig && usualOfRig(draft, today)) ?? undefined}
           value={draft.due}
           onChange={(day) => set('due', day)}
           refused={faults.due}
@@ -353,7 +354,7 @@ function Parts({
     },
     {
       key: 'needs',
-      seen: read.conditions.length > 0,
+      seen: read.conditions.length > 0 || rig,
       part: (
         <fieldset className="field">
           <legend>
@@ -361,14 +362,21 @@ function Parts({
             {read.conditions.length > 0 && `, ${from(...read.conditions)}`}
           </legend>
           {rig ? (
-            <NumberField
-              label="Up to a wind of"
-              unit="knots"
-              note="Empty: no such limit."
-              value={draft.needs.wind}
-              onChange={(wind) => set('needs', { ...draft.needs, wind })}
-              refused={faults.wind}
-            />
+            <>
+              <NumberField
+                label="Up to a wind of"
+                unit="knots"
+                note="Empty: no such limit."
+                value={draft.needs.wind}
+                onChange={(wind) => set('needs', { ...draft.needs, wind })}
+                refused={faults.wind}
+              />
+              <TickField
+                label="Not on the road"
+                value={draft.notOnRoad}
+                onChange={(notOnRoad) => set('notOnRoad', notOnRoad)}
+              />
+            </>
           ) : (
             <ConditionsFields fold draft={draft.needs} onChange={(needs) => set('needs', needs)} faults={faults} />
           )}

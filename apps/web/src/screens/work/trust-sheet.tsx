@@ -1,16 +1,16 @@
+/** A jury rig is looked at and trusted anew: a later date needs a reason, which is what one reads when it lets go. */
+
 import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { Form } from '../../parts/form.tsx';
+import { rigHistory } from '#reckoning';
 import { dateInWords } from '../../parts/in-words.ts';
-import { type Faults, formReading } from '../../parts/read-form.ts';
-import { Sheet } from '../../parts/sheet.tsx';
-import { DayField, TextField } from '../../parts/text-fields.tsx';
-import { useDraft } from '../../parts/use-draft.ts';
-import { useRun } from '../../parts/use-run.ts';
+import type { FormReading } from '../../parts/read-form.ts';
+import { RecordSheet } from '../../parts/record-sheet.tsx';
+import { TextField } from '../../parts/text-fields.tsx';
+import { trustedInWords } from '../../reading/rig-in-words.ts';
+import { readTrust, type TrustDraft, type TrustFault, TrustFields, trustDraft } from './trust-fields.tsx';
+import './jury-rig-sheet.css';
 
-type Name = 'trustedUntil' | 'reason';
-
-/** A later date needs a reason: it is what one reads when the rig lets go. */
 export default function TrustSheet({
   book,
   today,
@@ -23,43 +23,44 @@ export default function TrustSheet({
   readonly onClose: () => void;
 }) {
   const rig = book.juryRigs[id];
-  const { draft, set, changed } = useDraft({ trustedUntil: '', reason: '' });
-  const [faults, setFaults] = useState<Faults<Name>>({});
-  const { run, refusal } = useRun();
+  const [trust, setTrust] = useState<TrustDraft | null>(null);
+  const [reason, setReason] = useState('');
   if (!rig) return null;
-  const keep = async () => {
-    const form = formReading<Name>();
-    const trustedUntil = form.day('trustedUntil', draft.trustedUntil);
-    const reason = form.words('reason', draft.reason, 'Say what you looked at and why it holds.');
-    if (form.sound() && trustedUntil < today)
-      form.refuse('trustedUntil', 'That day is over. Choose today or a later day.');
-    setFaults(form.faults);
-    if (!form.sound()) return;
-    const outcome = await run('trustJuryRig', { id, trustedUntil, reason });
-    if (outcome.kind === 'done') onClose();
-  };
+  // the limits stand as they are; a date of its own it must be given
+  const draft = trust ?? { ...trustDraft(rig), trustedUntil: '' };
   return (
-    <Sheet title={`Trust it longer: ${rig.title}`} onClose={onClose} unsaved={changed}>
-      <p className="soft">
-        Made {dateInWords(rig.made, today)}, trusted until {dateInWords(rig.trustedUntil, today)}. Look at it before you
-        trust it again.
-      </p>
-      <Form keep="Trust it" onKeep={keep} faults={faults} refusal={refusal}>
-        <DayField
-          label="Trusted until"
-          value={draft.trustedUntil}
-          onChange={(day) => set('trustedUntil', day)}
-          refused={faults.trustedUntil}
-        />
-        <TextField
-          label="Why it may be"
-          note="What you looked at, and what you found."
-          rows={2}
-          value={draft.reason}
-          onChange={(text) => set('reason', text)}
-          refused={faults.reason}
-        />
-      </Form>
-    </Sheet>
+    <RecordSheet
+      title={`Trust it anew: ${rig.title}`}
+      keep="Trust it"
+      unsaved={trust !== null || reason !== ''}
+      read={(form: FormReading<TrustFault | 'reason'>) => ({
+        ...readTrust(form, draft, today),
+        reason: form.words('reason', reason, 'Say what you looked at and why it holds.'),
+      })}
+      onKeep={(fields, run) => run('trustJuryRig', { id, ...fields })}
+      onClose={onClose}
+    >
+      {(faults) => (
+        <>
+          <p className="soft">Look at it before you trust it again. So far:</p>
+          <ol className="rig-history small">
+            {rigHistory(book, id).map((said) => (
+              <li key={`${said.entered} ${said.trustedUntil}`}>
+                {dateInWords(said.on, today)}: trusted {trustedInWords(said, today)}; {said.reason}
+              </li>
+            ))}
+          </ol>
+          <TrustFields draft={draft} onChange={setTrust} faults={faults} />
+          <TextField
+            label="Why it may be"
+            note="What you looked at, and what you found."
+            rows={2}
+            value={reason}
+            onChange={setReason}
+            refused={faults.reason}
+          />
+        </>
+      )}
+    </RecordSheet>
   );
 }

@@ -4,7 +4,7 @@ import type { Proposal } from '#jobs';
 import { stowageNamed } from '#reckoning';
 import { instantAt } from '#units';
 import { type Faults, formReading } from '../../parts/read-form.ts';
-import { type PutInDraft, type PutInFault, readPutIn, understood } from './put-in-draft.ts';
+import { type PutInDraft, type PutInFault, readPutIn, trustedAsUsual, understood } from './put-in-draft.ts';
 
 export interface ReadingDraft {
   readonly battery: Id | '';
@@ -33,25 +33,43 @@ export type WalkFault = PutInFault | 'battery' | 'volts' | 'clock' | 'name';
 /** What is said once for all that do not say it. */
 export interface ForAll {
   readonly consequence: Consequence | '';
-  readonly trustedUntil: Day | '';
 }
 
-/** What a proposal would go in as. `battery`: the only one she has, or ''. */
+/**
+ * What a proposal would go in as.
+ * @param battery  the only one she has, or ''
+ * @param standsFor  of the job that a jury rig stands in for; '': none is known
+ */
 export function walkDraft(
   proposal: Proposal,
-  { battery, clock, all }: { readonly battery: Id | ''; readonly clock: string; readonly all: ForAll },
+  {
+    battery,
+    clock,
+    all,
+    standsFor,
+    today,
+  }: {
+    readonly battery: Id | '';
+    readonly clock: string;
+    readonly all: ForAll;
+    readonly standsFor: Consequence | '';
+    readonly today: Day;
+  },
 ): WalkDraft {
   const work = 'read' in proposal ? understood(proposal.read) : nothingUnderstood;
   const rig = proposal.kind === 'jury rig';
   return {
     what: proposal.kind,
-    work: {
-      ...work,
-      what: rig ? 'jury rig' : 'job',
-      title: work.title || ('name' in proposal ? proposal.name : ''),
-      consequence: work.consequence || all.consequence,
-      due: work.due || (rig ? all.trustedUntil : ''),
-    },
+    work: trustedAsUsual(
+      {
+        ...work,
+        what: rig ? 'jury rig' : 'job',
+        title: work.title || ('name' in proposal ? proposal.name : ''),
+        consequence: rig ? standsFor : work.consequence || all.consequence,
+        notOnRoad: rig && proposal.notOnRoad,
+      },
+      today,
+    ),
     reading: {
       battery,
       volts: proposal.kind === 'reading' ? String(proposal.volts) : '',
@@ -91,21 +109,18 @@ export type WalkRecords =
 /**
  * The records of a draft.
  *
- * @param notOnRoad  the words say so of the jury rig
  * @param batteries  nominal volts of each of her batteries, by id
  */
 export function walkRecords(
   draft: WalkDraft,
   {
     said,
-    notOnRoad,
     today,
     zone,
     batteries,
     stowages,
   }: {
     readonly said: string;
-    readonly notOnRoad: boolean;
     readonly today: Day;
     readonly zone: string;
     readonly batteries: Readonly<Record<Id, { readonly nominal_V: number }>>;
@@ -115,7 +130,7 @@ export function walkRecords(
   if (draft.what === 'job' || draft.what === 'jury rig') {
     const records = readPutIn({ ...draft.work, what: draft.what }, said, today);
     if (records.kind === 'job') return { kind: 'job', fields: records.job };
-    if (records.kind === 'jury rig') return { kind: 'jury rig', fields: { ...records.rig, notOnRoad } };
+    if (records.kind === 'jury rig') return { kind: 'jury rig', fields: records.rig };
     return records;
   }
   const form = formReading<WalkFault>();

@@ -1,7 +1,7 @@
 /** One thing a walk-round proposes: the words it came from, and beside them what would go in. */
 import type { Book } from '#boat-book';
 import type { Proposal } from '#jobs';
-import { ChoiceField, PickField } from '../../parts/choice-fields.tsx';
+import { ChoiceField, PickField, TickField } from '../../parts/choice-fields.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark, type Meaning } from '../../parts/mark.tsx';
 import type { Faults } from '../../parts/read-form.ts';
@@ -10,6 +10,7 @@ import { consequences } from '../../reading/open-work.ts';
 import { conditionsInWords, setUpsInWords } from '../../reading/step-in-words.ts';
 import { address } from '../../shell/route.ts';
 import type { Fate } from './kept-walk.ts';
+import { trustedAsUsual, usualOfRig } from './put-in-draft.ts';
 import type { WalkDraft, WalkFault } from './walk-draft.ts';
 
 const kindName: Readonly<Record<Proposal['kind'], string>> = {
@@ -80,7 +81,7 @@ export function WalkProposal({
           <>
             <details className="walk-change" open={refused || undefined}>
               <summary aria-label={`Change: ${title}`}>Change it</summary>
-              <Fields book={book} draft={draft} faults={faults} onChange={onChange} />
+              <Fields book={book} today={today} draft={draft} faults={faults} onChange={onChange} />
             </details>
             <div className="walk-answers">
               <button type="button" disabled={busy} onClick={onPutIn} aria-label={`Put in: ${title}`}>
@@ -105,11 +106,13 @@ export function WalkProposal({
 
 function Fields({
   book,
+  today,
   draft,
   faults,
   onChange,
 }: {
   readonly book: Book;
+  readonly today: string;
   readonly draft: WalkDraft;
   readonly faults: Faults<WalkFault>;
   readonly onChange: (draft: WalkDraft) => void;
@@ -125,7 +128,7 @@ function Fields({
         <PickField
           label="It is"
           value={what}
-          onChange={(value) => onChange({ ...draft, what: value })}
+          onChange={(value) => onChange({ ...draft, what: value, work: workAs(value, work, today) })}
           options={[
             { value: 'job', name: 'a job' },
             { value: 'jury rig', name: 'a jury rig' },
@@ -176,14 +179,21 @@ function Fields({
             refused={faults.due}
           />
           {what === 'jury rig' && (
-            <NumberField
-              label="Trusted up to a wind of"
-              unit="knots"
-              note="Empty: no such limit."
-              value={work.needs.wind}
-              onChange={(wind) => setWork({ needs: { ...work.needs, wind } })}
-              refused={faults.wind}
-            />
+            <>
+              <NumberField
+                label="Trusted up to a wind of"
+                unit="knots"
+                note="Empty: no such limit."
+                value={work.needs.wind}
+                onChange={(wind) => setWork({ needs: { ...work.needs, wind } })}
+                refused={faults.wind}
+              />
+              <TickField
+                label="Not on the road"
+                value={work.notOnRoad}
+                onChange={(notOnRoad) => setWork({ notOnRoad })}
+              />
+            </>
           )}
           {what === 'job' && (
             <p className="field-note">Steps, hands, weather and set-ups are changed on its own page.</p>
@@ -248,6 +258,14 @@ function Fields({
   );
 }
 
+/** As a jury rig it is trusted as is usual; as anything else that day is not said. */
+function workAs(what: Proposal['kind'], work: WalkDraft['work'], today: string): WalkDraft['work'] {
+  if (what === 'jury rig') return trustedAsUsual({ ...work, what }, today);
+  return work.what === 'jury rig' && usualOfRig(work, today) !== null
+    ? { ...work, what: 'job', due: '', notOnRoad: false, needs: { ...work.needs, wind: '' } }
+    : work;
+}
+
 function MarkOf({ draft }: { readonly draft: WalkDraft }) {
   const mark: Meaning | null =
     draft.what === 'jury rig'
@@ -289,9 +307,9 @@ function partsInWords(book: Book, draft: WalkDraft, proposal: Proposal, today: s
   if (!rig) words.push(...setUpsInWords(book, work.setUps));
   if (!rig) words.push(...weatherInWords(work.needs));
   if (work.due) words.push(`${rig ? 'trusted until' : 'by'} ${dayInWords(work.due, today)}`);
-  else if (rig) words.push('not said until when it is trusted');
   if (rig && work.needs.wind) words.push(`up to ${work.needs.wind} knots`);
-  if (proposal.kind === 'jury rig' && proposal.notOnRoad) words.push('not on the road');
+  if (rig && work.notOnRoad) words.push('not on the road');
+  if (rig) words.push(usualOfRig(work, today) ?? '');
   if (work.outing) words.push(`for ${book.outings[work.outing]?.title ?? ''}`);
   if (proposal.kind === 'job' && proposal.rig !== null) words.push('a jury rig above stands in for it');
   if (proposal.kind === 'job' && proposal.followUp) words.push(`follows on: ‘${proposal.followUp}’`);

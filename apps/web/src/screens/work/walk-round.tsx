@@ -8,7 +8,7 @@ import { RefusalLine } from '../../parts/form.tsx';
 import { countInWords, listInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import type { Faults } from '../../parts/read-form.ts';
-import { DayField, TextField } from '../../parts/text-fields.tsx';
+import { TextField } from '../../parts/text-fields.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { consequences } from '../../reading/open-work.ts';
 import { todayAt, zoneOf } from '../../reading/today.ts';
@@ -31,7 +31,7 @@ export default function WalkRoundPage() {
   const page = useRested(walk.page);
   const [changes, setChanges] = useState<Readonly<Record<string, WalkDraft>>>({});
   const [faults, setFaults] = useState<Readonly<Record<string, Faults<WalkFault>>>>({});
-  const [all, setAll] = useState<ForAll>({ consequence: '', trustedUntil: '' });
+  const [all, setAll] = useState<ForAll>({ consequence: '' });
   const [busy, setBusy] = useState(false);
   const { run, refusal } = useRun();
   const list = useRef<HTMLDivElement>(null);
@@ -48,12 +48,20 @@ export default function WalkRoundPage() {
   const [clock] = useState(() => localAt(Date.now(), zoneOf(book)).clock);
   const draftOf = (at: number): WalkDraft =>
     changes[keys[at]!] ??
-    walkDraft(proposals[at]!, { battery: batteries.length === 1 ? batteries[0]! : '', clock, all });
-  const open = keys.flatMap((key, at) => (walk.fates[key] ? [] : [at]));
-  const unsaid = {
-    consequence: open.filter((at) => draftOf(at).what === 'job' && draftOf(at).work.consequence === '').length,
-    trustedUntil: open.filter((at) => draftOf(at).what === 'jury rig' && draftOf(at).work.due === '').length,
+    walkDraft(proposals[at]!, {
+      battery: batteries.length === 1 ? batteries[0]! : '',
+      clock,
+      all,
+      standsFor: standsFor(at),
+      today,
+    });
+  /** what happens if the job is left that a jury rig stands in for */
+  const standsFor = (rig: number) => {
+    const job = proposals.findIndex((each) => each.kind === 'job' && each.rig === rig);
+    return job === -1 ? '' : draftOf(job).work.consequence;
   };
+  const open = keys.flatMap((key, at) => (walk.fates[key] ? [] : [at]));
+  const unsaid = open.filter((at) => draftOf(at).what === 'job' && draftOf(at).work.consequence === '').length;
 
   useEffect(() => {
     if (Object.keys(faults).length > 0) list.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
@@ -69,7 +77,6 @@ export default function WalkRoundPage() {
       const key = keys[at]!;
       const records = walkRecords(draftOf(at), {
         said: proposal.said,
-        notOnRoad: proposal.kind === 'jury rig' && proposal.notOnRoad,
         today,
         zone: zoneOf(book),
         stowages: book.stowages,
@@ -153,28 +160,16 @@ export default function WalkRoundPage() {
               Say of each thing what is wrong with it or what is to be done: ‘the hatch seal leaks, new seal, an hour’.
             </p>
           )}
-          {(unsaid.consequence > 0 || unsaid.trustedUntil > 0 || all.consequence || all.trustedUntil) && (
+          {(unsaid > 0 || all.consequence !== '') && (
             <div className="walk-all">
-              {(unsaid.consequence > 0 || all.consequence !== '') && (
-                <ChoiceField
-                  label="Jobs that do not say: if left"
-                  note={unsaid.consequence > 0 ? `${countInWords(unsaid.consequence, 'job')} without it.` : undefined}
-                  value={all.consequence}
-                  onChange={(consequence) => setAll({ ...all, consequence })}
-                  none="each by itself"
-                  options={consequences.map((value) => ({ value, name: consequenceName[value] }))}
-                />
-              )}
-              {(unsaid.trustedUntil > 0 || all.trustedUntil !== '') && (
-                <DayField
-                  label="Jury rigs that do not say: trusted until"
-                  note={
-                    unsaid.trustedUntil > 0 ? `${countInWords(unsaid.trustedUntil, 'jury rig')} without it.` : undefined
-                  }
-                  value={all.trustedUntil}
-                  onChange={(trustedUntil) => setAll({ ...all, trustedUntil })}
-                />
-              )}
+              <ChoiceField
+                label="Jobs that do not say: if left"
+                note={unsaid > 0 ? `${countInWords(unsaid, 'job')} without it.` : undefined}
+                value={all.consequence}
+                onChange={(consequence) => setAll({ consequence })}
+                none="each by itself"
+                options={consequences.map((value) => ({ value, name: consequenceName[value] }))}
+              />
             </div>
           )}
           <div ref={list}>

@@ -2,12 +2,12 @@
 import { Suspense, useCallback, useMemo, useState } from 'react';
 import type { Id } from '#boat-book';
 import { fittingStory } from '#log';
+import { rigLimitsInWords } from '#reckoning';
 import { capital, dateInWords, listInWords, minutesInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.ts';
 import { TextField } from '../../../parts/text-fields.tsx';
 import { PhotoStrip } from '../../../photos/photo-strip.tsx';
-import { limitsInWords } from '../../../reading/jury-rig-trust.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
@@ -80,7 +80,7 @@ export default function StoryPage({ id }: { readonly id: Id }) {
                 title={rig.title}
                 note={
                   rig.state === 'standing'
-                    ? `trusted until ${[dateInWords(rig.trustedUntil, today), ...limitsInWords(rig)].join(', ')}. ${rig.reason}`
+                    ? `trusted until ${[dateInWords(rig.trustedUntil, today), ...rigLimitsInWords(rig)].join(', ')}. ${rig.reason}`
                     : `made ${dateInWords(rig.made, today)}, gone`
                 }
               />

@@ -3,9 +3,10 @@
  * what it works at of what it may. The weakest is lit; what does not go together is marked between the two.
  */
 import type { Id, LoadPathRecord } from '#boat-book';
-import type { LoadPathTold, PathMending, PathPartTold } from '#reckoning';
+import { isPastTrust, type LoadPathTold, type PathMending, type PathPartTold, type RigTrust } from '#reckoning';
 import { capital } from '../../../../parts/in-words.ts';
 import { Mark } from '../../../../parts/mark.tsx';
+import { trustInWords } from '../../../../reading/rig-in-words.ts';
 import { drawingWidth, partDrawn } from './part-drawing.tsx';
 import { shareInWords } from './share-in-words.ts';
 
@@ -14,6 +15,8 @@ export function ChainDrawing({
   told,
   shares,
   mendings,
+  rigs,
+  today,
   onOpen,
 }: {
   readonly record: LoadPathRecord;
@@ -21,6 +24,9 @@ export function ChainDrawing({
   /** load over working load of each part; null: no load is looked at */
   readonly shares: readonly (number | null)[] | null;
   readonly mendings: readonly PathMending[];
+  /** the jury rigs that stand */
+  readonly rigs: readonly RigTrust[];
+  readonly today: string;
   readonly onOpen: (part: Id) => void;
 }) {
   return (
@@ -30,7 +36,13 @@ export function ChainDrawing({
           <li key={part.id}>
             <button type="button" onClick={() => onOpen(part.id)}>
               <PartDrawing record={record} i={i} lit={litOf(part, shares?.[i] ?? null, mendings)} />
-              <PartWords part={part} share={shares?.[i] ?? null} mendings={mendings} />
+              <PartWords
+                part={part}
+                share={shares?.[i] ?? null}
+                mendings={mendings}
+                rig={rigs.find(({ id }) => id === record.parts[i]!.juryRig) ?? null}
+                today={today}
+              />
             </button>
             <Joint told={told} i={i} />
           </li>
@@ -75,10 +87,15 @@ function PartWords({
   part,
   share,
   mendings,
+  rig,
+  today,
 }: {
   readonly part: PathPartTold;
   readonly share: number | null;
   readonly mendings: readonly PathMending[];
+  /** null: it is none that stands */
+  readonly rig: RigTrust | null;
+  readonly today: string;
 }) {
   const mending = mendings.find((one) => one.part === part.id && one.gravity === 'fails');
   return (
@@ -98,6 +115,11 @@ function PartWords({
         )}
         {part.isJuryRig && ' · a jury rig'}
       </span>
+      {rig && (
+        <span className={isPastTrust(rig) ? 'path-fails' : 'path-share'}>
+          <Mark of={isPastTrust(rig) ? 'danger' : 'jury rig'} /> {trustInWords(rig, today)}
+        </span>
+      )}
       {mending && (
         <span className="path-fails">
           <Mark of="danger" /> {mending.mend}

@@ -1,7 +1,7 @@
 /** The boat's load paths; or one of them: whether it holds, what gives first, what does not fit, and the chain itself. */
 import { Suspense, useMemo, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { caseInWind, loadPathTold, pathMendings } from '#reckoning';
+import { caseInWind, loadPathTold, pathMendings, standingRigs } from '#reckoning';
 import { PickField } from '../../../../parts/choice-fields.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.ts';
@@ -62,6 +62,7 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
   }, [id, record, chosen, wind_kn, today]);
   const borne = told.cases.find((one) => one.id === chosen?.id) ?? null;
   const mendings = useMemo(() => pathMendings(record, told, borne, today), [record, told, borne, today]);
+  const rigs = useMemo(() => standingRigs(book, today), [book, today]);
   const close = () => setOpen(null);
   const change = (part: Id) => setOpen({ sheet: 'part', part, after: null });
   const shown = open?.sheet === 'told' ? told.parts.find((part) => part.id === open.part) : undefined;
@@ -129,6 +130,8 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
               told={told}
               shares={borne?.shares ?? null}
               mendings={mendings}
+              rigs={rigs}
+              today={today}
               onOpen={(part) => setOpen({ sheet: 'told', part })}
             />
             <PathPicture book={book} record={record} told={told} shares={borne?.shares ?? null} mendings={mendings} />
