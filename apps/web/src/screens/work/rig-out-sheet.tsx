@@ -39,7 +39,7 @@ export default function RigOutSheet({
         ) : (
           <>
             {job && rig.job !== null && (
-              <p>
+              <p className="field">
                 {job.state === 'open'
                   ? 'It stands in for a job that is not done: '
                   : 'Its job was closed without a proof: '}

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { rigHistory } from '#reckoning';
-import { dateInWords } from '../../parts/in-words.ts';
+import { capital, dateInWords } from '../../parts/in-words.ts';
 import type { FormReading } from '../../parts/read-form.ts';
 import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { TextField } from '../../parts/text-fields.tsx';
@@ -46,7 +46,8 @@ export default function TrustSheet({
           <ol className="rig-history small">
             {rigHistory(book, id).map((said) => (
               <li key={`${said.entered} ${said.trustedUntil}`}>
-                {dateInWords(said.on, today)}: trusted {trustedInWords(said, today)}; {said.reason}
+                <b>{dateInWords(said.on, today)}</b>: trusted {trustedInWords(said, today)}.{' '}
+                <span className="soft">{capital(said.reason)}</span>
               </li>
             ))}
           </ol>
