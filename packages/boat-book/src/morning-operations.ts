@@ -1,10 +1,11 @@
 /** Operations on the morning lists: what a keeper changes of them, and what is ticked, fails and is done. */
 import { z } from 'zod/mini';
 import { contentId } from './canonical.ts';
-import { dayOperations } from './day-operations.ts';
 import { type Edit, refuse } from './edit.ts';
 import { id, list, text, title } from './field-schemas.ts';
 import { newJobSchema, putJob } from './job-operations.ts';
+import { juryRigOperations } from './jury-rig-operations.ts';
+import { juryRigSchema } from './jury-rig-schemas.ts';
 import { logged } from './log-entry.ts';
 import type { MorningLineRecord, MorningTick } from './morning-records.ts';
 import { lineNamed, morningLineSchema, morningTickSchema } from './morning-schemas.ts';
@@ -12,7 +13,6 @@ import { type Operations, someOf, without } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
 import type { Id } from './records.ts';
-import { juryRigSchema } from './schemas.ts';
 
 const { list: listName, place } = morningLineSchema.shape;
 const ofTick = without(morningTickSchema, ['line', 'came', 'job', 'at', 'order', 'text']);
@@ -108,7 +108,7 @@ export const morningOperations = {
     run({ job, juryRig, ...fields }: OperationFields<'failMorningLine'>, edit) {
       refuseTicked(edit, fields, fields.line);
       const made = putJob(edit, job);
-      if (juryRig !== null) dayOperations.addJuryRig.run({ ...juryRig, job: made }, edit);
+      if (juryRig !== null) juryRigOperations.addJuryRig.run({ ...juryRig, job: made }, edit);
       edit.fix('morningTicks', { ...fields, came: 'failed', job: made, at: edit.now });
       return made;
     },
