@@ -16,6 +16,15 @@ export const demoBoat: Book['boat'] = {
   draftBoardDown_m: 1.2,
   cabin: true,
   board: 'pivoting',
+  build: {
+    bow: 'raked',
+    stern: 'upright',
+    rig: 'fractional',
+    mastStep: 'deck',
+    rudder: 'on the transom',
+    outboard: 'on the transom',
+    cabinHeight_m: 0.44,
+  },
 };
 
 export const demoPlaces: Book['places'] = {
@@ -123,9 +132,11 @@ export const demoFittings: Book['fittings'] = {
     size: '4 bolts M8 × 60, backing plate 80 × 60 mm',
     beddedWith: 'unknown, brown and hard',
     note: 'Weeps in rain since the spring; deck rings dull for 40 mm round it.',
+    spot: { along: 0.385, up: 1.08, across: 0.86 },
   },
   'sheave-masthead': {
     name: 'Masthead halyard sheave',
+    spot: { along: 0.354, up: 12.15, across: 0 },
     zone: 'mast',
     size: '45 mm over all, 10 mm wide, pin 8 mm',
     beddedWith: '',
@@ -133,6 +144,7 @@ export const demoFittings: Book['fittings'] = {
   },
   'light-masthead': {
     name: 'All-round masthead light',
+    spot: { along: 0.356, up: 12.4, across: 0 },
     zone: 'mast',
     size: '2 W at 12 V',
     beddedWith: '',
@@ -140,6 +152,7 @@ export const demoFittings: Book['fittings'] = {
   },
   'wire-board': {
     name: 'Board lifting wire',
+    spot: { along: 0.535, up: -0.06, across: 0 },
     zone: 'board-case',
     size: '4 mm, 2.4 m, thimble at the board',
     beddedWith: '',
@@ -147,6 +160,7 @@ export const demoFittings: Book['fittings'] = {
   },
   'ring-drain': {
     name: 'Transom drain ring',
+    spot: { along: 0.99, up: 0.16, across: 0 },
     zone: 'transom',
     size: '25 mm, 3 screws',
     beddedWith: 'silicone, peeling',
@@ -154,12 +168,20 @@ export const demoFittings: Book['fittings'] = {
   },
   'anchor-shackle': {
     name: 'Anchor shackle',
+    spot: { along: 0.075, up: 1.12, across: 0 },
     zone: 'bow',
     size: '8 mm, pin 8 mm',
     beddedWith: '',
     note: 'Pin not moused.',
   },
-  battery: { name: 'Battery', zone: 'cabin', size: '12 V, 17 Ah, lead, sealed', beddedWith: '', note: '' },
+  battery: {
+    name: 'Battery',
+    zone: 'cabin',
+    size: '12 V, 17 Ah, lead, sealed',
+    beddedWith: '',
+    note: '',
+    spot: { along: 0.6, up: 0.3, across: -0.35 },
+  },
 };
 
 /** Set-ups and the work of changing them. The mast goes up by one with the gin pole. */

@@ -12,10 +12,10 @@ import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
-import { BoatPicture } from './boat-picture.tsx';
+import { guessedInWords } from './boat-draft.ts';
 import { LoadsSection } from './loads/loads-section.tsx';
 import { LogSection } from './log/log-section.tsx';
-import { standingOf } from './picture/stance.ts';
+import { BoatPicture } from './picture/boat-picture.tsx';
 import { workByZone } from './zone-work.ts';
 
 const SizesSheet = onDemand(() => import('./sizes-sheet.tsx'));
@@ -37,12 +37,6 @@ export function BoatPage() {
   const { boat } = book;
   const { run, refusal } = useRun();
   const [open, setOpen] = useState<Open | null>(null);
-  const [looked, setLooked] = useState({ mastUp: true, boardDown: false });
-  const known = standingOf(book);
-  const stance = {
-    mastUp: known.mastUp ?? looked.mastUp,
-    boardDown: known.board === null ? looked.boardDown : known.board === 'down',
-  };
   const work = workByZone(book, today);
   const close = () => setOpen(null);
 
@@ -53,12 +47,7 @@ export function BoatPage() {
         {boat.length_m} m{boat.keeper && `, kept by ${boat.keeper}`}
       </p>
       <div className="boat-sides">
-        <figure className="boat-figure">
-          <BoatPicture book={book} today={today} stance={stance} />
-          <figcaption className="soft small">
-            To scale from her own sizes. Dashed: inside. Dotted: the waterline. A ring is a zone with nothing open.
-          </figcaption>
-        </figure>
+        <BoatPicture book={book} today={today} />
         <div className="boat-side">
           <section aria-labelledby="boat-stands">
             <h2 id="boat-stands">How she stands</h2>
@@ -81,28 +70,6 @@ export function BoatPage() {
                 </button>
               </div>
             ))}
-            {known.mastUp === null && (
-              <PickField
-                label="Drawn with the mast"
-                value={looked.mastUp ? 'up' : 'down'}
-                onChange={(value) => setLooked({ ...looked, mastUp: value === 'up' })}
-                options={[
-                  { value: 'up', name: 'up' },
-                  { value: 'down', name: 'down' },
-                ]}
-              />
-            )}
-            {known.board === null && (
-              <PickField
-                label="Drawn with the board"
-                value={looked.boardDown ? 'down' : 'up'}
-                onChange={(value) => setLooked({ ...looked, boardDown: value === 'down' })}
-                options={[
-                  { value: 'up', name: 'up' },
-                  { value: 'down', name: 'down' },
-                ]}
-              />
-            )}
             <button type="button" className="words" onClick={() => setOpen({ sheet: 'set-up', id: null })}>
               Add a set-up
             </button>
@@ -231,8 +198,9 @@ export function BoatPage() {
             <h2 id="boat-known">Sizes and weights</h2>
             <p>
               {boat.length_m} m long, {boat.beam_m} m wide, mast {boat.mastHeight_m} m, boom {boat.boom_m} m, freeboard{' '}
-              {boat.freeboard_m} m, draft {boat.draft_m} m, {boat.draftBoardDown_m} m with the board down.
+              {boat.freeboard_m} m, draught {boat.draft_m} m, {boat.draftBoardDown_m} m with the board down.
             </p>
+            {(boat.guessed?.length ?? 0) > 0 && <p className="soft">{guessedInWords(boat)}</p>}
             <p>
               <button type="button" onClick={() => setOpen({ sheet: 'sizes' })}>
                 Change her sizes

@@ -1,4 +1,4 @@
-import type { Book, Id } from '#boat-book';
+import type { Book, Id, Spot } from '#boat-book';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import type { FormReading } from '../../parts/read-form.ts';
 import { RecordSheet } from '../../parts/record-sheet.tsx';
@@ -15,11 +15,14 @@ export default function FittingSheet({
   book,
   id,
   zone,
+  spot,
   onClose,
 }: {
   readonly book: Book;
   readonly id: Id | null;
   readonly zone?: Id;
+  /** where on her picture a new one was put */
+  readonly spot?: Spot;
   readonly onClose: () => void;
 }) {
   const fitting = id === null ? undefined : book.fittings[id];
@@ -45,7 +48,9 @@ export default function FittingSheet({
       keep={fitting ? 'Keep' : 'Put it in'}
       unsaved={changed}
       read={read}
-      onKeep={(fields, run) => (id === null ? run('addFitting', fields) : run('changeFitting', { id, ...fields }))}
+      onKeep={(fields, run) =>
+        id === null ? run('addFitting', spot ? { ...fields, spot } : fields) : run('changeFitting', { id, ...fields })
+      }
       onRemove={id === null ? null : (run) => run('removeFitting', { id })}
       onClose={onClose}
     >

@@ -3,6 +3,7 @@
  * Minutes and hands of changing a set-up are not given: they are hers, and the planner asks for them.
  */
 import type { Book, Id, SetUp, Zone } from '#boat-book';
+import type { KeelKind } from '#picture';
 
 const zone = (
   id: string,
@@ -40,11 +41,14 @@ export function startingZones(cabin: boolean): Book['zones'] {
   ]);
 }
 
-export function startingSetUps(): Readonly<Record<Id, SetUp>> {
+/** Her set-ups; a keel that is fixed is none. */
+export function startingSetUps(keel: KeelKind | undefined): Readonly<Record<Id, SetUp>> {
   const state = (id: string, name: string, shelters = false) => ({ id, name, shelters });
   return {
     mast: { name: 'mast', states: [state('up', 'up'), state('down', 'down')], now: 'down', changes: [] },
-    board: { name: 'board', states: [state('up', 'up'), state('down', 'down')], now: 'up', changes: [] },
+    ...(keel === 'bilge keels' || keel === 'fixed keel'
+      ? {}
+      : { board: { name: 'board', states: [state('up', 'up'), state('down', 'down')], now: 'up', changes: [] } }),
     cover: { name: 'cover', states: [state('on', 'on', true), state('off', 'off')], now: 'on', changes: [] },
   };
 }

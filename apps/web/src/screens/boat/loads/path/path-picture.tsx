@@ -3,7 +3,7 @@ import type { Book, LoadPathRecord } from '#boat-book';
 import { boatDrawing, landmarks } from '#picture';
 import { type LoadPathTold, type PathMending, sizesOfBoat } from '#reckoning';
 import { capital } from '../../../../parts/in-words.ts';
-import '../../boat-picture.css';
+import '../../picture/boat-picture.css';
 import { DrawnLines } from '../../picture/drawn-lines.tsx';
 import { runOfPath } from '../../picture/path-run.ts';
 import { stanceOf } from '../../picture/stance.ts';
