@@ -7,6 +7,7 @@ import { tow } from '../lists/tow.ts';
 import type { OrderRule } from './checked-order.ts';
 import type { MorningLine, MorningListName, Trait } from './morning-line.ts';
 
+/** All of a list, for every boat there is. */
 export const houseLines: Readonly<Record<MorningListName, readonly MorningLine[]>> = {
   pack,
   tow,

@@ -1,10 +1,3 @@
-export {
-  brokenRules,
-  type CheckedOrder,
-  checkedOrder,
-  type MovedLine,
-  movedLine,
-  type OrderRule,
-} from './checked-order.ts';
+export { checkedOrder, movedLine, type OrderRule } from './checked-order.ts';
 export { houseLines, linesFor, rulesOf } from './house-lines.ts';
-export { type MorningLine, type MorningListName, morningLists, type Naming, type Trait } from './morning-line.ts';
+export type { LineFailing, MorningListName, Naming, Trait } from './morning-line.ts';

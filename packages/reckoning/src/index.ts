@@ -69,6 +69,8 @@ export {
   vangTold,
 } from './mast-told.ts';
 export { type MixAsked, type MixingAir, type MixNow, type MixPart, mixNow } from './mix-now.ts';
+export { type LineMove, lineFailed, lineMove, listDone, listTitles, tickOf } from './morning/change-morning.ts';
+export { listsOf, type MorningItem, type MorningListTold, morningList } from './morning/morning-list.ts';
 export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves } from './moves-in-words.ts';
 export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';

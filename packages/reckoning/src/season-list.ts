@@ -190,7 +190,7 @@ export function seasonYear(list: SeasonName, today: string): number {
 /** The lines of a season's list that this boat has something for, with what is ticked of it. */
 export function seasonList(book: Book, list: SeasonName, year: number): readonly SeasonLine[] {
   return lines[list]
-    .filter(({ of }) => of === null || has(book, of))
+    .filter(({ of }) => of === null || boatHas(book, of))
     .map(({ id, text, caution, recipe }) => ({
       id,
       text,
@@ -233,7 +233,8 @@ const saidOf = (list: SeasonName, year: number, text: string) =>
 
 const collections = ['batteries', 'circuits'] as const;
 
-function has(book: Book, of: string): boolean {
+/** Whether a boat has a thing: a collection with something in it, or a word in the names of her zones, fittings, set-ups or dues. */
+export function boatHas(book: Book, of: string): boolean {
   const collection = collections.find((name) => name === of);
   if (collection) return Object.keys(book[collection]).length > 0;
   const names = [

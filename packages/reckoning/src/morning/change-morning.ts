@@ -1,0 +1,171 @@
+/** What a keeper does to a morning list, as the fields of the operations that write it. */
+import type { Book, Id, OperationFields } from '#boat-book';
+import { usualTrust } from '#jobs';
+import { type MorningListName, movedLine, type OrderRule } from '#morning';
+import { addDays, localAt } from '#units';
+import { dayInWords } from '../when-in-words.ts';
+import { inOrder, type MorningItem, type MorningListTold } from './morning-list.ts';
+
+export const listTitles: Readonly<Record<MorningListName, string>> = {
+  pack: 'Pack',
+  tow: 'Tow',
+  rig: 'Rig',
+  launch: 'Launch',
+  recover: 'Recover',
+};
+
+type Change = OperationFields<'changeMorningLines'>['lines'][number];
+
+export type LineMove =
+  | { readonly kind: 'moved'; readonly lines: readonly Change[] }
+  /** what stands against it; `lines`: the move with these rules set aside for a reason, null where one of them always holds */
+  | {
+      readonly kind: 'against';
+      readonly rules: readonly { readonly words: string; readonly because: string; readonly always: boolean }[];
+      readonly lines: ((reason: string) => readonly Change[]) | null;
+    };
+
+/**
+ * One line moved by so many places, or what stands against it and why. A usual rule may be set aside with the keeper's
+ * reason, which is then told with the list; one that always holds may not.
+ *
+ * @throws RangeError for a line that is not on the list, or a place off its ends
+ */
+export function lineMove(told: MorningListTold, id: string, by: number): LineMove {
+  const order = told.items.map((item) => item.id);
+  const to = order.indexOf(id) + by;
+  const moved = movedLine(order, id, to, told.rules);
+  if (moved.kind === 'moved') return { kind: 'moved', lines: placesFor(told, moved.ids, id, told.rules) };
+  const broken = new Set(moved.rules);
+  const rest = told.rules.filter((rule) => !broken.has(rule));
+  const text = (line: string) => told.items.find((item) => item.id === line)!.text;
+  const setAside = (reason: string) => moved.rules.map(({ before, after }) => ({ before, after, reason }));
+  const free = movedLine(order, id, to, rest);
+  return {
+    kind: 'against',
+    rules: moved.rules.map(({ before, after, because, holds }) => ({
+      words: `‘${text(before)}’ comes before ‘${text(after)}’`,
+      because,
+      always: holds === 'always',
+    })),
+    lines:
+      free.kind === 'against' || moved.rules.some(({ holds }) => holds === 'always')
+        ? null
+        : (reason) => {
+            const places = placesFor(told, free.ids, id, rest);
+            return places.map((change) => (change.of === id ? { ...change, setAside: setAside(reason) } : change));
+          },
+  };
+}
+
+/** Places in which the lines stand in this order: that of the one moved alone where that is enough, else all anew. */
+function placesFor(
+  { items }: MorningListTold,
+  ids: readonly string[],
+  id: string,
+  rules: readonly OrderRule[],
+): readonly Change[] {
+  const place = new Map(items.map((item) => [item.id, item.place]));
+  const at = ids.indexOf(id);
+  const before = at === 0 ? null : place.get(ids[at - 1]!)!;
+  const after = at === ids.length - 1 ? null : place.get(ids[at + 1]!)!;
+  const between = before === null ? (after ?? 0) - 5 : after === null ? before + 5 : (before + after) / 2;
+  const one = items.map((item) => (item.id === id ? { ...item, place: between } : item));
+  if (inOrder(one, rules).every((line, i) => line === ids[i])) return [{ of: id, place: between }];
+  // the places there are, handed out anew, each above the last
+  let last = Number.NEGATIVE_INFINITY;
+  const sorted = [...place.values()]
+    .sort((a, b) => a - b)
+    .map((value) => {
+      last = Math.max(value, last + 0.001);
+      return last;
+    });
+  return ids.flatMap((line, i) =>
+    place.get(line) === sorted[i] && line !== id ? [] : [{ of: line, place: sorted[i]! }],
+  );
+}
+
+/** Of which outing and round a tick is. */
+export const tickOf = (outing: Id, { list, round }: MorningListTold, { id, text }: MorningItem, who: string) => ({
+  ...{ outing, list, round, who },
+  line: id,
+  text: text.slice(0, 300),
+});
+
+/**
+ * What is left of a line that is not right: the job of it, needed for this outing, and where it is mended for now the jury
+ * rig that stands in for it, trusted as is usual for what it is, but never past this outing.
+ *
+ * @param mended  what holds it for now, in the keeper's words; null: nothing does
+ */
+export function lineFailed(
+  book: Book,
+  outingId: Id,
+  told: MorningListTold,
+  item: MorningItem,
+  mended: string | null,
+  { today, who }: { readonly today: string; readonly who: string },
+): OperationFields<'failMorningLine'> {
+  const outing = book.outings[outingId];
+  if (outing === undefined) throw new RangeError(`there is no outing ${outingId} in the book`);
+  const { title, consequence } = item.fails;
+  const zone = item.due === null ? null : (book.dues[item.due]?.zone ?? null);
+  const trust = usualTrust(mended ?? '', consequence);
+  // days as they are written stand in the order of time
+  const [until = today] = [addDays(outing.date, outing.nights), addDays(today, trust.days)].sort();
+  return {
+    ...tickOf(outingId, told, item, who),
+    job: {
+      title: title.slice(0, 300),
+      consequence,
+      why: `Not right on the morning list ${listTitles[told.list]}: ${item.text}.`,
+      outing: outingId,
+      zone,
+      ...(item.due === null ? {} : { fromDue: item.due }),
+    },
+    juryRig:
+      mended === null
+        ? null
+        : {
+            title: (mended.trim() === '' ? `Mended for now: ${title}` : mended.trim()).slice(0, 300),
+            zone,
+            reason: item.text,
+            made: today,
+            trustedUntil: until < today ? today : until,
+            wind_max_kn: trust.wind_max_kn,
+            sails_max: null,
+            notOnRoad: trust.notOnRoad && told.list !== 'tow',
+          },
+  };
+}
+
+/** What goes into the log when a list is done: what was ticked and when, what was not right, and what was left. */
+export function listDone(
+  book: Book,
+  outingId: Id,
+  told: MorningListTold,
+  { timeZone, who }: { readonly timeZone: string; readonly who: string },
+): OperationFields<'finishMorningList'> {
+  const { list, round, items } = told;
+  const clock = (at: string) => localAt(Date.parse(at), timeZone).clock;
+  const came = (how: 'good' | 'failed') =>
+    items
+      .filter(({ tick }) => tick?.came === how)
+      .sort((a, b) => a.tick!.at.localeCompare(b.tick!.at))
+      .map(({ tick, text }) => `${clock(tick!.at)} ${text}`);
+  const left = items.filter(({ tick }) => tick === null).map(({ text }) => text);
+  const part = (title: string, lines: readonly string[]) =>
+    lines.length === 0 ? [] : [`${title}: ${lines.join('; ')}.`];
+  const outing = book.outings[outingId];
+  return {
+    ...{ outing: outingId, list, round, who },
+    text: [
+      `${listTitles[list]}${round > 1 ? `, gone through ${round} times` : ''}: ${outing?.title ?? ''}${outing === undefined ? '' : `, ${dayInWords(outing.date)}`}.`,
+      ...part('Ticked', came('good')),
+      ...part('Not right', came('failed')),
+      ...part('Left', left),
+    ]
+      .join(' ')
+      .slice(0, 20_000),
+  };
+}

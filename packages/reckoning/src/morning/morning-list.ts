@@ -1,0 +1,201 @@
+/** A morning list of one boat and outing, as it stands: its lines in the order that works, what is ticked, what was changed. */
+import type { Book, Id, MorningLineRecord, MorningTick, Outing } from '#boat-book';
+import {
+  checkedOrder,
+  houseLines,
+  type LineFailing,
+  linesFor,
+  type MorningListName,
+  type OrderRule,
+  rulesOf,
+} from '#morning';
+import { lackingOf, namedOn, traitsOf } from './boat-traits.ts';
+import { linesOfBook, rulesOfBook } from './lines-of-book.ts';
+
+/** lines of the house stand so far apart, so that others find room between them */
+const apart = 10;
+
+export interface MorningItem {
+  readonly id: string;
+  readonly text: string;
+  /** what this boat has of it, in her own names; empty: nothing is named */
+  readonly about: string;
+  readonly cautions: readonly string[];
+  readonly from: string;
+  readonly fails: LineFailing;
+  readonly juryRig: boolean;
+  readonly due: Id | null;
+  /** a line of the keeper's own */
+  readonly own: boolean;
+  /** words or place are the keeper's */
+  readonly changed: boolean;
+  readonly place: number;
+  readonly tick: (Pick<MorningTick, 'at' | 'came' | 'job'> & { readonly id: Id }) | null;
+}
+
+/** A usual rule that the keeper set aside, told with the list. */
+export interface SetAside {
+  readonly before: string;
+  readonly after: string;
+  readonly because: string;
+  readonly reason: string;
+}
+
+export interface MorningListTold {
+  readonly list: MorningListName;
+  readonly items: readonly MorningItem[];
+  /** taken out by the keeper */
+  readonly out: readonly Pick<MorningItem, 'id' | 'text'>[];
+  /** the rules that hold here, less those set aside */
+  readonly rules: readonly OrderRule[];
+  readonly setAside: readonly SetAside[];
+  /** what her book does not have, so that no line asks for it */
+  readonly lacking: readonly string[];
+  /** which time it is gone through, from 1 */
+  readonly round: number;
+  /** when it was last done; null: not yet */
+  readonly lastDone: string | null;
+}
+
+/** The lists that an outing has: by road alone nothing is rigged or launched. */
+export const listsOf = ({ way }: Outing): readonly MorningListName[] =>
+  way === 'road' ? ['pack', 'tow'] : ['pack', 'tow', 'rig', 'launch', 'recover'];
+
+/**
+ * A list as it stands. Lines come from the house, from the book's jury rigs and dues, and from the keeper; what the keeper
+ * changed of one stays with it, whatever else comes and goes. The order is the wanted one put right by every rule that was
+ * not set aside.
+ *
+ * @param today  where the boat is, YYYY-MM-DD
+ * @throws RangeError when the rules of the house form a ring, with the lines named: a fault of the program
+ */
+export function morningList(book: Book, outingId: Id, list: MorningListName, today: string): MorningListTold {
+  const outing = book.outings[outingId];
+  if (outing === undefined) throw new RangeError(`there is no outing ${outingId} in the book`);
+  const records = Object.entries(book.morningLines).filter(
+    ([, record]) => record.list === list && (record.outing === null || record.outing === outingId),
+  );
+  const lines = candidates(book, outing, list, today, records).map((line) => withChanges(line, records, outingId));
+  const aside = records.flatMap(([, { setAside }]) => setAside);
+  const isAside = (rule: OrderRule) =>
+    rule.holds === 'usual' && aside.some(({ before, after }) => before === rule.before && after === rule.after);
+  const here = new Set(lines.filter(({ out }) => !out).map(({ item }) => item.id));
+  const all = [...rulesOf(list), ...rulesOfBook(linesOfBook(book, outing, list, today))].filter(
+    ({ before, after }) => here.has(before) && here.has(after),
+  );
+  const rules = all.filter((rule) => !isAside(rule));
+  const ticks = ticksOf(book, outingId, list);
+  const byId = new Map(lines.map(({ item }) => [item.id, { ...item, tick: ticks.of.get(item.id) ?? null }]));
+  return {
+    list,
+    items: inOrder(
+      lines.flatMap(({ item, out }) => (out ? [] : [item])),
+      rules,
+    ).map((id) => byId.get(id)!),
+    out: lines.filter(({ out }) => out).map(({ item: { id, text } }) => ({ id, text })),
+    rules,
+    setAside: all.filter(isAside).map(({ before, after, because }) => ({
+      before: byId.get(before)!.text,
+      after: byId.get(after)!.text,
+      because,
+      reason: aside.find((one) => one.before === before && one.after === after)!.reason,
+    })),
+    lacking: lackingOf(book, outing),
+    round: ticks.round,
+    lastDone: ticks.lastDone,
+  };
+}
+
+/** The order of lines: as they are wanted, put right by the rules. */
+export function inOrder(
+  lines: readonly { readonly id: string; readonly place: number }[],
+  rules: readonly OrderRule[],
+): readonly string[] {
+  const wanted = [...lines].sort((a, b) => a.place - b.place).map(({ id }) => id);
+  const found = checkedOrder(wanted, rules);
+  if (found.kind === 'ring') throw new RangeError(`these wait for each other: ${found.ring.join(', ')}`);
+  return found.ids;
+}
+
+type Entry = readonly [Id, MorningLineRecord];
+type Line = Omit<MorningItem, 'tick'>;
+
+/** Every line there may be, before the keeper's changes. */
+function candidates(
+  book: Book,
+  outing: Outing,
+  list: MorningListName,
+  today: string,
+  records: readonly Entry[],
+): readonly Line[] {
+  const order = housePlaces(list);
+  const house = linesFor(list, traitsOf(book, outing)).map(
+    ({ id, text, names, cautions, from, fails }): Line => ({
+      ...{ id, text, cautions, from, fails },
+      about: names === null ? '' : namedOn(book, outing, names),
+      ...plain,
+      place: order.get(id)!,
+    }),
+  );
+  const ofBook = linesOfBook(book, outing, list, today).map(
+    ({ near, ...line }, i): Line => ({ ...plain, ...line, place: order.get(near.after)! + 1 + i / 1000 }),
+  );
+  const end = apart * (order.size + 1);
+  const own = records
+    .filter(([, { of }]) => of === null)
+    .map(
+      ([id, { text, place }], i): Line => ({
+        ...plain,
+        id,
+        text: text ?? '',
+        about: '',
+        cautions: [],
+        from: 'your own',
+        fails: { title: `Put right: ${text ?? ''}`, consequence: 'worsens' },
+        own: true,
+        place: place ?? end + i,
+      }),
+    );
+  return [...house, ...ofBook, ...own];
+}
+
+const plain = { juryRig: false, due: null, own: false, changed: false } as const;
+
+/** Where the lines of the house stand, also those this boat has none of: so that a line that comes later finds its place. */
+const housePlaces = (list: MorningListName): ReadonlyMap<string, number> =>
+  new Map(houseLines[list].map(({ id }, i) => [id, apart * (i + 1)]));
+
+/** What the keeper changed: of all outings first, of this one over it. */
+function withChanges(
+  line: Line,
+  records: readonly Entry[],
+  outingId: Id,
+): { readonly item: Line; readonly out: boolean } {
+  let item = line;
+  let out = false;
+  for (const of of [null, outingId])
+    for (const [id, record] of records) {
+      if (record.outing !== of || (record.of ?? id) !== line.id) continue;
+      out = record.out ?? out;
+      item = {
+        ...item,
+        text: record.text ?? item.text,
+        place: record.place ?? item.place,
+        changed: item.changed || record.text !== null || record.place !== null,
+      };
+    }
+  return { item, out };
+}
+
+/** The ticks of the round that is under way, the latest of each line; and how many rounds were done. */
+function ticksOf(book: Book, outing: Id, list: MorningListName) {
+  const all = Object.entries(book.morningTicks)
+    .filter(([, tick]) => tick.outing === outing && tick.list === list)
+    .sort(([, a], [, b]) => (a.order ?? 0) - (b.order ?? 0));
+  const done = all.filter(([, { line }]) => line === null);
+  const round = Math.max(0, ...done.map(([, tick]) => tick.round)) + 1;
+  const of = new Map<string, NonNullable<MorningItem['tick']>>();
+  for (const [id, { line, at, came, job, round: its }] of all)
+    if (line !== null && its === round) of.set(line, { id, at, came, job });
+  return { of, round, lastDone: done.at(-1)?.[1].at ?? null };
+}
