@@ -507,6 +507,26 @@ const shots: readonly Shot[] = [
       await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
+  {
+    name: 'outing-new',
+    at: '#/go',
+    after: async (page) => page.getByRole('button', { name: 'A night aboard' }).click(),
+  },
+  { name: 'morning', at: '#/go/morning/outer-bar/rig' },
+  {
+    name: 'morning-failing',
+    at: '#/go/morning/outer-bar/launch',
+    after: async (page) => page.getByRole('button', { name: 'Not right' }).click(),
+  },
+  {
+    name: 'morning-change',
+    at: '#/go/morning/outer-bar/launch',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change the list' }).click();
+      await page.getByRole('button', { name: /^Down: Straps off/ }).click();
+    },
+  },
+  { name: 'morning-print', at: '#/go/morning/outer-bar/rig/print' },
   { name: 'rode', at: '#/boat/loads/rode' },
   {
     name: 'rode-too-little',

@@ -72,25 +72,26 @@ test('a list that is done stands in the log, takes no more ticks in that round, 
 test('what is changed of a line of the house is one record, on two devices too', () => {
   const one = going();
   const other = also(one, 'b');
-  const moved = { list: 'rig', outing: null, lines: [{ of: 'boom', place: 35 }] } as const;
+  const boom = { of: 'boom', outing: null };
+  const moved = { list: 'rig', lines: [{ ...boom, place: 35 }] } as const;
   done(one.run('changeMorningLines', moved));
-  done(other.run('changeMorningLines', { ...moved, lines: [{ of: 'boom', out: true }] }));
+  done(other.run('changeMorningLines', { ...moved, lines: [{ ...boom, out: true }] }));
   meet(one, other);
   expect(Object.keys(one.view().morningLines)).toHaveLength(1);
   expect(one.view().morningLines).toEqual(other.view().morningLines);
-  done(one.run('changeMorningLines', { ...moved, lines: [{ of: 'boom', out: null, text: 'Boom on, vang off' }] }));
+  done(one.run('changeMorningLines', { ...moved, lines: [{ ...boom, out: null, text: 'Boom on, vang off' }] }));
   expect(Object.values(one.view().morningLines)[0]).toMatchObject({ of: 'boom', out: null, text: 'Boom on, vang off' });
 });
 
 test('a line of the keeper’s own is put in, changed itself, and goes with its outing', () => {
   const book = going();
   const own = done(book.run('addMorningLine', { list: 'pack', outing: 'o', place: null, text: 'The good teapot' }));
-  const words = (text: string | null) => ({ list: 'pack', outing: 'o', lines: [{ of: own, text }] }) as const;
+  const words = (text: string | null) => ({ list: 'pack', lines: [{ of: own, outing: 'o', text }] }) as const;
   done(book.run('changeMorningLines', words('The other teapot')));
   expect(book.view().morningLines).toMatchObject({ [own]: { of: null, text: 'The other teapot', out: null } });
   expect(book.run('changeMorningLines', words(null))).toMatchObject({ kind: 'refused', where: 'text' });
   // of another outing it is changed beside itself: there it may be out
-  done(book.run('changeMorningLines', { list: 'pack', outing: null, lines: [{ of: own, out: true }] }));
+  done(book.run('changeMorningLines', { list: 'pack', lines: [{ of: own, outing: null, out: true }] }));
   expect(Object.keys(book.view().morningLines)).toHaveLength(2);
   done(book.run('removeOuting', { id: 'o' }));
   expect(book.undoTitle()).toBe('Take out an outing: To the bar');

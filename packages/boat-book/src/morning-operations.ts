@@ -51,13 +51,16 @@ export const morningOperations = {
     undoes: true,
     fields: z.strictObject({
       list: listName,
-      outing: z.nullable(id),
-      lines: list(z.strictObject({ ...someOf(morningLineSchema, ['list', 'outing', 'of']), of: lineNamed })).check(
-        z.minLength(1),
-      ),
+      lines: list(
+        z.strictObject({
+          ...someOf(morningLineSchema, ['list', 'outing', 'of']),
+          of: lineNamed,
+          outing: z.nullable(id),
+        }),
+      ).check(z.minLength(1)),
     }),
-    run({ list: which, outing, lines }: OperationFields<'changeMorningLines'>, edit) {
-      for (const { of, ...change } of lines) {
+    run({ list: which, lines }: OperationFields<'changeMorningLines'>, edit) {
+      for (const { of, outing, ...change } of lines) {
         // a line of the keeper's own is changed itself where it is of the same list and outing
         const own = edit.find('morningLines', of);
         if (own !== null && own.of === null && own.list === which && own.outing === outing) {

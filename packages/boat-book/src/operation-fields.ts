@@ -304,8 +304,7 @@ export interface OperationFieldsByName {
   /** what is left out stays as it is; `of` names the line, of the house or (by its own id) of the keeper */
   readonly changeMorningLines: {
     readonly list: MorningLineRecord['list'];
-    readonly outing: Id | null;
-    readonly lines: readonly ({ readonly of: string } & Partial<
+    readonly lines: readonly ({ readonly of: string; readonly outing: Id | null } & Partial<
       Pick<MorningLineRecord, 'text' | 'out' | 'place' | 'setAside'>
     >)[];
   };

@@ -15,6 +15,8 @@ export const listTitles: Readonly<Record<MorningListName, string>> = {
 };
 
 type Change = OperationFields<'changeMorningLines'>['lines'][number];
+/** of which outing it is changed: null, of all */
+type Of = Id | null;
 
 export type LineMove =
   | { readonly kind: 'moved'; readonly lines: readonly Change[] }
@@ -29,13 +31,19 @@ export type LineMove =
  * One line moved by so many places, or what stands against it and why. A usual rule may be set aside with the keeper's
  * reason, which is then told with the list; one that always holds may not.
  *
+ * @param of  the outing it is moved for; null: every one, and of lines that have a place of their own here, here too
  * @throws RangeError for a line that is not on the list, or a place off its ends
  */
-export function lineMove(told: MorningListTold, id: string, by: number): LineMove {
+export function lineMove(
+  told: MorningListTold,
+  id: string,
+  by: number,
+  of: { readonly outing: Of; readonly here: Id },
+): LineMove {
   const order = told.items.map((item) => item.id);
   const to = order.indexOf(id) + by;
   const moved = movedLine(order, id, to, told.rules);
-  if (moved.kind === 'moved') return { kind: 'moved', lines: placesFor(told, moved.ids, id, told.rules) };
+  if (moved.kind === 'moved') return { kind: 'moved', lines: placesFor(told, moved.ids, id, told.rules, of, []) };
   const broken = new Set(moved.rules);
   const rest = told.rules.filter((rule) => !broken.has(rule));
   const text = (line: string) => told.items.find((item) => item.id === line)!.text;
@@ -51,10 +59,7 @@ export function lineMove(told: MorningListTold, id: string, by: number): LineMov
     lines:
       free.kind === 'against' || moved.rules.some(({ holds }) => holds === 'always')
         ? null
-        : (reason) => {
-            const places = placesFor(told, free.ids, id, rest);
-            return places.map((change) => (change.of === id ? { ...change, setAside: setAside(reason) } : change));
-          },
+        : (reason) => placesFor(told, free.ids, id, rest, of, setAside(reason)),
   };
 }
 
@@ -64,25 +69,44 @@ function placesFor(
   ids: readonly string[],
   id: string,
   rules: readonly OrderRule[],
+  { outing, here }: { readonly outing: Of; readonly here: Id },
+  newlyAside: MorningItem['setAside'],
 ): readonly Change[] {
-  const place = new Map(items.map((item) => [item.id, item.place]));
+  const of = new Map(items.map((item) => [item.id, item]));
+  const place = (line: string) => of.get(line)!.place;
   const at = ids.indexOf(id);
-  const before = at === 0 ? null : place.get(ids[at - 1]!)!;
-  const after = at === ids.length - 1 ? null : place.get(ids[at + 1]!)!;
-  const between = before === null ? (after ?? 0) - 5 : after === null ? before + 5 : (before + after) / 2;
+  const before = ids[at - 1];
+  const after = ids[at + 1];
+  const between =
+    before === undefined
+      ? place(after ?? id) - 5
+      : after === undefined
+        ? place(before) + 5
+        : (place(before) + place(after)) / 2;
+  // what is against no rule any more is no exception any more
+  const index = new Map(ids.map((line, i) => [line, i]));
+  const setAside = [...of.get(id)!.setAside, ...newlyAside].filter(
+    (rule) => (index.get(rule.before) ?? -1) > (index.get(rule.after) ?? ids.length),
+  );
+  const written = (line: string, to: number): readonly Change[] => {
+    const change = { of: line, place: to, setAside: line === id ? setAside : of.get(line)!.setAside };
+    return [
+      { ...change, outing },
+      ...(outing === null && of.get(line)!.placedHere ? [{ ...change, outing: here }] : []),
+    ];
+  };
   const one = items.map((item) => (item.id === id ? { ...item, place: between } : item));
-  if (inOrder(one, rules).every((line, i) => line === ids[i])) return [{ of: id, place: between }];
+  if (inOrder(one, rules).every((line, i) => line === ids[i])) return written(id, between);
   // the places there are, handed out anew, each above the last
   let last = Number.NEGATIVE_INFINITY;
-  const sorted = [...place.values()]
+  return items
+    .map((item) => item.place)
     .sort((a, b) => a - b)
-    .map((value) => {
+    .flatMap((value, i) => {
       last = Math.max(value, last + 0.001);
-      return last;
+      const line = ids[i]!;
+      return line !== id && place(line) === last ? [] : written(line, last);
     });
-  return ids.flatMap((line, i) =>
-    place.get(line) === sorted[i] && line !== id ? [] : [{ of: line, place: sorted[i]! }],
-  );
 }
 
 /** Of which outing and round a tick is. */

@@ -33,6 +33,8 @@ const line = (parts: Partial<MorningLineRecord> & Pick<MorningLineRecord, 'list'
 const changes = (list: MorningListName, lines: readonly ({ of: string } & Partial<MorningLineRecord>)[]) =>
   Object.fromEntries(lines.map((change, i) => [`c${i}`, line({ list, ...change })]));
 
+const boat = { outing: null, here: 'o' };
+
 describe('a morning list', () => {
   it('asks for what the boat has, and says what it did not ask for', () => {
     expect(ids('launch')).not.toContain('engine-up');
@@ -148,7 +150,7 @@ describe('what a keeper changes', () => {
   it('is kept when her fittings come and go', () => {
     const with4hp = { fittings: { e: fitting('Outboard, 4 hp') } };
     const first = told('launch', with4hp);
-    const move = lineMove(first, 'engine-up', -2);
+    const move = lineMove(first, 'engine-up', -2, boat);
     if (move.kind !== 'moved') throw new Error('nothing stands against it');
     const morningLines = changes('launch', move.lines);
     const order = ids('launch', { ...with4hp, morningLines });
@@ -162,7 +164,7 @@ describe('what a keeper changes', () => {
   it('is refused where it would hurt, and says which and why', () => {
     const { items } = told('launch');
     const at = (id: string) => items.findIndex((item) => item.id === id);
-    const move = lineMove(told('launch'), 'drain-plugs', at('back-down') - at('drain-plugs'));
+    const move = lineMove(told('launch'), 'drain-plugs', at('back-down') - at('drain-plugs'), boat);
     expect(move).toMatchObject({ kind: 'against', lines: null });
     expect(move.kind === 'against' && move.rules).toContainEqual({
       words:
@@ -175,7 +177,7 @@ describe('what a keeper changes', () => {
   it('goes against a usual rule only with the reason told', () => {
     const { items } = told('launch');
     const by = items.findIndex(({ id }) => id === 'back-down') - items.findIndex(({ id }) => id === 'straps-off');
-    const move = lineMove(told('launch'), 'straps-off', by);
+    const move = lineMove(told('launch'), 'straps-off', by, boat);
     if (move.kind !== 'against' || move.lines === null) throw new Error('it may be set aside');
     const morningLines = changes('launch', move.lines('A steep ramp: the straps stay on to the edge'));
     const after = told('launch', { morningLines });
@@ -184,6 +186,11 @@ describe('what a keeper changes', () => {
     expect(after.setAside).toMatchObject([
       { because: 'On the slope they are hard to get at.', reason: 'A steep ramp: the straps stay on to the edge' },
     ]);
+    // and moved back, it is no exception any more
+    const back = lineMove(after, 'straps-off', -1, boat);
+    const again = told('launch', { morningLines: changes('launch', back.kind === 'moved' ? back.lines : []) });
+    expect(again.setAside).toEqual([]);
+    expect(again.items.map(({ id }) => id)).not.toEqual(order);
     // what always holds is not set aside by a record either
     const forced = changes('launch', [
       { of: 'drain-plugs', place: 9999, setAside: [{ before: 'drain-plugs', after: 'back-down', reason: 'because' }] },
@@ -204,7 +211,7 @@ describe('what a keeper changes', () => {
           const to = from + by;
           if (by === 0 || to < 0 || to >= before.items.length) continue;
           const { id } = before.items[from]!;
-          const move = lineMove(before, id, by);
+          const move = lineMove(before, id, by, boat);
           const lines = move.kind === 'moved' ? move.lines : against ? move.lines?.('so I wanted it') : undefined;
           if (!lines) continue;
           morningLines = {

@@ -30,6 +30,10 @@ export interface MorningItem {
   /** words or place are the keeper's */
   readonly changed: boolean;
   readonly place: number;
+  /** its place was set for this outing alone */
+  readonly placedHere: boolean;
+  /** the usual rules set aside for it */
+  readonly setAside: MorningLineRecord['setAside'];
   readonly tick: (Pick<MorningTick, 'at' | 'came' | 'job'> & { readonly id: Id }) | null;
 }
 
@@ -44,9 +48,9 @@ export interface SetAside {
 export interface MorningListTold {
   readonly list: MorningListName;
   readonly items: readonly MorningItem[];
-  /** taken out by the keeper */
-  readonly out: readonly Pick<MorningItem, 'id' | 'text'>[];
-  /** the rules that hold here, less those set aside */
+  /** taken out by the keeper: of this outing, or of all (null) */
+  readonly out: readonly { readonly id: string; readonly text: string; readonly outing: Id | null }[];
+  /** the rules that hold here, less those that are set aside */
   readonly rules: readonly OrderRule[];
   readonly setAside: readonly SetAside[];
   /** what her book does not have, so that no line asks for it */
@@ -76,30 +80,34 @@ export function morningList(book: Book, outingId: Id, list: MorningListName, tod
     ([, record]) => record.list === list && (record.outing === null || record.outing === outingId),
   );
   const lines = candidates(book, outing, list, today, records).map((line) => withChanges(line, records, outingId));
-  const aside = records.flatMap(([, { setAside }]) => setAside);
+  const aside = lines.flatMap(({ item, out }) => (out === undefined ? item.setAside : []));
   const isAside = (rule: OrderRule) =>
     rule.holds === 'usual' && aside.some(({ before, after }) => before === rule.before && after === rule.after);
-  const here = new Set(lines.filter(({ out }) => !out).map(({ item }) => item.id));
+  const here = new Set(lines.filter(({ out }) => out === undefined).map(({ item }) => item.id));
   const all = [...rulesOf(list), ...rulesOfBook(linesOfBook(book, outing, list, today))].filter(
     ({ before, after }) => here.has(before) && here.has(after),
   );
   const rules = all.filter((rule) => !isAside(rule));
   const ticks = ticksOf(book, outingId, list);
   const byId = new Map(lines.map(({ item }) => [item.id, { ...item, tick: ticks.of.get(item.id) ?? null }]));
+  const order = inOrder(
+    lines.flatMap(({ item, out }) => (out === undefined ? [item] : [])),
+    rules,
+  );
+  const place = new Map(order.map((id, i) => [id, i]));
   return {
     list,
-    items: inOrder(
-      lines.flatMap(({ item, out }) => (out ? [] : [item])),
-      rules,
-    ).map((id) => byId.get(id)!),
-    out: lines.filter(({ out }) => out).map(({ item: { id, text } }) => ({ id, text })),
+    items: order.map((id) => byId.get(id)!),
+    out: lines.flatMap(({ item: { id, text }, out }) => (out === undefined ? [] : [{ id, text, outing: out }])),
     rules,
-    setAside: all.filter(isAside).map(({ before, after, because }) => ({
-      before: byId.get(before)!.text,
-      after: byId.get(after)!.text,
-      because,
-      reason: aside.find((one) => one.before === before && one.after === after)!.reason,
-    })),
+    setAside: all
+      .filter((rule) => isAside(rule) && place.get(rule.before)! > place.get(rule.after)!)
+      .map(({ before, after, because }) => ({
+        before: byId.get(before)!.text,
+        after: byId.get(after)!.text,
+        because,
+        reason: aside.find((one) => one.before === before && one.after === after)!.reason,
+      })),
     lacking: lackingOf(book, outing),
     round: ticks.round,
     lastDone: ticks.lastDone,
@@ -159,32 +167,32 @@ function candidates(
   return [...house, ...ofBook, ...own];
 }
 
-const plain = { juryRig: false, due: null, own: false, changed: false } as const;
+const plain = { juryRig: false, due: null, own: false, changed: false, placedHere: false, setAside: [] } as const;
 
 /** Where the lines of the house stand, also those this boat has none of: so that a line that comes later finds its place. */
 const housePlaces = (list: MorningListName): ReadonlyMap<string, number> =>
   new Map(houseLines[list].map(({ id }, i) => [id, apart * (i + 1)]));
 
-/** What the keeper changed: of all outings first, of this one over it. */
+/** What the keeper changed: of all outings first, of this one over it. `out`: of what it is taken out; left out: it stands. */
 function withChanges(
   line: Line,
   records: readonly Entry[],
   outingId: Id,
-): { readonly item: Line; readonly out: boolean } {
+): { readonly item: Line; readonly out?: Id | null } {
   let item = line;
-  let out = false;
+  let out: { readonly out?: Id | null } = {};
   for (const of of [null, outingId])
-    for (const [id, record] of records) {
-      if (record.outing !== of || (record.of ?? id) !== line.id) continue;
-      out = record.out ?? out;
+    for (const [id, { outing, of: named, text, place, setAside, out: said }] of records) {
+      if (outing !== of || (named ?? id) !== line.id) continue;
+      if (said !== null) out = said ? { out: of } : {};
       item = {
         ...item,
-        text: record.text ?? item.text,
-        place: record.place ?? item.place,
-        changed: item.changed || record.text !== null || record.place !== null,
+        text: text ?? item.text,
+        changed: item.changed || text !== null || place !== null,
+        ...(place === null ? {} : { place, setAside, placedHere: of !== null }),
       };
     }
-  return { item, out };
+  return { item, ...out };
 }
 
 /** The ticks of the round that is under way, the latest of each line; and how many rounds were done. */

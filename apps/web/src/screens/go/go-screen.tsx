@@ -12,6 +12,7 @@ import { OutingSection } from './outing-section.tsx';
 const DuesPage = onDemand(() => import('./dues/dues-page.tsx'));
 const DuePage = onDemand(() => import('./dues/due-page.tsx'));
 const SeasonPage = onDemand(() => import('./dues/season-page.tsx'));
+const MorningPage = onDemand(() => import('./morning/morning-page.tsx'));
 const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
 export default function GoScreen() {
@@ -27,6 +28,12 @@ export default function GoScreen() {
         ) : (
           <DuePage key={id} id={id} />
         )}
+      </Suspense>
+    );
+  if (page === 'morning' && id !== undefined)
+    return (
+      <Suspense fallback={<p className="soft">Opening.</p>}>
+        <MorningPage key={id} id={id} rest={rest.slice(2)} />
       </Suspense>
     );
   return <Outings />;

@@ -2,6 +2,7 @@ import type { Book, Id, Outing } from '#boat-book';
 import type { FitAnswer } from '#fit-to-go';
 import { outingFit } from '#reckoning';
 import { countInWords } from '../../parts/in-words.ts';
+import { address } from '../../shell/route.ts';
 import { FindingLine } from './finding-line.tsx';
 import { outingInWords } from './outing-in-words.ts';
 import { useNights } from './use-nights.ts';
@@ -35,6 +36,11 @@ export function OutingSection({
         <b>{verdictInWords(answer)}</b>
         {ifPlanKept && <span> If the plan is kept: {verdictInWords(ifPlanKept).toLowerCase()}</span>}
         {nights === null && <span className="soft"> The battery’s nights are being worked out.</span>}
+      </p>
+      <p>
+        <a className="button" href={address('go', 'morning', id)} aria-label={`Morning lists: ${outing.title}`}>
+          Morning lists
+        </a>
       </p>
       <div className="go-sides">
         <div>

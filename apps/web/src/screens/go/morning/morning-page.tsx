@@ -1,0 +1,212 @@
+/** One morning list of an outing: the line in hand, then all of them; ticked with a thumb, with no network. */
+import { Suspense, useState } from 'react';
+import type { Book, Id, Outing } from '#boat-book';
+import {
+  lineFailed,
+  listDone,
+  listsOf,
+  listTitles,
+  type MorningItem,
+  type MorningListTold,
+  morningList,
+  tickOf,
+} from '#reckoning';
+import { RefusalLine } from '../../../parts/form.tsx';
+import { countInWords } from '../../../parts/in-words.ts';
+import { onDemand } from '../../../parts/on-demand.ts';
+import { useRun } from '../../../parts/use-run.ts';
+import { todayAt, zoneOf } from '../../../reading/today.ts';
+import { useOpenBook } from '../../../reading/use-open-book.ts';
+import { address } from '../../../shell/route.ts';
+import { outingInWords } from '../outing-in-words.ts';
+import { LineInHand } from './line-in-hand.tsx';
+import { LineRow } from './line-row.tsx';
+import './morning.css';
+
+const ChangeList = onDemand(() => import('./change-list.tsx'));
+const MorningSheet = onDemand(() => import('./morning-sheet.tsx'));
+
+type List = MorningListTold['list'];
+
+export default function MorningPage({ id, rest }: { readonly id: Id; readonly rest: readonly string[] }) {
+  const book = useOpenBook();
+  const outing = book.outings[id];
+  const back = (
+    <p className="no-print">
+      <a className="button words" href={address('go')}>
+        Go
+      </a>
+    </p>
+  );
+  if (outing === undefined)
+    return (
+      <>
+        {back}
+        <h1>Morning lists</h1>
+        <p>That outing is not in the book any more.</p>
+      </>
+    );
+  const lists = listsOf(outing);
+  const list = lists.find((name) => name === rest[0]) ?? lists[0]!;
+  if (rest[1] === 'print')
+    return (
+      <Suspense fallback={<p className="soft">Opening.</p>}>
+        <MorningSheet book={book} id={id} outing={outing} list={list} />
+      </Suspense>
+    );
+  return (
+    <div className="morning">
+      {back}
+      <ListTabs book={book} id={id} outing={outing} here={list} />
+      <OneList key={`${id} ${list}`} book={book} id={id} outing={outing} list={list} />
+    </div>
+  );
+}
+
+/** The lists of the outing, each with how far it is. */
+function ListTabs({
+  book,
+  id,
+  outing,
+  here,
+}: {
+  readonly book: Book;
+  readonly id: Id;
+  readonly outing: Outing;
+  readonly here: List;
+}) {
+  const today = todayAt(book);
+  return (
+    <nav className="morning-lists" aria-label="Morning lists">
+      {listsOf(outing).map((list) => {
+        const { items, lastDone } = morningList(book, id, list, today);
+        const ticked = items.filter(({ tick }) => tick !== null).length;
+        const far = ticked === 0 && lastDone !== null ? 'done' : `${ticked} of ${items.length}`;
+        return (
+          <a
+            key={list}
+            className="button"
+            href={address('go', 'morning', id, list)}
+            aria-current={list === here ? 'page' : undefined}
+          >
+            {listTitles[list]} <span className="small">{far}</span>
+          </a>
+        );
+      })}
+    </nav>
+  );
+}
+
+function OneList({
+  book,
+  id,
+  outing,
+  list,
+}: {
+  readonly book: Book;
+  readonly id: Id;
+  readonly outing: Outing;
+  readonly list: List;
+}) {
+  const today = todayAt(book);
+  const zone = zoneOf(book);
+  const told = morningList(book, id, list, today);
+  const [changing, setChanging] = useState(false);
+  // a line that was passed over is taken up again by tapping it
+  const [passed, setPassed] = useState<readonly string[]>([]);
+  const { run, refusal } = useRun();
+  const open = told.items.filter(({ tick }) => tick === null);
+  const inHand = open.find((item) => !passed.includes(item.id)) ?? open[0];
+  const who = book.boat.keeper;
+  const tick = (item: MorningItem) =>
+    item.tick === null
+      ? run('tickMorningLine', tickOf(id, told, item, who))
+      : run('untickMorningLine', { id: item.tick.id });
+  const fail = (item: MorningItem, mended: string | null) =>
+    run('failMorningLine', lineFailed(book, id, told, item, mended, { today, who }));
+  const finish = () => run('finishMorningList', listDone(book, id, told, { timeZone: zone, who }));
+  const done = told.items.length - open.length;
+  return (
+    <div className="morning-sides">
+      <div>
+        <p className="small soft">
+          {outing.title} · {outingInWords(outing, today)}
+        </p>
+        {inHand ? (
+          <LineInHand
+            key={inHand.id}
+            list={list}
+            item={inHand}
+            at={told.items.indexOf(inHand) + 1}
+            of={told.items.length}
+            onDone={() => void tick(inHand)}
+            onPass={
+              open.length > 1
+                ? () => setPassed(passed.includes(inHand.id) ? [inHand.id] : [...passed, inHand.id])
+                : null
+            }
+            onFail={(mended) => void fail(inHand, mended)}
+          />
+        ) : (
+          <h1>{listTitles[list]}: every line is ticked</h1>
+        )}
+        <RefusalLine refusal={refusal} />
+        {done > 0 && (
+          <p className="morning-finish">
+            <button type="button" className={open.length === 0 ? 'main' : ''} onClick={() => void finish()}>
+              The list is done
+            </button>{' '}
+            <span className="small soft">
+              {open.length === 0
+                ? 'It goes into the log with its times.'
+                : `With ${countInWords(open.length, 'line')} left open, it goes into the log so.`}
+            </span>
+          </p>
+        )}
+        {told.lastDone !== null && (
+          <p className="small">
+            Gone through {told.round - 1 === 1 ? 'once' : `${told.round - 1} times`} for this outing; it stands in{' '}
+            <a href={address('boat', 'log')}>the log</a>. Here it begins again, for the way home.
+          </p>
+        )}
+      </div>
+      <section aria-labelledby="morning-all">
+        <div className="morning-head">
+          <h2 id="morning-all">
+            {listTitles[list]}: {done} of {told.items.length}
+          </h2>
+          <button type="button" className="words" aria-expanded={changing} onClick={() => setChanging(!changing)}>
+            {changing ? 'Leave it so' : 'Change the list'}
+          </button>
+        </div>
+        {changing ? (
+          <Suspense fallback={null}>
+            <ChangeList id={id} told={told} />
+          </Suspense>
+        ) : (
+          <ol className="morning-lines">
+            {told.items.map((item) => (
+              <LineRow key={item.id} item={item} zone={zone} here={item === inHand} onTick={() => void tick(item)} />
+            ))}
+          </ol>
+        )}
+        {told.setAside.map(({ before, after, because, reason }) => (
+          <p key={`${before} ${after}`} className="morning-aside small">
+            Against the usual order, as you wanted it: ‘{after}’ may come before ‘{before}’. {because} Your reason:{' '}
+            {reason}.
+          </p>
+        ))}
+        <p className="small soft">
+          Made of what is in this boat’s book
+          {told.lacking.length > 0 && `, which has no ${told.lacking.join(', no ')}: nothing of that is asked`}. Common
+          practice; the makers of boat and gear, and the law, come first.
+        </p>
+        <p>
+          <a className="button" href={address('go', 'morning', id, list, 'print')}>
+            Print {listTitles[list]}
+          </a>
+        </p>
+      </section>
+    </div>
+  );
+}
