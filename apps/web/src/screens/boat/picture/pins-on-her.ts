@@ -1,9 +1,16 @@
 /** What stands on the boat's picture, and where: work, jury rigs, dues, load paths, circuits, fittings, zones. */
 import type { Book, Id, Spot } from '#boat-book';
 import { type BoatSizes, type PlaceOnBoat, type Point, placesIn, type Stance, type View } from '#picture';
-import { circuitsTold, duesOfBook, dueWhen, type LoadPathTold, loadPathsTold } from '#reckoning';
+import {
+  circuitsTold,
+  duesOfBook,
+  dueWhen,
+  type LoadPathTold,
+  loadPathsTold,
+  seenFirst,
+  standingRigs,
+} from '#reckoning';
 import type { Meaning } from '../../../parts/mark.tsx';
-import { seenFirst, standingRigs } from '../../../reading/jury-rig-trust.ts';
 import { openJobs } from '../../../reading/open-work.ts';
 import { address } from '../../../shell/route.ts';
 import { runOfPath } from './path-run.ts';
