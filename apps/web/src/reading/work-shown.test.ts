@@ -53,6 +53,8 @@ it('its form goes up when its shape changes', () => {
     job: shapeOf(jobs[0]),
     rig: shapeOf(Object.values(rigs.juryRigs)[0]),
     rigJob: shapeOf(Object.values(rigs.jobs)[0]),
+    rigTrust: shapeOf(Object.values(rigs.rigTrusts)[0]),
+    rigUse: shapeOf(Object.values(rigs.uses)[0]),
   }).toMatchInlineSnapshot(`
     {
       "boat": [
@@ -60,7 +62,7 @@ it('its form goes up when its shape changes', () => {
         "demo",
       ],
       "closed": "number",
-      "form": 1,
+      "form": 2,
       "job": {
         "consequence": "string",
         "due": "null",
@@ -95,6 +97,25 @@ it('its form goes up when its shape changes', () => {
         "consequence": "string",
         "state": "string",
         "title": "string",
+      },
+      "rigTrust": {
+        "entered": "string",
+        "notOnRoad": "boolean",
+        "on": "string",
+        "order": "number",
+        "reason": "string",
+        "rig": "string",
+        "sails_max": "number",
+        "trustedUntil": "string",
+        "wind_max_kn": "number",
+      },
+      "rigUse": {
+        "count": "number",
+        "entered": "string",
+        "note": "string",
+        "on": "string",
+        "order": "number",
+        "use": "string",
       },
       "timeZone": "string",
       "zones": [
