@@ -523,7 +523,7 @@ const shots: readonly Shot[] = [
     at: '#/go/morning/outer-bar/launch',
     after: async (page) => {
       await page.getByRole('button', { name: 'Change the list' }).click();
-      await page.getByRole('button', { name: /^Down: Straps off/ }).click();
+      await page.getByRole('button', { name: /^Down: Jury rig looked at.*forehatch/ }).click();
     },
   },
   { name: 'morning-print', at: '#/go/morning/outer-bar/rig/print' },

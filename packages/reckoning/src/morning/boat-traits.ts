@@ -69,7 +69,7 @@ export function namedOn(book: Book, outing: Outing, naming: Naming): string {
     case 'wind limit':
       return windLimit(book, outing);
     case 'masthead':
-      return fittingsNamed(book, /masthead/i);
+      return fittingsNamed(book, /masthead.*light/i);
     case 'board':
       return values(book.boardHoists)
         .map(({ name }) => name)

@@ -54,6 +54,7 @@ function Outings() {
           What falls due, and what she was used for
         </a>
       </p>
+      <NewOuting book={book} today={today} />
       {ahead.length === 0 && (
         <p>
           No outing is ahead. Put in the next sail with its date: the jobs it needs then have a day they must be done
@@ -63,7 +64,6 @@ function Outings() {
       {ahead.map(([id, outing]) => (
         <OutingSection key={id} book={book} today={today} id={id} outing={outing} onChange={() => setOpen(id)} />
       ))}
-      <NewOuting book={book} today={today} />
       {past.length > 0 && (
         <details className="go-past">
           <summary>Outings that are over: {past.length}</summary>

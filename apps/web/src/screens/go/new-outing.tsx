@@ -36,7 +36,9 @@ export function NewOuting({ book, today }: { readonly book: Book; readonly today
   };
   return (
     <section className="go-new" aria-labelledby="go-new-title">
-      <h2 id="go-new-title">Add an outing</h2>
+      <h2 id="go-new-title" className="go-new-title">
+        Add an outing
+      </h2>
       <div className="go-choices">
         {kinds.map((each) => (
           <button

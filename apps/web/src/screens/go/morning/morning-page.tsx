@@ -12,13 +12,12 @@ import {
   tickOf,
 } from '#reckoning';
 import { RefusalLine } from '../../../parts/form.tsx';
-import { countInWords } from '../../../parts/in-words.ts';
+import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { onDemand } from '../../../parts/on-demand.ts';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
-import { outingInWords } from '../outing-in-words.ts';
 import { LineInHand } from './line-in-hand.tsx';
 import { LineRow } from './line-row.tsx';
 import './morning.css';
@@ -130,9 +129,11 @@ function OneList({
     <div className="morning-sides">
       <div>
         <p className="small soft">
-          {outing.title} · {outingInWords(outing, today)}
+          {outing.title} · {dayInWords(outing.date, today)} {outing.from}
         </p>
-        {inHand ? (
+        {changing ? (
+          <h1>{listTitles[list]}: change the list</h1>
+        ) : inHand ? (
           <LineInHand
             key={inHand.id}
             list={list}
@@ -151,7 +152,7 @@ function OneList({
           <h1>{listTitles[list]}: every line is ticked</h1>
         )}
         <RefusalLine refusal={refusal} />
-        {done > 0 && (
+        {done > 0 && !changing && (
           <p className="morning-finish">
             <button type="button" className={open.length === 0 ? 'main' : ''} onClick={() => void finish()}>
               The list is done
