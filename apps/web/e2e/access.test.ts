@@ -328,6 +328,24 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ['what a forecast sends', '#/days/weather', open('What turning it on sends')],
   ['go', '#/go'],
   ['an outing', '#/go', open(/^Change:/)],
+  ['a morning list', '#/go/morning/outer-bar/rig'],
+  [
+    'a line that is not right',
+    '#/go/morning/outer-bar/launch',
+    async (page) => {
+      await page.getByRole('button', { name: 'Not right' }).click();
+      await page.getByRole('button', { name: 'Make the job and a jury rig' }).waitFor();
+    },
+  ],
+  [
+    'a morning list changed',
+    '#/go/morning/outer-bar/launch',
+    async (page) => {
+      await page.getByRole('button', { name: 'Change the list' }).click();
+      await page.getByRole('button', { name: /^Down: Wait, still on the winch/ }).waitFor();
+    },
+  ],
+  ['a morning list in print', '#/go/morning/outer-bar/tow/print'],
   ['what falls due', '#/go/dues'],
   ['a due', '#/go/dues/due-tyres'],
   ['a due changed', '#/go/dues/due-tyres', open(/^Change$/)],
