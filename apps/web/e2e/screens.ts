@@ -485,6 +485,14 @@ const shots: readonly Shot[] = [
     },
   },
   { name: 'go', at: '#/go' },
+  {
+    name: 'go-answer',
+    at: '#/go',
+    after: async (page) => {
+      await page.locator('.go-sum[data-looking="false"]').waitFor({ timeout: 60_000 });
+      await page.getByText(/The plan: its/).waitFor({ timeout: 60_000 });
+    },
+  },
   { name: 'dues', at: '#/go/dues' },
   { name: 'due', at: '#/go/dues/due-bearings' },
   {

@@ -1,5 +1,16 @@
 /** What was looked at. In the order it is told in. */
-export const subjects = ['jobs', 'jury rigs', 'dues', 'power', 'loads', 'trailer', 'weather', 'plan'] as const;
+export const subjects = [
+  'jobs',
+  'jury rigs',
+  'dues',
+  'papers',
+  'power',
+  'loads',
+  'trailer',
+  'crew',
+  'weather',
+  'plan',
+] as const;
 export type Subject = (typeof subjects)[number];
 
 /**
@@ -18,13 +29,28 @@ export interface Reason {
   readonly from: string | null;
 }
 
+/** What is behind it in the book: what is opened when it is tapped. */
+export interface InBook {
+  readonly collection: string;
+  readonly id: string;
+}
+
 /** What would take a finding away, or turn what stops into a condition. */
 export interface Remedy {
+  /** told once, whatever it mends: what has the same words is the same work */
   readonly words: string;
   /** hands-on work it takes; null: not known. [min] */
   readonly minutes: number | null;
-  /** false: it can only be waited for or bought, not worked at */
+  /** what must cure, dry or rest besides, in whole sentences; empty: nothing */
+  readonly waits: string;
+  /** false: it can only be waited for, bought or decided, not worked at */
   readonly inHand: boolean;
+  /** whether that is done before the outing begins, as it is planned; null: nothing that is planned */
+  readonly inTime: { readonly kind: 'in time' | 'not in time'; readonly words: string } | null;
+  /** what is left of the finding once it is done */
+  readonly leaves: 'nothing' | 'condition';
+  /** where it is done or put in; null: nowhere in the book */
+  readonly of: InBook | null;
 }
 
 /** One thing found for an outing. */
@@ -36,11 +62,11 @@ export interface Finding {
   readonly words: string;
   /** down to the figures, the first right under the words */
   readonly because: readonly Reason[];
+  /** any one of them mends it */
   readonly remedies: readonly Remedy[];
   /** what hurts, where something can */
   readonly cautions: readonly string[];
-  /** what is behind it in the book: what is opened when it is tapped */
-  readonly of: { readonly collection: string; readonly id: string } | null;
+  readonly of: InBook | null;
 }
 
 /** Something that was not looked at, and why not. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Finding, type NotLooked, subjects } from './finding.ts';
+import { type Finding, type NotLooked, type Remedy, subjects } from './finding.ts';
 import { fitAnswer } from './fit-answer.ts';
 
 const finding = (id: string, parts: Partial<Finding> = {}): Finding => ({
@@ -48,11 +48,24 @@ describe('fitAnswer', () => {
     expect(stops.map(({ subject }) => subject)).toEqual(subjects.flatMap((subject) => [subject, subject]));
   });
 
+  const remedy = (words: string, minutes: number | null, parts: Partial<Remedy> = {}): Remedy => ({
+    words,
+    minutes,
+    waits: '',
+    inHand: true,
+    inTime: null,
+    leaves: 'nothing',
+    of: null,
+    ...parts,
+  });
+
   it('tells what would make her fit, what can be worked at first and least work first', () => {
-    const remedy = (words: string, minutes: number | null, inHand = true) => ({ words, minutes, inHand });
     const { toMakeFit } = fitAnswer(
       [
-        finding('plate', { bearing: 'stops', remedies: [remedy('rebed it', 120), remedy('a calm day', null, false)] }),
+        finding('plate', {
+          bearing: 'stops',
+          remedies: [remedy('rebed it', 120), remedy('a calm day', null, { inHand: false })],
+        }),
         finding('light', { bearing: 'stops', remedies: [remedy('a new bulb', 10), remedy('find the fault', null)] }),
         finding('mast', { bearing: 'stops', remedies: [remedy('rebed it', 120)] }),
         finding('hatch', { bearing: 'condition', remedies: [remedy('not told here', 5)] }),
@@ -61,6 +74,55 @@ describe('fitAnswer', () => {
     );
     expect(toMakeFit.map(({ words }) => words)).toEqual(['a new bulb', 'rebed it', 'find the fault', 'a calm day']);
     expect(toMakeFit[1]?.mends).toEqual(['plate', 'mast']);
+  });
+
+  it('chooses the least work that leaves nothing that stops her, and says what is left then', () => {
+    const both = remedy('the whole path anew', 60);
+    const stops = [
+      finding('plate', { bearing: 'stops', remedies: [remedy('a new shackle', 20), both] }),
+      finding('splice', { bearing: 'stops', remedies: [both] }),
+      finding('lashing', {
+        bearing: 'stops',
+        remedies: [remedy('do its job', 90), remedy('trust it anew', null, { leaves: 'condition' })],
+      }),
+    ];
+    const { least } = fitAnswer([...stops, finding('hatch', { bearing: 'condition' })], []);
+    // the shackle is tried first and left away again: the path anew mends it too
+    expect(least?.work.map(({ words }) => words)).toEqual(['the whole path anew', 'do its job']);
+    expect(least).toMatchObject({ minutes: 150, notKnown: 0, conditions: ['hatch'] });
+    const worn = finding('worn', {
+      bearing: 'stops',
+      remedies: [remedy('look it over', null, { leaves: 'condition' })],
+    });
+    expect(fitAnswer([worn], []).least).toMatchObject({ minutes: 0, notKnown: 1, conditions: ['worn'] });
+    expect(fitAnswer([...stops, finding('lost', { bearing: 'stops' })], []).least).toBeNull();
+    expect(fitAnswer([finding('hatch', { bearing: 'condition' })], []).least).toBeNull();
+  });
+
+  it('once the least work is done nothing stops her, and none of it was for nothing', () => {
+    const anyRemedy = fc.record({
+      words: fc.constantFrom('a', 'b', 'c', 'd', 'e'),
+      minutes: fc.option(fc.integer({ min: 1, max: 500 })),
+      inHand: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(anyRemedy, { minLength: 1, maxLength: 4 }), { minLength: 1, maxLength: 8 }),
+        (all) => {
+          const stops = all.map((each, i) =>
+            finding(String(i), {
+              bearing: 'stops',
+              remedies: each.map(({ words, minutes, inHand }) => remedy(words, minutes, { inHand })),
+            }),
+          );
+          const work = fitAnswer(stops, []).least!.work;
+          const left = (without: string | null) =>
+            stops.filter(({ id }) => !work.some(({ words, mends }) => words !== without && mends.includes(id)));
+          expect(fitAnswer(left(null), []).verdict).not.toBe('not fit');
+          for (const { words } of work) expect(left(words).length).toBeGreaterThan(0);
+        },
+      ),
+    );
   });
 
   it('refuses two findings of one id', () => {

@@ -1,4 +1,5 @@
-import { type Bearing, type Finding, type NotLooked, type Remedy, type Subject, subjects } from './finding.ts';
+import { type Bearing, type Finding, type NotLooked, type Subject, subjects } from './finding.ts';
+import { type LeastWork, leastWork, type Mend, mendsOf } from './to-make-fit.ts';
 
 export type Verdict = 'not fit' | 'fit with conditions' | 'nothing known against it';
 
@@ -11,8 +12,10 @@ export interface FitAnswer {
   /** looked at, and nothing against it */
   readonly sound: readonly Finding[];
   readonly notLooked: readonly NotLooked[];
-  /** what would make her fit, least work first, with the findings it mends; empty where nothing stops her */
-  readonly toMakeFit: readonly (Remedy & { readonly mends: readonly string[] })[];
+  /** all that would mend what stops her, least work first; empty where nothing stops her */
+  readonly toMakeFit: readonly Mend[];
+  /** the least of it that leaves nothing that stops her; null: nothing stops her, or something that no work mends */
+  readonly least: LeastWork | null;
 }
 
 /**
@@ -35,27 +38,16 @@ export function fitAnswer(findings: readonly Finding[], notLooked: readonly NotL
       .map(({ finding }) => finding);
   const stops = of('stops');
   const conditions = of('condition');
+  const toMakeFit = mendsOf(stops);
   return {
     verdict: stops.length > 0 ? 'not fit' : conditions.length > 0 ? 'fit with conditions' : 'nothing known against it',
     stops,
     conditions,
     sound: of('sound'),
     notLooked: [...notLooked].sort((a, b) => place(a.subject) - place(b.subject)),
-    toMakeFit: mendsOf(stops),
+    toMakeFit,
+    least: leastWork(stops, conditions, toMakeFit),
   };
-}
-
-/** One piece of work that mends several things is told once, by its words. */
-function mendsOf(stops: readonly Finding[]): FitAnswer['toMakeFit'] {
-  const mends = new Map<string, Remedy & { readonly mends: readonly string[] }>();
-  for (const { id, remedies } of stops)
-    for (const remedy of remedies)
-      mends.set(remedy.words, { ...remedy, mends: [...(mends.get(remedy.words)?.mends ?? []), id] });
-  return [...mends.values()].sort(
-    (a, b) =>
-      Number(b.inHand) - Number(a.inHand) ||
-      (a.minutes ?? Number.MAX_SAFE_INTEGER) - (b.minutes ?? Number.MAX_SAFE_INTEGER),
-  );
 }
 
 const place = (subject: Subject) => subjects.indexOf(subject);

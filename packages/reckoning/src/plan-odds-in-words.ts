@@ -16,6 +16,8 @@ export interface PlanOdds {
   readonly dates: readonly OddsLine[];
   readonly days: readonly OddsLine[];
   readonly jobs: Readonly<Record<Id, OddsLine>>;
+  /** by outing: that all jobs that stand before it, as far as they are in the problem, are over when it begins */
+  readonly outings: Readonly<Record<Id, Chance>>;
 }
 
 /**
@@ -49,7 +51,13 @@ export function planOddsInWords(odds: Odds, problem: Problem, book: Book): PlanO
         },
       ] as const,
   );
-  return { runs: odds.runs, dates, days, jobs: Object.fromEntries(jobs) };
+  return {
+    runs: odds.runs,
+    dates,
+    days,
+    jobs: Object.fromEntries(jobs),
+    outings: Object.fromEntries(odds.sets.map(({ set, allInTime }) => [set, allInTime])),
+  };
 }
 
 /** `29 of 100 tries` */

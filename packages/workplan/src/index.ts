@@ -11,7 +11,7 @@ export {
   startHoldTrial,
 } from './holds/cost-of-hold.ts';
 export { type Chance, chanceOf } from './odds/chance.ts';
-export { type Odds, type OddsRun, startOdds } from './odds/odds.ts';
+export { type Odds, type OddsRun, startOdds, type WantedSet } from './odds/odds.ts';
 export { type ExecutedRun, executedRuns } from './odds/run-as-plan.ts';
 export type {
   Obstacle,

@@ -1,16 +1,24 @@
 import type { Book, Id, Outing } from '#boat-book';
 import { type Finding, type FitAnswer, fitAnswer, type NotLooked } from '#fit-to-go';
-import { addDays, type Day, instantAt, localAt } from '#units';
-import { dueFindings } from './due-findings.ts';
+import { type Beside, nothingFound } from './beside.ts';
 import { jobFindings } from './job-findings.ts';
-import { loadFindings } from './load-findings.ts';
-import type { OutingTime } from './outing-time.ts';
+import type { OutingMatter } from './job-remedy.ts';
+import { launchFindings } from './launch-findings.ts';
+import { outingTime } from './outing-time.ts';
+import { paperFindings } from './paper-findings.ts';
+import { planFindings } from './plan-findings.ts';
+import { type PlannerKnows, plannedInTime } from './planner-knows.ts';
 import { rigFindings } from './rig-findings.ts';
+import { weatherFindings } from './weather-findings.ts';
 
-/** What comes of a slower look, made beside the page. */
-export interface Beside {
-  readonly findings: readonly Finding[];
-  readonly notLooked: readonly NotLooked[];
+/** What was looked at beside the page, as far as it is there; null: it is not yet. */
+export interface LookedBeside {
+  /** `gearFindings` */
+  readonly gear: Beside | null;
+  /** `powerFindings` */
+  readonly nights: Beside | null;
+  /** what the planner knows beyond the plan kept in the book */
+  readonly knows: PlannerKnows | null;
 }
 
 export interface OutingFit {
@@ -20,44 +28,34 @@ export interface OutingFit {
 }
 
 /**
- * Is she fit for an outing? The findings of the book, folded.
+ * Is she fit for an outing? The findings of the book, folded. What is not there yet is neither counted as sound nor as not
+ * looked at: whoever asks says that it is still being looked at.
  *
  * @param now  the instant it is asked
- * @param beside  the battery's nights, worked out apart; null: they are not there yet
  */
-export function outingFit(book: Book, id: Id, outing: Outing, now: number, beside: Beside | null): OutingFit {
-  const zone = Object.values(book.places)[0]?.timeZone ?? 'UTC';
-  const time: OutingTime = {
-    starts: instantAt(outing.date, outing.from, zone),
-    last: addDays(outing.date as Day, outing.nights),
-    zone,
-    today: localAt(now, zone).day,
-  };
-  const jobs = jobFindings(book, id, outing, time);
-  const dues = dueFindings(book, outing, time);
-  const loads = loadFindings(book, outing, time);
-  const findings = [
-    ...jobs.findings,
-    ...rigFindings(book, outing, time),
-    ...dues.findings,
-    ...(beside?.findings ?? []),
-    ...loads.findings,
+export function outingFit(
+  book: Book,
+  id: Id,
+  outing: Outing,
+  now: number,
+  { gear, nights, knows }: LookedBeside,
+): OutingFit {
+  const time = outingTime(book, outing, now);
+  const matter: OutingMatter = { book, id, outing, time, knows };
+  const looks: readonly Beside[] = [
+    { findings: jobFindings(matter), notLooked: [neverLooked] },
+    { findings: rigFindings(matter), notLooked: [] },
+    paperFindings(matter),
+    nights ?? nothingFound,
+    { findings: [], notLooked: outing.nights > 0 || time.byRoad ? [] : [byDay] },
+    gear ?? nothingFound,
+    launchFindings(matter),
+    weatherFindings(matter),
+    planFindings(matter),
   ];
-  const notLooked: NotLooked[] = [
-    ...(beside?.notLooked ?? []),
-    ...dues.notLooked,
-    ...loads.notLooked,
-    { subject: 'trailer', words: 'ball load, tyres and straps', because: 'the book holds no masses of the trailer' },
-    {
-      subject: 'weather',
-      words: 'the weather on the day',
-      because: 'look at the forecast before you go, and again in the morning',
-    },
-  ];
-  // a jury rig goes with the job it stands in for
-  const gone = new Set(jobs.goneByPlan);
-  for (const [rigId, rig] of Object.entries(book.juryRigs))
-    if (rig.job !== null && jobs.goneByPlan.has(`job.${rig.job}`)) gone.add(`jury-rig.${rigId}`);
+  const findings = looks.flatMap((look) => look.findings.map((finding) => asPlanned(matter, finding)));
+  const notLooked = looks.flatMap((look) => look.notLooked);
+  const gone = goneIfKept(findings);
   return {
     answer: fitAnswer(findings, notLooked),
     ifPlanKept:
@@ -69,3 +67,36 @@ export function outingFit(book: Book, id: Id, outing: Outing, now: number, besid
           ),
   };
 }
+
+/** A finding with its jobs held against the plan as it is now: what was looked at beside the page may be of a plan before. */
+function asPlanned({ book, outing, time, knows }: OutingMatter, finding: Finding): Finding {
+  return {
+    ...finding,
+    remedies: finding.remedies.map((remedy) =>
+      remedy.of?.collection === 'jobs' && book.jobs[remedy.of.id] !== undefined
+        ? { ...remedy, inTime: plannedInTime(book, remedy.of.id, outing, time, knows) }
+        : remedy,
+    ),
+  };
+}
+
+/** What the plan takes away, where it is kept: whatever a job that it has in time would mend, and then its own chance. */
+function goneIfKept(findings: readonly Finding[]): ReadonlySet<string> {
+  const gone = findings.filter(
+    ({ bearing, remedies }) =>
+      bearing !== 'sound' && remedies.some(({ inTime, leaves }) => inTime?.kind === 'in time' && leaves === 'nothing'),
+  );
+  return new Set(gone.length === 0 ? [] : [...gone.map(({ id }) => id), 'plan.odds']);
+}
+
+const neverLooked: NotLooked = {
+  subject: 'jobs',
+  words: 'what nobody has put in the book',
+  because: 'this is answered out of the book alone: walk round her before she goes',
+};
+
+const byDay: NotLooked = {
+  subject: 'power',
+  words: 'whether the battery lasts the day',
+  because: 'only nights aboard are foretold: look at its volts before you go',
+};

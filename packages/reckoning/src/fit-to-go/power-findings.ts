@@ -1,4 +1,5 @@
-import type { Book, Outing } from '#boat-book';
+import type { BatteryEstimate } from '#battery';
+import type { Book, ChargerRecord, Outing } from '#boat-book';
 import type { Bearing, Finding, NotLooked } from '#fit-to-go';
 import { localAt } from '#units';
 import type { ReadBlocks } from '../power-blocks.ts';
@@ -74,7 +75,26 @@ export function powerFindings(
       remedies:
         bearing === 'sound'
           ? []
-          : [{ words: 'Charge it before she goes, or leave on less at night.', minutes: null, inHand: true }],
+          : [
+              {
+                words: `${battery.record.name}: charge it before she goes.`,
+                minutes: null,
+                waits: chargingInWords(night.chargers, known.estimate),
+                inHand: true,
+                inTime: null,
+                leaves: 'nothing',
+                of: { collection: 'batteries', id: batteryId },
+              },
+              {
+                words: `${battery.record.name}: leave on less at night.`,
+                minutes: null,
+                waits: '',
+                inHand: true,
+                inTime: null,
+                leaves: 'condition',
+                of: { collection: 'batteries', id: batteryId },
+              },
+            ],
       cautions:
         bearing === 'sound'
           ? []
@@ -83,4 +103,18 @@ export function powerFindings(
     });
   }
   return { findings, notLooked };
+}
+
+/** What is taken in near full is less than a charger gives: a fifth more time. Our judgement. */
+const assumedSlow = 1.2;
+
+/** How long the strongest mains charger takes to fill it; empty: there is none. */
+function chargingInWords(
+  chargers: readonly ChargerRecord[],
+  { soc_pct, capacity_Ah }: Pick<BatteryEstimate, 'soc_pct' | 'capacity_Ah'>,
+): string {
+  const [strongest] = chargers.filter(({ kind }) => kind === 'mains').sort((a, b) => b.amps - a.amps);
+  if (strongest === undefined) return '';
+  const hours = (assumedSlow * capacity_Ah.likely * (1 - soc_pct.likely / 100)) / strongest.amps;
+  return `Then it charges: about ${Math.max(1, Math.ceil(hours))} h to full by ${strongest.name}.`;
 }

@@ -458,11 +458,10 @@ export class FollowedPlan {
     return this.state.busyTo[hand]! <= from && this.allowed.presentTo[hand]![from]! >= to;
   }
 
-  /** Whether all open steps of a job, and all its waits, were over by its deadline. */
-  jobInTime(job: number): boolean {
+  /** Whether all open steps of a job, and all its waits, were over by its deadline, or by another minute. */
+  jobInTime(job: number, deadline: number = this.compiled.jobs[job]!.deadline): boolean {
     const { state, compiled } = this;
     if (state.jobLost[job] === 1) return false;
-    const { deadline } = compiled.jobs[job]!;
     for (const step of compiled.steps) {
       if (step.job !== job) continue;
       if (state.status[step.index] !== isDone || state.finish[step.index]! > deadline) return false;

@@ -39,6 +39,34 @@ describe('odds', () => {
     expect(odds.days.map(({ allDone }) => allDone.share)).toEqual([1]);
   });
 
+  it('counts a set of jobs by a minute of its own, whatever their dates', () => {
+    const problem = problemWith([
+      aStep('a', { minutes: 60 }),
+      aStep('b', { minutes: 60, job: 'other' }),
+      aStep('c', { job: 'third' }),
+    ]);
+    const [first, other, third] = problem.jobs.map(({ id }) => id) as [string, string, string];
+    const plan = planWith(problem, { a: 600, b: 660 });
+    const sets = [
+      { id: 'both', jobs: [first, other], by: 720 },
+      { id: 'too soon', jobs: [first, other], by: 719 },
+      { id: 'the first', jobs: [first], by: 660 },
+      { id: 'with one left out', jobs: [first, third], by: 720 },
+      { id: 'none', jobs: [], by: 0 },
+    ];
+    const odds = startOdds(problem, plan, { seed: 4, sets }).advance(20);
+    expect(odds.sets.map(({ set, allInTime }) => [set, allInTime.share])).toEqual([
+      ['both', 1],
+      ['too soon', 0],
+      ['the first', 1],
+      ['with one left out', 0],
+      ['none', 1],
+    ]);
+    expect(() => startOdds(problem, plan, { seed: 4, sets: [{ id: 'x', jobs: ['nowhere'], by: 720 }] })).toThrow(
+      'has no job nowhere',
+    );
+  });
+
   it('a step that must be over by its likely time is over about half the time', () => {
     // PERT-beta with low and high as far from the likely time: half its draws lie under it; rounding to whole minutes
     const step = aStep('a', { minutes: 60, minutes_low: 40, minutes_high: 80, held: { from: 600, to: 660 } });

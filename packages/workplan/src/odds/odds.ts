@@ -15,6 +15,15 @@ import { normal, WeatherDraws } from './weather-draws.ts';
  */
 export const assumedSameDay = 0.3;
 
+/** Jobs that are to be over together by a minute, whatever dates of their own they have. */
+export interface WantedSet {
+  /** one for each set */
+  readonly id: string;
+  /** ids of jobs of the problem; a job may stand in several sets */
+  readonly jobs: readonly string[];
+  readonly by: Minute;
+}
+
 export interface Odds {
   readonly runs: number;
   /** every job: all its steps and waits over by its deadline, or by the horizon where it has none */
@@ -27,6 +36,8 @@ export interface Odds {
     readonly jobs: readonly string[];
     readonly allInTime: Chance;
   }[];
+  /** every set that was asked for: all its jobs over by its minute */
+  readonly sets: readonly { readonly set: string; readonly allInTime: Chance }[];
 }
 
 export interface OddsRun {
@@ -47,8 +58,14 @@ export interface OddsRun {
  * @param problem  one that `checkProblem` finds sound
  * @param plan     a plan of it in which `violations` finds nothing
  * @param seed     whole
+ * @param sets     jobs whose chance together is asked for
+ * @throws RangeError  where a set names a job that the problem does not have
  */
-export function startOdds(problem: Problem, plan: Plan, { seed }: { readonly seed: number }): OddsRun {
+export function startOdds(
+  problem: Problem,
+  plan: Plan,
+  { seed, sets = [] }: { readonly seed: number; readonly sets?: readonly WantedSet[] },
+): OddsRun {
   const runs = followedRuns(problem, plan, seed);
   const { followed, compiled } = runs;
   const left = new Set(plan.leftOut);
@@ -69,7 +86,11 @@ export function startOdds(problem: Problem, plan: Plan, { seed }: { readonly see
       jobs: [...problem.jobs.keys()].filter((job) => problem.jobs[job]!.deadline === deadline),
     }));
   const setDone = new Int32Array(deadlines.length);
+  const wanted = sets.map(({ id, jobs, by }) => ({ id, by, jobs: jobs.map((job) => jobAt(problem, job)) }));
+  const wantedDone = new Int32Array(wanted.length);
   const good = new Uint8Array(problem.jobs.length);
+  const over = (job: number, by?: Minute) =>
+    !left.has(problem.jobs[job]!.id) && (!hasOpen[job] || followed.jobInTime(job, by));
   let count = 0;
   return {
     advance(more) {
@@ -77,8 +98,7 @@ export function startOdds(problem: Problem, plan: Plan, { seed }: { readonly see
         runs.next();
         count++;
         for (let job = 0; job < good.length; job++) {
-          const out = left.has(problem.jobs[job]!.id);
-          good[job] = !out && (!hasOpen[job] || followed.jobInTime(job)) ? 1 : 0;
+          good[job] = over(job) ? 1 : 0;
           inTime[job]! += good[job]!;
         }
         const { status, day } = followed.state;
@@ -86,6 +106,9 @@ export function startOdds(problem: Problem, plan: Plan, { seed }: { readonly see
           if (steps.every((step) => status[step] === isDone && day[step]! <= index)) dayDone[index]!++;
         deadlines.forEach(({ jobs }, at) => {
           if (jobs.every((job) => good[job] === 1)) setDone[at]!++;
+        });
+        wanted.forEach(({ jobs, by }, at) => {
+          if (jobs.every((job) => over(job, by))) wantedDone[at]!++;
         });
       }
       const chance = (times: number) => chanceOf(times, Math.max(1, count));
@@ -98,9 +121,16 @@ export function startOdds(problem: Problem, plan: Plan, { seed }: { readonly see
           jobs: jobs.map((job) => problem.jobs[job]!.id),
           allInTime: chance(setDone[at]!),
         })),
+        sets: wanted.map(({ id }, at) => ({ set: id, allInTime: chance(wantedDone[at]!) })),
       };
     },
   };
+}
+
+function jobAt(problem: Problem, job: string): number {
+  const at = problem.jobs.findIndex(({ id }) => id === job);
+  if (at < 0) throw new RangeError(`the problem has no job ${job}; it has ${problem.jobs.length} others`);
+  return at;
 }
 
 /** The runs themselves, one after another: what `startOdds` counts, and what tests look into. */

@@ -1,5 +1,5 @@
 /** In the planner's Worker: the odds of a settled plan, worked out in slices and told as more runs are made. */
-import { planOddsInWords } from '#reckoning';
+import { outingSets, planOddsInWords } from '#reckoning';
 import { startOdds } from '#workplan';
 import { breath, nextSlice, type SettledPlan } from './worker-slices.ts';
 
@@ -11,7 +11,7 @@ const sayEvery_ms = 1000;
 /** Begins the odds of a plan. What it returns tells them until so many runs are made, or a newer request comes. */
 export function oddsToTell(settled: SettledPlan): (runs: number) => Promise<void> {
   const { problem, outcome, book, seed, tell, isCurrent } = settled;
-  const run = startOdds(problem, outcome.plan, { seed });
+  const run = startOdds(problem, outcome.plan, { seed, sets: outingSets(book, problem) });
   let slice = 1;
   let done = 0;
   return async (runs) => {

@@ -3,7 +3,7 @@ import type { Book } from '#boat-book';
 import type { Finding } from '#fit-to-go';
 import { dateInWords } from '../../parts/in-words.ts';
 import { Mark, type Meaning } from '../../parts/mark.tsx';
-import { address } from '../../shell/route.ts';
+import { pageOf } from './in-book.ts';
 
 export function FindingLine({
   book,
@@ -15,7 +15,7 @@ export function FindingLine({
   readonly today: string;
 }) {
   const { words, because, remedies, cautions, bearing } = finding;
-  const there = placeOf(finding);
+  const there = pageOf(finding.of);
   const mark = markOf(book, finding);
   return (
     <li className="go-finding">
@@ -43,7 +43,7 @@ export function FindingLine({
         )}
         {remedies.map((remedy) => (
           <p key={remedy.words}>
-            <b>Mends it:</b> {remedy.words}
+            <b>Mends it:</b> {[remedy.words, remedy.waits, remedy.inTime?.words ?? ''].filter(Boolean).join(' ')}
           </p>
         ))}
         {there && (
@@ -73,20 +73,3 @@ const markOf = (book: Book, { bearing, subject, of }: Finding): { readonly of: M
   if (consequence) return { of: consequence, said: consequence };
   return bearing === 'stops' ? { of: 'stops-sailing', said: 'stops her' } : { of: 'worsens', said: 'condition' };
 };
-
-function placeOf({ of }: Finding): { readonly href: string; readonly title: string } | null {
-  switch (of?.collection) {
-    case 'jobs':
-      return { href: address('work', 'job', of.id), title: 'Open the job' };
-    case 'juryRigs':
-      return { href: address('work'), title: 'To the jury rigs' };
-    case 'dues':
-      return { href: address('go', 'dues', of.id), title: 'Open what falls due' };
-    case 'loadPaths':
-      return { href: address('boat', 'loads', 'path', of.id), title: 'Open the load path' };
-    case 'batteries':
-      return { href: address('boat', 'battery', of.id), title: 'Open the battery' };
-    default:
-      return null;
-  }
-}

@@ -1,10 +1,12 @@
 /** The outings, and what stands between the boat and each of them. */
-import { Suspense, useState } from 'react';
-import type { Id } from '#boat-book';
+import { type ReactNode, Suspense, useState } from 'react';
+import type { Book, Id, Outing } from '#boat-book';
+import { jobsOfOuting } from '#reckoning';
 import { onDemand } from '../../parts/on-demand.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, useRoute } from '../../shell/route.ts';
+import { type PlanInHand, usePlan } from '../days/planner.ts';
 import './go.css';
 import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
@@ -46,6 +48,17 @@ function Outings() {
   const outings = Object.entries(book.outings).sort(([, a], [, b]) => a.date.localeCompare(b.date));
   const ahead = outings.filter(([, outing]) => outing.date >= today);
   const past = outings.filter(([, outing]) => outing.date < today).reverse();
+  const section = (id: Id, outing: Outing, plan: PlanInHand | null) => (
+    <OutingSection
+      key={id}
+      book={book}
+      today={today}
+      id={id}
+      outing={outing}
+      plan={plan}
+      onChange={() => setOpen(id)}
+    />
+  );
   return (
     <div className="go">
       <h1>Go</h1>
@@ -61,9 +74,11 @@ function Outings() {
           by.
         </p>
       )}
-      {ahead.map(([id, outing]) => (
-        <OutingSection key={id} book={book} today={today} id={id} outing={outing} onChange={() => setOpen(id)} />
-      ))}
+      {ahead.some(([id, outing]) => jobsOfOuting(book, id, outing).length > 0) ? (
+        <Planned book={book} of={(plan) => ahead.map(([id, outing]) => section(id, outing, plan))} />
+      ) : (
+        ahead.map(([id, outing]) => section(id, outing, null))
+      )}
       {past.length > 0 && (
         <details className="go-past">
           <summary>Outings that are over: {past.length}</summary>
@@ -91,4 +106,9 @@ function Outings() {
       )}
     </div>
   );
+}
+
+/** The plan is asked for only where an outing hangs on it. */
+function Planned({ book, of }: { readonly book: Book; readonly of: (plan: PlanInHand) => ReactNode }) {
+  return of(usePlan(book));
 }

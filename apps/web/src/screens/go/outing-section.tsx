@@ -1,28 +1,36 @@
 import type { Book, Id, Outing } from '#boat-book';
 import type { FitAnswer } from '#fit-to-go';
-import { outingFit } from '#reckoning';
-import { countInWords } from '../../parts/in-words.ts';
+import { fitInWords, jobsOfOuting, outingFit } from '#reckoning';
 import { address } from '../../shell/route.ts';
+import type { PlanInHand } from '../days/planner.ts';
 import { FindingLine } from './finding-line.tsx';
+import { MakeFit } from './make-fit.tsx';
 import { outingInWords } from './outing-in-words.ts';
-import { useNights } from './use-nights.ts';
+import { plannerAtWork, plannerSaid } from './planner-said.ts';
+import { useBeside } from './use-beside.ts';
 
 export function OutingSection({
   book,
   today,
   id,
   outing,
+  plan,
   onChange,
 }: {
   readonly book: Book;
   readonly today: string;
   readonly id: Id;
   readonly outing: Outing;
+  /** null: no outing needs one */
+  readonly plan: PlanInHand | null;
   readonly onChange: () => void;
 }) {
-  const nights = useNights(book, id);
-  const { answer, ifPlanKept } = outingFit(book, id, outing, Date.now(), nights);
-  const { stops, conditions, sound, notLooked, toMakeFit } = answer;
+  const { gear, nights, looking } = useBeside(book, id);
+  const knows = plan === null ? null : plannerSaid(plan);
+  const { answer, ifPlanKept } = outingFit(book, id, outing, Date.now(), { gear, nights, knows });
+  const { stops, conditions, sound, notLooked } = answer;
+  const planning = plan === null || jobsOfOuting(book, id, outing).length === 0 ? null : plannerAtWork(plan);
+  const sure = answer.verdict === 'not fit' || looking.length === 0;
   return (
     <section className="go-outing" aria-labelledby={`go-${id}`}>
       <div className="go-head">
@@ -32,11 +40,17 @@ export function OutingSection({
         </button>
       </div>
       <p className="soft">{outingInWords(outing, today)}</p>
-      <p className="go-sum" data-verdict={answer.verdict}>
-        <b>{verdictInWords(answer)}</b>
-        {ifPlanKept && <span> If the plan is kept: {verdictInWords(ifPlanKept).toLowerCase()}</span>}
-        {nights === null && <span className="soft"> The battery’s nights are being worked out.</span>}
+      <p
+        className="go-sum"
+        data-verdict={sure ? answer.verdict : 'being looked at'}
+        data-looking={looking.length > 0}
+        aria-live="polite"
+      >
+        <b>{fitInWords(answer, looking)}</b>
+        {ifPlanKept && <span> If the plan is kept: {inLine(fitInWords(ifPlanKept, looking))}</span>}
+        {looking.length > 0 && <span className="soft"> Still looking at {looking.join(' and ')}.</span>}
       </p>
+      {planning !== null && <p className="soft small">{planning}</p>}
       <p>
         <a className="button" href={address('go', 'morning', id)} aria-label={`Morning lists: ${outing.title}`}>
           Morning lists
@@ -48,19 +62,7 @@ export function OutingSection({
           <Findings title="She may go only so" findings={conditions} book={book} today={today} />
         </div>
         <div>
-          {toMakeFit.length > 0 && (
-            <>
-              <h3>What would make her fit, least work first</h3>
-              <ol className="go-mend">
-                {toMakeFit.map(({ words, mends }) => (
-                  <li key={words} className="go-reason">
-                    {words}
-                    {mends.length > 1 && <span className="soft"> It mends {mends.length} of these.</span>}
-                  </li>
-                ))}
-              </ol>
-            </>
-          )}
+          <MakeFit answer={answer} />
           {sound.length > 0 && (
             <details className="go-sound">
               <summary className="go-looked">Looked at, nothing against it: {sound.length}</summary>
@@ -109,14 +111,5 @@ function Findings({
   );
 }
 
-/** Never a bare yes. */
-function verdictInWords({ verdict, stops, conditions, notLooked }: FitAnswer): string {
-  switch (verdict) {
-    case 'not fit':
-      return `Not fit to go: ${countInWords(stops.length, 'thing')} ${stops.length === 1 ? 'stands' : 'stand'} against it.`;
-    case 'fit with conditions':
-      return `Fit with ${countInWords(conditions.length, 'condition')}, as far as it was looked at.`;
-    case 'nothing known against it':
-      return `Nothing known against it; ${countInWords(notLooked.length, 'thing')} not looked at.`;
-  }
-}
+/** A sentence inside another. */
+const inLine = (words: string) => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
