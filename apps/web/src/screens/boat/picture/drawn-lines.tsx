@@ -19,6 +19,7 @@ export function DrawnLines({
         <path
           key={line.part}
           d={pathOf(line)}
+          data-part={line.part}
           className={`drawn-${line.weight}`}
           data-filled={line.filled || undefined}
         />
