@@ -1,3 +1,4 @@
+import { WithTerms } from '../../parts/terms/term.tsx';
 import type { PlanPicture } from './plan-report.ts';
 
 /** How good the plan is, in a sentence, with its mark. */
@@ -8,7 +9,7 @@ export function VerdictLine({ picture, settled }: { readonly picture: PlanPictur
       <p>
         {settled && kind === 'proved best' && <span className="days-go">✓ </span>}
         {kind === 'impossible, because' && <span className="days-danger">▲ </span>}
-        {picture.verdict}
+        <WithTerms text={picture.verdict} terms={['gap', 'bound', 'weight', 'held', 'set-up', 'wait']} />
       </p>
     </div>
   );

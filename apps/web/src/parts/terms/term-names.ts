@@ -1,0 +1,26 @@
+/** The terms that are explained on the screens, each a word of the glossary. */
+export const termNames = [
+  'ball load',
+  'bedding',
+  'bound',
+  'consequence',
+  'cure',
+  'dew point',
+  'due',
+  'gap',
+  'held',
+  'jury rig',
+  'load path',
+  'margin',
+  'odds',
+  'outing',
+  'pot life',
+  'recoat window',
+  'set-up',
+  'wait',
+  'walk-round',
+  'weight',
+  'working load',
+  'zone',
+] as const;
+export type TermName = (typeof termNames)[number];
