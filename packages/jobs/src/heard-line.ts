@@ -165,6 +165,9 @@ const own = new Set([
   'minute',
 ]);
 
+/** What opens a line before anything is said, left out. */
+export const withoutOpening = (line: string): string => line.replace(openings, '');
+
 /** The line as it was meant. Longer words of this boat's zones and fittings are put right by one letter too. */
 export function heardLine(line: string, lexicon: Lexicon): HeardLine {
   let heard: HeardLine = { text: line, places: Array.from({ length: line.length + 1 }, (_, at) => at) };

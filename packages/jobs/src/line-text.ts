@@ -1,3 +1,4 @@
+import { lettersNeeded } from './pattern-parts.ts';
 import type { Understood } from './read-line-parts.ts';
 
 /** A line being read: its plain text, letter for letter, and which of its words are already understood. */
@@ -24,21 +25,62 @@ function sameLength(letter: string): string {
   return lower.length === letter.length ? lower : letter;
 }
 
-/*
- * Letters are written `a-zß-ɏ` in the patterns of this package, all Latin small ones: `\p{L}` knows every script and
- * makes each pattern many times dearer, and the talk is English.
- */
-const made = new Map<string, RegExp>();
+/** Words or a pattern of them, between word ends. */
+export interface Phrase {
+  readonly pattern: string;
+  /** every place of it in lower-case text, one after another */
+  readonly all: (plain: string) => Iterable<RegExpExecArray>;
+}
 
-/** A pattern between word ends; write it in lower case. A space in it stands for one or more. */
-export function phrase(pattern: string): RegExp {
+const made = new Map<string, Phrase>();
+
+/**
+ * A pattern between word ends; write it in lower case. A space in it stands for one or more. It is made when it is first
+ * needed, and tried only where letters stand without which it cannot be met.
+ *
+ * Letters are written `a-zß-ɏ` in the patterns of this package, all Latin small ones: `\p{L}` knows every script and makes
+ * each pattern many times dearer, and the talk is English.
+ */
+export function phrase(pattern: string): Phrase {
   const before = made.get(pattern);
   if (before) return before;
   // names of one boat after another, in a program that runs for long
   if (made.size > 2000) made.clear();
-  const regexp = new RegExp(`(?<![a-zß-ɏ0-9])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![a-zß-ɏ0-9])`, 'g');
-  made.set(pattern, regexp);
-  return regexp;
+  let needed: readonly string[] | null | undefined;
+  let regexp: RegExp | undefined;
+  const phrase: Phrase = {
+    pattern,
+    *all(plain) {
+      if (needed === undefined) needed = lettersNeeded(pattern);
+      if (needed !== null && !holdsAny(plain, needed)) return;
+      regexp ??= new RegExp(`(?<![a-zß-ɏ0-9])(?:${pattern.replace(/ (?![?*+])/g, ' +')})(?![a-zß-ɏ0-9])`, 'g');
+      let from = 0;
+      for (;;) {
+        regexp.lastIndex = from;
+        const found = regexp.exec(plain);
+        if (found === null) return;
+        from = found.index + Math.max(1, found[0].length);
+        yield found;
+      }
+    },
+  };
+  made.set(pattern, phrase);
+  return phrase;
+}
+
+/** When each pair of letters was last seen, so that the text at hand need not be searched for every word of a list. */
+const seen = new Uint32Array(4096);
+let looks = 0;
+let lookedAt = '';
+const pair = (text: string, at: number) => ((text.charCodeAt(at) & 63) << 6) | (text.charCodeAt(at + 1) & 63);
+
+function holdsAny(plain: string, letters: readonly string[]): boolean {
+  if (plain !== lookedAt) {
+    lookedAt = plain;
+    looks++;
+    for (let at = 0; at + 1 < plain.length; at++) seen[pair(plain, at)] = looks;
+  }
+  return letters.some((each) => seen[pair(each, 0)] === looks && plain.includes(each));
 }
 
 export interface ClaimRule {
@@ -48,21 +90,21 @@ export interface ClaimRule {
   readonly alone?: boolean;
   /** not where they stand within one of these */
   readonly except?: readonly { readonly from: number; readonly to: number }[];
+  /** words that belong to it where they stand right before it; ends in `$` */
+  readonly led?: RegExp;
 }
 
 /** The first place where a pattern is found among words not yet understood and read to a value; its words are claimed. */
 export function claim<T>(
   text: LineText,
-  pattern: RegExp,
+  pattern: Phrase,
   read: (match: RegExpMatchArray) => T | null,
-  { keep = false, alone = false, except = [] }: ClaimRule = {},
+  { keep = false, alone = false, except = [], led }: ClaimRule = {},
 ): Understood<T> | null {
-  // not matchAll: it makes the pattern anew each time
-  pattern.lastIndex = 0;
-  for (let match = pattern.exec(text.plain); match !== null; match = pattern.exec(text.plain)) {
-    const from = match.index;
-    const to = from + match[0].length;
-    if (to === from) pattern.lastIndex++;
+  for (const match of pattern.all(text.plain)) {
+    const to = match.index + match[0].length;
+    const from =
+      led === undefined ? match.index : match.index - (led.exec(text.plain.slice(0, match.index))?.[0].length ?? 0);
     if (text.claimed.some((span) => from < span.to && span.from < to)) continue;
     if (except.some((span) => span.from <= from && to <= span.to)) continue;
     const whole = fillsItsPart(text, from, to);

@@ -1,5 +1,5 @@
 /** Names of this boat's own: set-ups, outings, fittings, zones. */
-import { type ClaimRule, claim, followedByUnderstood, type LineText, phrase } from './line-text.ts';
+import { type ClaimRule, claim, followedByUnderstood, type LineText, type Phrase, phrase } from './line-text.ts';
 import type { Lexicon, Understood } from './read-line-parts.ts';
 
 /** States that different boats call by different words. A word is taken only if its set-up has one of the group. */
@@ -39,10 +39,10 @@ interface StatePatterns {
   readonly value: SetUpState;
   /** the state's name and what else it is called */
   readonly words: readonly string[];
-  readonly alone: RegExp;
-  readonly asked: RegExp;
+  readonly alone: Phrase;
+  readonly asked: Phrase;
   /** talk without commas: 'rebed the plate mast down ninety minutes' */
-  readonly runOn: RegExp;
+  readonly runOn: Phrase;
 }
 
 const statesOf = new WeakMap<Lexicon['setUps'], readonly StatePatterns[]>();
@@ -170,10 +170,10 @@ function onlyFittingWith(said: readonly string[], names: readonly FittingName[])
 
 interface FittingName {
   readonly id: string;
-  readonly whole: RegExp;
+  readonly whole: Phrase;
   readonly words: readonly string[];
   /** its words in any order with small words between them; null for a name of one word */
-  readonly any: RegExp | null;
+  readonly any: Phrase | null;
 }
 
 const namesOfFittings = new WeakMap<Lexicon['fittings'], readonly FittingName[]>();
@@ -203,7 +203,7 @@ export function readZone(text: LineText, zones: Lexicon['zones'], rule: ClaimRul
 
 interface ZoneNames {
   readonly names: readonly { readonly id: string; readonly whole: RegExp }[];
-  readonly any: RegExp | null;
+  readonly any: Phrase | null;
 }
 
 const namesOfZones = new WeakMap<Lexicon['zones'], ZoneNames>();

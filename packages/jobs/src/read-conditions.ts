@@ -1,4 +1,4 @@
-import { claim, type LineText, phrase } from './line-text.ts';
+import { claim, type LineText, type Phrase, phrase } from './line-text.ts';
 import type { LineConditions, Understood } from './read-line-parts.ts';
 import { numberPattern, spokenNumber } from './spoken-numbers.ts';
 
@@ -12,7 +12,7 @@ const least =
 const most =
   '(?:under|below|less than|up to|at most|no more than|not more than|not (?:over|above)|only to|max(?:imum)?)';
 
-type Reading = readonly [RegExp, (value: number) => LineConditions | null];
+type Reading = readonly [Phrase, (value: number) => LineConditions | null];
 
 /** Figures: the words say which end of the range is meant, the unit says of what. */
 const figures: readonly Reading[] = [

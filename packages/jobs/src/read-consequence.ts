@@ -1,4 +1,4 @@
-import { claim, type LineText, phrase } from './line-text.ts';
+import { claim, type LineText, type Phrase, phrase } from './line-text.ts';
 import type { LineConsequence, Understood } from './read-line-parts.ts';
 
 const lead = "(?:(?:it's|it is|that's|that is|this is|is|a|an|real|big|pure(?:ly)?|just|only|for|thing|very) )*";
@@ -8,7 +8,7 @@ const people = '(?:someone|somebody|anyone|anybody|people|a person|us|me|you|one
  * Phrases that say nothing else are taken out of the title; words that also describe the trouble ('unsafe ladder')
  * stay in it. The gravest is looked for first.
  */
-const words: readonly (readonly [LineConsequence, RegExp, { readonly keep?: boolean; readonly alone?: boolean }])[] = [
+const words: readonly (readonly [LineConsequence, Phrase, { readonly keep?: boolean; readonly alone?: boolean }])[] = [
   [
     'danger',
     phrase(

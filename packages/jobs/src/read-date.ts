@@ -65,11 +65,16 @@ const dayForms = (today: string): readonly (readonly [pattern: string, day: DayO
   ['tomorrow(?: (?:morning|afternoon|evening|night))?', () => addDays(today, 1)],
 ];
 
+/** Without one of these no day is told: looked for first, because the forms are long. */
+const anyDay =
+  /day|week|month|night|morrow|evening|noon|morning|fortnight|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|mon(?![a-z])|tue|wed(?![a-z])|thu|fri(?![a-z])|sat(?![a-z])|sun(?![a-z])|\d(?:st|nd|rd|th)|\d[./-]\d|first|second|third|[a-z]th(?![a-z])|the \d/;
+
 /**
  * The day it is to be done by: `today`, `by Friday`, `before 12 June`, `in two weeks`, `by the end of the month`, `a
  * week on Saturday`, `by mid May`, `next week` (its Sunday). Days said of what is over are not taken.
  */
 export function readDate(text: LineText, today: string): Understood<string> | null {
+  if (!anyDay.test(text.plain)) return null;
   const ahead = (match: RegExpMatchArray) => {
     const part = partAround(text.plain, match.index!, match.index! + match[0].length);
     return !past.test(text.plain.slice(part.from, match.index!));

@@ -1,4 +1,4 @@
-import { type HeardLine, heardLine } from './heard-line.ts';
+import { type HeardLine, heardLine, withoutOpening } from './heard-line.ts';
 import { type LineText, lineText, titleLeft } from './line-text.ts';
 import { readFitting, readOuting, readSetUps, readZone } from './read-boat-words.ts';
 import { readConditions } from './read-conditions.ts';
@@ -27,6 +27,10 @@ export function readLine(line: string, lexicon: Lexicon): ReadLine {
   const heard = heardLine(line, lexicon);
   return asSaid(readHeard(lineText(heard.text), lexicon), heard, line);
 }
+
+/** Parts of words that were heard before, as a stretch of a page was. */
+export const readHeardWords = (words: string, lexicon: Lexicon): ReadLine =>
+  readHeard(lineText(withoutOpening(words)), lexicon);
 
 /** The same parts with the words of the line that they came from. */
 function asSaid(read: ReadLine, { places }: HeardLine, line: string): ReadLine {

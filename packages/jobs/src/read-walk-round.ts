@@ -1,6 +1,6 @@
 import { gatherWork } from './gather-work.ts';
 import { heardLine } from './heard-line.ts';
-import { readLine } from './read-line.ts';
+import { readHeardWords } from './read-line.ts';
 import type { Lexicon, ReadLine } from './read-line-parts.ts';
 import { type Clause, clausesOf } from './walk-clauses.ts';
 import type { Proposal, WalkRound } from './walk-round.ts';
@@ -71,12 +71,12 @@ function partsOf({ clauses, kind }: Gathered, text: string, lexicon: Lexicon): R
       .map(({ from, to }, at) => (at === 0 ? text.slice(from, to) : goingOn(text.slice(from, to))))
       .join(', ')
       .slice(0, 2000);
-  const all = readLine(line(clauses), lexicon);
+  const all = readHeardWords(line(clauses), lexicon);
   const telling = clauses.filter(
     ({ sense }) => sense.defect || sense.remedy || (kind === 'jury rig' && sense.temporary),
   );
   const short = telling.slice(0, 3);
-  const title = (short.length < clauses.length && readLine(line(short), lexicon).title) || all.title;
+  const title = (short.length < clauses.length && readHeardWords(line(short), lexicon).title) || all.title;
   return { ...all, title: title.length > 160 ? `${title.slice(0, 157).replace(/\s+\S*$/, '')} …` : title };
 }
 

@@ -1,5 +1,5 @@
 /** Where things are on most small boats, for talk that names the thing and not the place. */
-import { type LineText, phrase } from './line-text.ts';
+import { type LineText, type Phrase, phrase } from './line-text.ts';
 import type { Lexicon, Understood } from './read-line-parts.ts';
 
 /** Words a zone may be called by, then the things that are there. What may be in several places is left out. */
@@ -195,7 +195,7 @@ const nowhere = patterns.filter(({ zone }) => zone.length === 0);
 export function zoneOfThing(text: LineText, zones: Lexicon['zones']): Understood<string> | null {
   let first: Understood<string> | null = null;
   for (const { id, pattern } of placesIn(zones)) {
-    const match = [...text.plain.matchAll(pattern)].find(
+    const match = [...pattern.all(text.plain)].find(
       ({ index, 0: words }) => !text.claimed.some((span) => index < span.to && span.from < index + words.length),
     );
     if (!match) continue;
@@ -207,7 +207,7 @@ export function zoneOfThing(text: LineText, zones: Lexicon['zones']): Understood
   return first;
 }
 
-const known = new WeakMap<Lexicon['zones'], readonly { readonly id: string; readonly pattern: RegExp }[]>();
+const known = new WeakMap<Lexicon['zones'], readonly { readonly id: string; readonly pattern: Phrase }[]>();
 
 /** The usual places that this boat has zones for. */
 function placesIn(zones: Lexicon['zones']) {
@@ -230,7 +230,7 @@ export function misleading(
   zones: Lexicon['zones'],
 ): readonly { readonly from: number; readonly to: number }[] {
   return [...placesIn(zones), ...nowhere].flatMap(({ pattern }) =>
-    [...text.plain.matchAll(pattern)]
+    [...pattern.all(text.plain)]
       .filter(([words]) => words.includes(' '))
       .map((match) => ({ from: match.index, to: match.index + match[0].length })),
   );

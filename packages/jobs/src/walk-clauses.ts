@@ -1,5 +1,5 @@
 /** A page of talk in its clauses: where sentences end, and where one goes on to the next thing without a stop. */
-import { actionPattern, defectPattern, thingPattern } from './trade-words.ts';
+import { actionWords, defectWords, thingWords } from './trade-words.ts';
 
 export interface Clause {
   /** [from, to) in the text */
@@ -208,7 +208,7 @@ function softParts(plain: string, from: number, to: number): { start: number; en
         cuts.add(match.index);
     }
   }
-  for (const thing of words.matchAll(thingPattern)) {
+  for (const thing of thingWords.all(words)) {
     if (!predicateAfter(words, thing.index + thing[0].length)) continue;
     const start = subjectStart(words, thing.index, runsOn);
     if (start !== null) {
@@ -217,7 +217,7 @@ function softParts(plain: string, from: number, to: number): { start: number; en
     }
   }
   // 'the plate is weeping again take it off and rebed it'
-  for (const action of words.matchAll(actionPattern)) {
+  for (const action of actionWords.all(words)) {
     const pronoun = /^\S+ (?:it|them|her|that|a new|the)(?![a-zß-ɏ])/.test(words.slice(action.index));
     const before = /([a-zß-ɏ'-]+) $/.exec(words.slice(0, action.index))?.[1];
     if (pronoun && before !== undefined && !holdsOn.has(before) && !leadsOn.test(before)) cuts.add(action.index);
@@ -233,9 +233,7 @@ function softParts(plain: string, from: number, to: number): { start: number; en
 /** A clause after a comma, in a sentence already long, that begins with a thing and says something of it. */
 function beginsAfresh(words: string): boolean {
   if (/^ *(?:and|but|so|which|because)(?![a-zß-ɏ])/.test(words)) return false;
-  thingPattern.lastIndex = 0;
-  const thing = thingPattern.exec(words);
-  thingPattern.lastIndex = 0;
+  const thing = thingWords.next(words);
   if (thing === null || !/^ *(?:[a-zß-ɏ'-]+ ){0,3}$/.test(words.slice(0, thing.index))) return false;
   return predicateAfter(words, thing.index + thing[0].length);
 }
@@ -246,7 +244,7 @@ const leadsOn =
 function predicateAfter(words: string, at: number): boolean {
   const rest = words.slice(at);
   if (predicate.test(rest)) return true;
-  const defect = rest.slice(0, 40).search(defectPattern);
+  const defect = defectWords.next(rest.slice(0, 40))?.index ?? -1;
   return defect >= 0 && /^ (?:(?:also|all|both|badly|a bit|very|completely|quite) )?$/.test(rest.slice(0, defect));
 }
 
@@ -273,9 +271,4 @@ function subjectStart(words: string, thing: number, runsOn: boolean): number | n
   return holdsOn.has(before) ? null : start;
 }
 
-function isThing(word: string): boolean {
-  thingPattern.lastIndex = 0;
-  const match = thingPattern.exec(word);
-  thingPattern.lastIndex = 0;
-  return match !== null && match[0].length === word.length;
-}
+const isThing = (word: string) => thingWords.fills(word);

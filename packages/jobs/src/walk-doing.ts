@@ -1,5 +1,5 @@
 /** Whether a clause of a walk-round says that something is to be done. */
-import { actionPattern, defectPattern, thingPattern } from './trade-words.ts';
+import { actionWords, defectWords, thingWords } from './trade-words.ts';
 
 /** After which a defect is not said, or its contrary is. */
 export const notSo =
@@ -87,7 +87,7 @@ export const stillNeeds = (words: string): boolean =>
 
 /** A bare verb that stands where one tells oneself to do something. */
 function hasAction(words: string, things: readonly RegExpMatchArray[]): boolean {
-  for (const match of words.matchAll(actionPattern)) {
+  for (const match of actionWords.all(words)) {
     const before = words.slice(0, match.index);
     const rest = words.slice(match.index + match[0].length);
     if (notSo.test(before) && !/(?:do not|don't forget)/.test(before)) continue;
@@ -119,11 +119,7 @@ function hasAction(words: string, things: readonly RegExpMatchArray[]): boolean 
 
 function endsInThing(before: string): boolean {
   const word = /([a-zß-ɏ-]+) $/.exec(before)?.[1];
-  if (word === undefined) return false;
-  thingPattern.lastIndex = 0;
-  const match = thingPattern.exec(word);
-  thingPattern.lastIndex = 0;
-  return match !== null && match[0].length === word.length;
+  return word !== undefined && thingWords.fills(word);
 }
 
 /** 'paint' or 'seal' with no more to it, or with what is wrong with it. */
@@ -134,7 +130,5 @@ function isNounAlone(word: string, rest: string): boolean {
     )
   )
     return false;
-  const isThing = thingPattern.exec(word)?.[0] === word;
-  thingPattern.lastIndex = 0;
-  return isThing && (rest.search(defectPattern) >= 0 || rest.trim() === '');
+  return thingWords.fills(word) && (defectWords.next(rest) !== null || rest.trim() === '');
 }

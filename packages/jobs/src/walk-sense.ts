@@ -4,7 +4,7 @@ import { readConditions } from './read-conditions.ts';
 import { readConsequence, readTemporary } from './read-consequence.ts';
 import { readHands, readNotAlone } from './read-hands.ts';
 import { readLength } from './read-length.ts';
-import { defectPattern, finePattern, partPattern, thingPattern } from './trade-words.ts';
+import { defectWords, fineWords, partWords, thingWords } from './trade-words.ts';
 import { notSo, stillNeeds, tellsOfDoing } from './walk-doing.ts';
 import {
   beforeIf,
@@ -86,7 +86,7 @@ function wontDo(words: string): boolean {
   return [...words.matchAll(wont)].some(({ index, 0: said, 1: verb }) => {
     if (verb === undefined || noFault.test(verb)) return false;
     const rest = words.slice(index + said.length - verb.length);
-    const wrong = rest.search(defectPattern) === 0;
+    const wrong = defectWords.next(rest)?.index === 0;
     return /^(?:keep|has|have)/.test(said) ? true : !wrong;
   });
 }
@@ -105,15 +105,15 @@ export function senseOf(
 ): Sense {
   const things = setUpAlone.test(words)
     ? []
-    : [...words.matchAll(thingPattern)].filter(({ index, 0: thing }) => !isSpeed(words, index, thing));
+    : thingWords.all(words).filter(({ index, 0: thing }) => !isSpeed(words, index, thing));
   const subject = things.length > 0 && /^(?:[a-zß-ɏ'-]+ ){0,3}$/.test(words.slice(0, things[0]!.index));
   const question = isQuestion(words, asked, opens);
   const elsewhere = isOfElsewhere(words) && (things.length === 0 || notHers.test(words));
   const about =
     things.length > 0 ||
-    (!elsewhere && thereIs.test(words) && words.search(defectPattern) >= 0) ||
+    (!elsewhere && thereIs.test(words) && defectWords.next(words) !== null) ||
     (!elsewhere && unknownSubject.test(words));
-  const defects = [...words.matchAll(defectPattern)].filter(
+  const defects = defectWords.all(words).filter(
     ({ index, 0: found }) =>
       !notSo.test(words.slice(0, index)) &&
       !/^(?:new|the) /.test(found) &&
@@ -152,7 +152,7 @@ export function senseOf(
   const text = lineText(words);
   // 'dry it out', 'a dry spell': what is to be, not what is well
   const tells = () => !lawOfAll.test(words) && tellsOfDoing(beforeIf(words), things);
-  const fine = words.replace(dryToBe, ' ').search(finePattern) >= 0;
+  const fine = fineWords.next(words.replace(dryToBe, ' ')) !== null;
   return {
     things: things.map(([thing]) => thing.replace(/(?:(?<=ch|sh|x|ss)es|(?<=..)(?<!s)s)$/, '')),
     about,
@@ -208,9 +208,4 @@ const isSpeed = (words: string, at: number, thing: string) =>
   /^knots?$/.test(thing) &&
   /(?:\d|ten|teen|twelve|eight|nine|six|seven|twenty|thirty|few|[a-zß-ɏ]+ty) ?$/.test(words.slice(0, at));
 
-function isPart(thing: string): boolean {
-  partPattern.lastIndex = 0;
-  const match = partPattern.exec(thing);
-  partPattern.lastIndex = 0;
-  return match !== null && match[0].length === thing.length;
-}
+const isPart = (thing: string) => partWords.fills(thing);
