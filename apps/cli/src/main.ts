@@ -5,6 +5,7 @@ import { demo, demoUsage } from './commands/demo.ts';
 import { dues, duesUsage } from './commands/dues.ts';
 import { plan, planUsage } from './commands/plan.ts';
 import { power, powerUsage } from './commands/power.ts';
+import { trailer, trailerUsage } from './commands/trailer.ts';
 import { type ExitCode, exit, type Surroundings } from './surroundings.ts';
 
 interface Command {
@@ -16,6 +17,7 @@ const commands: Readonly<Record<string, Command>> = {
   plan: { usage: planUsage, run: plan },
   dues: { usage: duesUsage, run: dues },
   power: { usage: powerUsage, run: power },
+  trailer: { usage: trailerUsage, run: trailer },
   check: { usage: checkUsage, run: check },
   ask: {
     usage: [

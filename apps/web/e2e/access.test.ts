@@ -241,6 +241,11 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
       await page.locator('.fastened-answer').waitFor();
     },
   ],
+  ['the trailer', '#/boat/trailer', async (page) => page.locator('.trailer-drawing').waitFor()],
+  ['the trailer being changed', '#/boat/trailer', open('Change the trailer and its papers')],
+  ['a thing on the trailer', '#/boat/trailer', open('Add a thing')],
+  ['the ball being weighed', '#/boat/trailer', open('Weigh the ball')],
+  ['how the ball load is worked out', '#/boat/trailer', open(/^On the ball:/)],
   ['the load paths', '#/boat/loads/path'],
   ['a load path', '#/boat/loads/path/rode'],
   ['how a part of a load path is worked out', '#/boat/loads/path/rode', open(/^Chain, 10 m/)],

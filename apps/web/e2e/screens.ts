@@ -298,6 +298,49 @@ const shots: readonly Shot[] = [
       await page.locator('.card table').first().waitFor();
     },
   },
+  { name: 'trailer', at: '#/boat/trailer' },
+  {
+    name: 'trailer-tried',
+    at: '#/boat/trailer',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^3 The board, up/ }).click();
+      await page.getByRole('slider', { name: /^Its mass/ }).fill('92');
+      await page.getByText(/Tried out, not kept/).waitFor();
+    },
+  },
+  {
+    name: 'trailer-working',
+    at: '#/boat/trailer',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^On the ball: .* How it is worked out/ }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'trailer-change',
+    at: '#/boat/trailer',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Change the trailer and its papers' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'trailer-thing',
+    at: '#/boat/trailer',
+    after: async (page) => {
+      await page.getByRole('button', { name: /The battery/ }).click();
+      await page.getByRole('button', { name: 'Change: The battery' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'trailer-weigh',
+    at: '#/boat/trailer',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'Weigh the ball' }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
   { name: 'circuits', at: '#/boat/circuits' },
   {
     name: 'circuit-figures',

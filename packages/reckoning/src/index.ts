@@ -142,7 +142,7 @@ export {
   type WorkingRow,
 } from './told-line.ts';
 export { stoodNow } from './trailer/ball-load.ts';
-export { type LoadChange, massOfCarried, type Standing } from './trailer/standing.ts';
+export { bandAbout, type LoadChange, massOfCarried, type Standing } from './trailer/standing.ts';
 export type { TrailerFinding } from './trailer/trailer-finding.ts';
 export { trailerJob } from './trailer/trailer-jobs.ts';
 export { trailersLooked } from './trailer/trailer-looked.ts';
@@ -152,6 +152,7 @@ export {
   type TrailerTold,
   trailerTold,
 } from './trailer/trailer-told.ts';
+export { kgFigure, kgSaid, metresSaid, placeAlong } from './trailer/trailer-words.ts';
 export { type TunedMinutes, tunedInWords, tunerOf } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
 export { waitCourseInWords } from './wait-told.ts';

@@ -31,6 +31,7 @@ export interface TrailerTold {
   readonly load: BallLoad;
   /** the lowest of car, bar and coupling; null: none was entered. [kg] */
   readonly ballLimit_kg: number | null;
+  readonly wanted: { readonly low_kg: number; readonly high_kg: number };
   readonly figures: readonly TrailerFigure[];
   /** the gravest first */
   readonly findings: readonly TrailerFinding[];
@@ -70,6 +71,7 @@ export function trailerTold(
     ball: ballSaid(record, load),
     load,
     ballLimit_kg: entered.length === 0 ? null : Math.min(...entered),
+    wanted: ballWanted_kg(record, load),
     figures: figuresOf(record, load),
     findings,
     mendings: moves,

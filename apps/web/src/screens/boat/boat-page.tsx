@@ -128,6 +128,16 @@ export function BoatPage() {
             </button>
           </section>
           <LoadsSection />
+          <section aria-labelledby="boat-trailer">
+            <h2 id="boat-trailer">Trailer</h2>
+            <ul>
+              <MarkedLine
+                href={address('boat', 'trailer')}
+                title="Trailer"
+                note="what presses on ball and axle, what to move; its papers, tyres, lashings"
+              />
+            </ul>
+          </section>
           <LogSection />
           <section aria-labelledby="boat-fittings">
             <h2 id="boat-fittings">Fittings</h2>

@@ -11,6 +11,7 @@ const CardPage = onDemand(() => import('./battery/card-page.tsx'));
 const ReadingsPage = onDemand(() => import('./readings/readings-page.tsx'));
 const LoadsScreen = onDemand(() => import('./loads/loads-screen.tsx'));
 const BeddingPage = onDemand(() => import('./bedding/bedding-page.tsx'));
+const TrailerPage = onDemand(() => import('./trailer/trailer-page.tsx'));
 const LogScreen = onDemand(() => import('./log/log-screen.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
@@ -40,6 +41,12 @@ export default function BoatScreen() {
     return (
       <Suspense fallback={null}>
         <BeddingPage key={id} fitting={id ?? null} job={null} />
+      </Suspense>
+    );
+  if (page === 'trailer')
+    return (
+      <Suspense fallback={null}>
+        <TrailerPage key={id} id={id} />
       </Suspense>
     );
   if (page === 'loads')
