@@ -19,7 +19,6 @@ export function demoTrailers({ day }: DemoDates): Book['trailers'] {
       emptyMass: { low_kg: 230, likely_kg: 235, high_kg: 240 },
       emptyPlace: { kind: 'ball weighed', ball_kg: emptyBall_kg, give_kg: 2 },
       stemAhead_m: 3.05,
-      keelUp_m: 0.52,
       wheel_m: 0.55,
       boatMoves: { aft_m: 0.15, forward_m: 0.1 },
       carBall_kg: 75,

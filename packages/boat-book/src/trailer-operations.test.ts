@@ -12,7 +12,6 @@ const trailer: TrailerRecord = {
   emptyMass: { low_kg: 215, likely_kg: 220, high_kg: 225 },
   emptyPlace: { kind: 'ball weighed', ball_kg: 20, give_kg: 2 },
   stemAhead_m: 3,
-  keelUp_m: null,
   wheel_m: null,
   boatMoves: null,
   carBall_kg: 75,

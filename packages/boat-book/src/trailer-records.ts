@@ -23,8 +23,6 @@ export interface TrailerRecord {
     | { readonly kind: 'centre'; readonly ahead_m: number; readonly give_m: number };
   /** of her stem ahead of the axle; null: not measured */
   readonly stemAhead_m: number | null;
-  /** lowest of her hull above the road; null: not measured */
-  readonly keelUp_m: number | null;
   /** a wheel over its tyre; null: not measured */
   readonly wheel_m: number | null;
   /** how far the bow post, and she with it, can be set aft and forward of where it is; null: not at all, or not looked at */

@@ -19,7 +19,6 @@ export const trailerSchema = z.strictObject({
     z.strictObject({ kind: z.literal('centre'), ahead_m: ahead, give_m: number(0, 3) }),
   ]),
   stemAhead_m: z.nullable(ahead),
-  keelUp_m: z.nullable(number(0.1, 2)),
   wheel_m: z.nullable(number(0.2, 1.2)),
   boatMoves: z.nullable(z.strictObject({ aft_m: number(0, 3), forward_m: number(0, 3) })),
   carBall_kg: limit_kg(500),

@@ -352,7 +352,6 @@ export const anyBook: fc.Arbitrary<Book> = fc
         fc.record({ kind: fc.constant('centre' as const), ahead_m: number(-10, 10), give_m: number(0, 3) }),
       ),
       stemAhead_m: nullable(number(-10, 10)),
-      keelUp_m: nullable(number(0.1, 2)),
       wheel_m: nullable(number(0.2, 1.2)),
       boatMoves: nullable(fc.record({ aft_m: number(0, 3), forward_m: number(0, 3) })),
       carBall_kg: nullable(number(1, 500)),

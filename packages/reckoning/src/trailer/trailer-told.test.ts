@@ -18,7 +18,6 @@ const trailer: TrailerRecord = {
   emptyMass: { low_kg: 200, likely_kg: 200, high_kg: 200 },
   emptyPlace: { kind: 'ball weighed', ball_kg: 20, give_kg: 0 },
   stemAhead_m: 3,
-  keelUp_m: null,
   wheel_m: null,
   boatMoves: null,
   carBall_kg: 75,

@@ -6,6 +6,7 @@ import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import type { Boat, Id, TrailerRecord } from '#boat-book';
 import { kgSaid, placeAlong, type TrailerTold } from '#reckoning';
 import { useWidth } from '../../../parts/use-width.ts';
+import { DrawnLines } from '../picture/drawn-lines.tsx';
 import { type BalancePlaces, balancePlaces, type MassMark, massMarks } from './balance-places.ts';
 
 interface Drawn {
@@ -80,7 +81,8 @@ function Sheet({ boat, record, told, selected, onSelect, onMove, width }: Drawn 
       onPointerUp={let_go}
       onPointerCancel={let_go}
     >
-      <TrailerLines places={places} boat={boat} record={record} />
+      <line className="trailer-road" x1="0" x2={width} y1={places.down(0)} y2={places.down(0)} />
+      <DrawnLines lines={places.lines} transform={places.transform} />
       <Forces places={places} record={record} told={told} />
       {marks.map((mark) => (
         <Mark
@@ -94,65 +96,6 @@ function Sheet({ boat, record, told, selected, onSelect, onMove, width }: Drawn 
         />
       ))}
     </svg>
-  );
-}
-
-function TrailerLines({
-  places,
-  boat,
-  record,
-}: {
-  readonly places: BalancePlaces;
-  readonly boat: Boat;
-  readonly record: TrailerRecord;
-}) {
-  const { across, down, scale, stemAhead_m, keelUp_m, wheel_m, profile, ballUp_m } = places;
-  const frame_m = Math.max(keelUp_m - 0.14, 0.25);
-  const aft = Math.max(stemAhead_m - boat.length_m * 0.92, stemAhead_m - boat.length_m + 0.2);
-  const post = Math.min(stemAhead_m + 0.12, record.ballAhead_m - 0.3);
-  const axles = record.axles === 2 ? [-0.62 * wheel_m, 0.62 * wheel_m] : [0];
-  return (
-    <>
-      <line className="trailer-road" x1="0" x2={places.width} y1={down(0)} y2={down(0)} />
-      <g
-        transform={`matrix(${-scale} 0 0 ${-scale} ${across(stemAhead_m)} ${down(keelUp_m + boat.draft_m)})`}
-        className="trailer-boat"
-      >
-        {profile.lines
-          .filter(({ weight }) => weight !== 'hidden')
-          .map(({ part, d, weight, filled }) => (
-            <path key={part} d={d} data-weight={weight} data-filled={filled || undefined} />
-          ))}
-      </g>
-      <path
-        className="trailer-heavy"
-        d={`M${across(aft)} ${down(frame_m)}H${across(post)}L${across(record.ballAhead_m)} ${down(ballUp_m)}`}
-      />
-      <path
-        className="trailer-outline"
-        d={`M${across(post)} ${down(frame_m)}V${down(keelUp_m + boat.draft_m + boat.freeboard_m * 0.55)}`}
-      />
-      {[0.15, 0.4, 0.65, 0.88].map((share) => (
-        <circle
-          key={share}
-          className="trailer-outline"
-          cx={across(stemAhead_m - boat.length_m * share)}
-          cy={down((frame_m + keelUp_m) / 2)}
-          r={Math.max(2.5, 0.06 * scale)}
-        />
-      ))}
-      {axles.map((ahead_m) => (
-        <g key={ahead_m}>
-          <circle className="trailer-wheel" cx={across(ahead_m)} cy={down(wheel_m / 2)} r={(wheel_m / 2) * scale} />
-          <circle className="trailer-outline" cx={across(ahead_m)} cy={down(wheel_m / 2)} r={(wheel_m / 5) * scale} />
-        </g>
-      ))}
-      <circle className="trailer-ball" cx={across(record.ballAhead_m)} cy={down(ballUp_m)} r="5" />
-      <path
-        className="trailer-outline"
-        d={`M${across(record.ballAhead_m)} ${down(ballUp_m) + 5}V${down(0.3)}H${places.width - 2}`}
-      />
-    </>
   );
 }
 
@@ -178,11 +121,7 @@ function Forces({
       <text x={across(0)} y={road + 41} textAnchor="middle">
         {`axle ${kgSaid(axle_kg)}`}
       </text>
-      <path
-        className="trailer-force"
-        data-over={over || undefined}
-        d={arrow(ballX, down(places.ballUp_m) + 10, road + 26)}
-      />
+      <path className="trailer-force" data-over={over || undefined} d={arrow(ballX, road + 3, road + 26)} />
       <text className="trailer-ball-said" data-over={over || undefined} x={width - 2} y={road + 41} textAnchor="end">
         {`ball ${kgSaid(ball_kg.likely)}${limit === null ? '' : ` of ${kgSaid(limit)}`}`}
       </text>

@@ -1,25 +1,19 @@
 /** Where everything on the trailer is drawn: metres along from the axle and up from the road, to pixels. */
 import type { Boat, TrailerRecord } from '#boat-book';
-import type { Standing } from '#reckoning';
-import { boatProfile } from '../boat-profile.ts';
-
-/** What is drawn where it was not measured, as is usual on a trailer for a boat of her length. */
-const assumedKeelUp_m = 0.5;
-const assumedWheel_m = 0.56;
-const ballUp_m = 0.42;
+import { boatDrawing, type Line } from '#picture';
+import { type Standing, sizesOfBoat } from '#reckoning';
 
 export interface BalancePlaces {
   readonly width: number;
   readonly height: number;
-  readonly scale: number;
   readonly across: (ahead_m: number) => number;
   readonly down: (up_m: number) => number;
   readonly aheadAt: (x: number) => number;
-  readonly stemAhead_m: number;
-  readonly keelUp_m: number;
-  readonly wheel_m: number;
-  readonly ballUp_m: number;
-  readonly profile: ReturnType<typeof boatProfile>;
+  /** she on her trailer, and how her own metres lie on the drawing */
+  readonly lines: readonly Line[];
+  readonly transform: string;
+  /** of the boat’s own waterline above the road. [m] */
+  readonly waterline_m: number;
   /** sizes that are not in the book */
   readonly guessed: readonly string[];
 }
@@ -37,6 +31,9 @@ export interface MassMark {
 }
 
 const margin = 12;
+/** room above for a number, below for arrows and their figures. [px] */
+const head = 20;
+const foot = 46;
 
 export function balancePlaces(
   boat: Boat,
@@ -44,31 +41,40 @@ export function balancePlaces(
   standings: readonly Standing[],
   width: number,
 ): BalancePlaces {
-  const profile = boatProfile(boat, { mastUp: false, boardDown: false });
-  const stemAhead_m = record.stemAhead_m ?? Math.min(record.ballAhead_m - 0.8, boat.length_m * 0.55);
-  const keelUp_m = record.keelUp_m ?? assumedKeelUp_m;
+  // not measured: as is usual, short of the ball
+  const stemAhead_m = record.stemAhead_m ?? Math.min(record.ballAhead_m - 0.5, 0.61 * boat.length_m);
+  const drawing = boatDrawing(
+    sizesOfBoat(boat).sizes,
+    'trailer',
+    { mastUp: false, board: 'up', coverOn: false },
+    {
+      couplingAhead_m: record.ballAhead_m - stemAhead_m,
+      axleFromBow_m: stemAhead_m,
+      axles: record.axles,
+      wheel_m: record.wheel_m ?? undefined,
+    },
+  );
+  const { extent } = drawing;
+  const waterline_m = -(drawing.ground_m ?? 0);
   const places = standings.map(({ ahead_m }) => ahead_m);
-  const aftmost = Math.min(stemAhead_m - profile.right, -0.6, ...places) - 0.1;
-  const foremost = Math.max(record.ballAhead_m + 0.35, stemAhead_m - profile.left, ...places) + 0.1;
+  const aftmost = Math.min(stemAhead_m - extent.right, ...places) - 0.1;
+  const foremost = Math.max(stemAhead_m - extent.left, ...places) + 0.1;
   const scale = Math.min((width - 2 * margin) / (foremost - aftmost), 110);
   const side = (width - (foremost - aftmost) * scale) / 2;
-  const top_m = keelUp_m + boat.draft_m + profile.top + 0.15;
-  const head = 20;
+  const highest = Math.max(extent.top + waterline_m, ...standings.map(({ up_m }) => up_m ?? 0)) + 0.15;
+  const across = (ahead_m: number) => side + (ahead_m - aftmost) * scale;
+  const down = (up_m: number) => head + (highest - up_m) * scale;
   return {
     width,
-    height: head + top_m * scale + 46,
-    scale,
-    across: (ahead_m) => side + (ahead_m - aftmost) * scale,
-    down: (up_m) => head + (top_m - up_m) * scale,
+    height: head + highest * scale + foot,
+    across,
+    down,
     aheadAt: (x) => aftmost + (x - side) / scale,
-    stemAhead_m,
-    keelUp_m,
-    wheel_m: record.wheel_m ?? assumedWheel_m,
-    ballUp_m,
-    profile,
+    lines: drawing.lines,
+    transform: `matrix(${-scale} 0 0 ${-scale} ${across(stemAhead_m)} ${down(waterline_m)})`,
+    waterline_m,
     guessed: [
       ...(record.stemAhead_m === null ? ['where she stands on it'] : []),
-      ...(record.keelUp_m === null ? ['how high she stands'] : []),
       ...(record.wheel_m === null ? ['the wheels'] : []),
     ],
   };
@@ -80,13 +86,12 @@ export function massMarks(places: BalancePlaces, standings: readonly Standing[],
   return standings.map((standing, n) => {
     const radius = 3.5 + 0.55 * Math.sqrt(standing.mass.likely_kg);
     const x = places.across(standing.ahead_m);
-    const usual_m =
-      standing.rides === 'boat' ? places.keelUp_m + boat.draft_m + boat.freeboard_m * 0.4 : places.keelUp_m - 0.1;
+    const usual_m = standing.rides === 'boat' ? places.waterline_m + 0.3 * boat.freeboard_m : 0.45;
     const y = places.down(standing.up_m ?? usual_m);
-    const label = { x, y: y - radius - 4 };
-    while (taken.some((other) => Math.abs(other.x - label.x) < 17 && Math.abs(other.y - label.y) < 14) && label.y > 12)
-      label.y -= 14;
-    taken.push({ ...label });
-    return { standing, number: n + 1, x, y, radius, label };
+    let labelY = y - radius - 4;
+    const stands = (at: number) => taken.some((other) => Math.abs(other.x - x) < 17 && Math.abs(other.y - at) < 14);
+    while (stands(labelY) && labelY > 12) labelY -= 14;
+    taken.push({ x, y: labelY });
+    return { standing, number: n + 1, x, y, radius, label: { x, y: labelY } };
   });
 }

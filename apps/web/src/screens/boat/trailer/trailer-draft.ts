@@ -46,7 +46,6 @@ export type TrailerDraft = Readonly<Record<PaperField, string>> & {
   readonly empty: string;
   readonly emptyGive: string;
   readonly stem: string;
-  readonly keel: string;
   readonly wheelSize: string;
   readonly moveAft: string;
   readonly moveForward: string;
@@ -79,7 +78,6 @@ export type TrailerFault =
   | 'empty'
   | 'emptyGive'
   | 'stem'
-  | 'keel'
   | 'wheelSize'
   | 'moveAft'
   | 'moveForward'
@@ -121,7 +119,6 @@ export function trailerDraft(record: TrailerRecord | null): TrailerDraft {
     empty: written(place?.kind === 'centre' ? place.ahead_m : place?.ball_kg),
     emptyGive: written(place?.kind === 'centre' ? place.give_m : place?.give_kg),
     stem: written(record?.stemAhead_m),
-    keel: written(record?.keelUp_m),
     wheelSize: written(record?.wheel_m),
     moveAft: written(record?.boatMoves?.aft_m),
     moveForward: written(record?.boatMoves?.forward_m),
@@ -205,7 +202,6 @@ export function trailerOf(
             give_kg: form.figure('emptyGive', draft.emptyGive, { min: 0, max: 100, unit: 'kg' }),
           },
     stemAhead_m: form.figureOrNone('stem', draft.stem, m(10)),
-    keelUp_m: form.figureOrNone('keel', draft.keel, { min: 0.1, max: 2, unit: 'm' }),
     wheel_m: form.figureOrNone('wheelSize', draft.wheelSize, { min: 0.2, max: 1.2, unit: 'm' }),
     boatMoves: aft === null && forward === null ? null : { aft_m: aft ?? 0, forward_m: forward ?? 0 },
     ...limits,

@@ -45,7 +45,6 @@ export default function TrailerSheet({
             | 'empty'
             | 'emptyGive'
             | 'stem'
-            | 'keel'
             | 'wheelSize'
             | 'moveAft'
             | 'moveForward',
@@ -136,7 +135,6 @@ export default function TrailerSheet({
             <h3 className="trailer-fields">How she stands on it</h3>
             <div className="field-grid">
               {figure('stem', 'Her stem ahead of the axle', 'm')}
-              {figure('keel', 'Her keel above the road', 'm')}
               {figure('wheelSize', 'A wheel over its tyre', 'm')}
             </div>
             <p className="field-note">For the drawing; left empty where it is not measured.</p>
