@@ -1,18 +1,16 @@
 /** The thing that was taken in hand: its place and its mass to try out. */
-import type { Book, Id, TrailerRecord } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { kgSaid, type LoadChange, placeAlong, type TrailerTold } from '#reckoning';
 import { SliderField } from '../../../parts/slider-field.tsx';
 
 export function ThingPanel({
   book,
-  record,
   load,
   selected,
   onTry,
   onOpen,
 }: {
   readonly book: Book;
-  readonly record: TrailerRecord;
   readonly load: TrailerTold['load'];
   readonly selected: Id | null;
   readonly onTry: (carried: Id, change: LoadChange[string]) => void;
@@ -43,8 +41,7 @@ export function ThingPanel({
         />
       ) : (
         <p className="soft">
-          It stands {placeAlong(ahead_m)} of {record.name.replace(/^The /, 'the ')}, and stays there: how far it can be
-          moved is not entered.
+          It stands {placeAlong(ahead_m)}, and stays there: how far it can be moved is not entered.
         </p>
       )}
       <SliderField

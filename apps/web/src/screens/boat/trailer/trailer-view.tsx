@@ -1,5 +1,5 @@
 /** One trailer: its balance drawn, a change tried out before it is kept, the table of what stands on it, and what was found. */
-import { Suspense, useMemo, useState } from 'react';
+import { Suspense, useMemo, useRef, useState } from 'react';
 import type { Book, Id, TrailerRecord } from '#boat-book';
 import { type LoadChange, loadChangeSaid, type TrailerFigure, trailerTold } from '#reckoning';
 import { RefusalLine } from '../../../parts/form.tsx';
@@ -38,6 +38,7 @@ export function TrailerView({
   const [tried, setTried] = useState<LoadChange>({});
   const [selected, setSelected] = useState<Id | null>(null);
   const [open, setOpen] = useState<Open | null>(null);
+  const balance = useRef<HTMLDivElement>(null);
   const { run, refusal } = useRun();
   const before = useMemo(() => trailerTold(book, id, record, today), [book, id, record, today]);
   const told = useMemo(() => trailerTold(book, id, record, today, tried), [book, id, record, today, tried]);
@@ -74,7 +75,7 @@ export function TrailerView({
       </p>
       <p className="trailer-ball-line">{told.ball}</p>
       <div className="trailer-sides">
-        <div className="trailer-balance">
+        <div ref={balance} className="trailer-balance">
           <figure>
             <BalanceDrawing
               boat={book.boat}
@@ -87,13 +88,12 @@ export function TrailerView({
             <BallGauge told={told} before={trying ? before : null} />
             <figcaption className="soft small">
               To scale; numbers as in the table. A ringed mark can be moved: draw it along, or use the arrow keys.
-              Below: the ball load with its band; hatched: what is wanted.
+              Below: the ball load with its band; boxed: what is wanted.
               {guessed.length > 0 && ` Not measured, drawn as is usual: ${listInWords(guessed)}.`}
             </figcaption>
           </figure>
           <ThingPanel
             book={book}
-            record={record}
             load={told.load}
             selected={selected}
             onTry={tryOut}
@@ -171,7 +171,10 @@ export function TrailerView({
               trailer={id}
               load={told.load}
               selected={selected}
-              onSelect={setSelected}
+              onSelect={(carried) => {
+                setSelected(carried);
+                balance.current?.scrollIntoView();
+              }}
               onOpen={(thing) => setOpen({ sheet: 'thing', id: thing })}
             />
             <div className="boat-acts no-print">
@@ -183,6 +186,8 @@ export function TrailerView({
               </button>
             </div>
           </section>
+        </div>
+        <div className="trailer-more">
           <WeighedPart book={book} id={id} told={before} />
           <Lines title="Tyres" id="trailer-tyres" lines={told.tyres} />
           <section aria-labelledby="trailer-lashings">
