@@ -5,7 +5,7 @@
 import { type Remote, transfer, wrap } from 'comlink';
 import type { Boat, Book, OperationFields, OperationName, OperationOutcome, RecordPatch } from '#boat-book';
 import type { LogFound, LogQuery } from '#log';
-import type { WorkShown } from '../reading/work-shown.ts';
+import type { KeptWork } from '../reading/work-shown.ts';
 import { firstPicture } from './book-database.ts';
 import { type BookNews, type BookState, patchedBook } from './book-news.ts';
 import type { BlobFields, BlobOperation, KeptBooks, StartsWith } from './book-world.ts';
@@ -14,7 +14,7 @@ export interface BookSnapshot extends BookState {
   /** null while opening, and when there is no book on this device yet */
   readonly book: Book | null;
   /** what the list of work showed when it was last kept, while the book is on its way; else null */
-  readonly first: WorkShown | null;
+  readonly first: KeptWork | null;
 }
 
 export type OpenedFile =
@@ -25,7 +25,7 @@ export interface BookClient {
   /** Opens the book. What is asked of it opens it too; so this may wait until something else is on the screen. */
   open(): void;
   /** Shows the list of work as it was last kept, until the book is there. */
-  showFirst(first: WorkShown): void;
+  showFirst(first: KeptWork): void;
   /** More than the list is wanted before the book is there: shows the whole of it as it last stood. */
   showPicture(): void;
   subscribe(listener: () => void): () => void;

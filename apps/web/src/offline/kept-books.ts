@@ -19,7 +19,7 @@ import {
   sha256,
   writeBoatFile,
 } from '#boat-book';
-import { workShown } from '../reading/work-shown.ts';
+import { keptWork } from '../reading/work-shown.ts';
 import type { OpenedFile } from './book-client.ts';
 import type { KnownBook } from './book-database.ts';
 import { bookFromRows, bytesOf } from './book-from-rows.ts';
@@ -116,7 +116,7 @@ export function keptBooks(world: World): KeptBooks {
         const view = here?.book?.view();
         // a picture that cannot be kept costs a moment at the next start, and nothing else
         if (view !== undefined && here !== null)
-          log?.keepFirst(here.id, view, JSON.stringify(workShown(view))).catch(() => {});
+          log?.keepFirst(here.id, view, keptWork(view, pictured_ms)).catch(() => {});
       },
       quiet ? 0 : firstPaintLag_ms,
     );

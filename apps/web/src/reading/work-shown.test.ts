@@ -1,9 +1,12 @@
 import { expect, it } from 'vitest';
+import { localAt } from '#units';
 import { demoBook } from '../../../../examples/demo-book.ts';
-import { jobsByZone, workFromText, workShown } from './work-shown.ts';
+import { dayAtPlace, jobsByZone, keptWork, workFromText, workShown } from './work-shown.ts';
 
 const book = demoBook('2027-05-01');
 const shown = workShown(book);
+const noon = Date.UTC(2027, 4, 1, 12);
+const text = keptWork(book, noon);
 
 /** Names and kinds of all that is in a value, each list by its first that is not empty. */
 function shapeOf(value: unknown): unknown {
@@ -16,7 +19,7 @@ function shapeOf(value: unknown): unknown {
 it('what is kept is what was shown', () => {
   expect(shown.jobs.length).toBeGreaterThan(10);
   expect(Object.keys(shown.rigs.juryRigs).length).toBeGreaterThan(0);
-  expect(workFromText(JSON.stringify(shown))).toEqual(shown);
+  expect(workFromText(text)).toMatchObject(shown);
 });
 
 it('it says of each open job what the book says', () => {
@@ -37,18 +40,33 @@ it('it says of each open job what the book says', () => {
   ).toEqual(shown.jobs.map(({ id }) => id).sort());
 });
 
+it.each(['Europe/London', 'Pacific/Auckland', 'America/Sao_Paulo'])(
+  'in %s the day it says is the day the clocks there show, also over a change of the clocks, long after and before',
+  (timeZone) => {
+    // London puts its clocks back on 2027-10-31, Auckland forward on 2027-09-26 (rules of the IANA time zone database)
+    for (const kept of [noon, Date.UTC(2027, 9, 25), Date.UTC(2027, 8, 20)]) {
+      const place = { ...Object.values(book.places)[0]!, timeZone };
+      const read = workFromText(keptWork({ ...book, places: { home: place } }, kept))!;
+      for (let hour = -30; hour < 24 * 20; hour++) {
+        const now = kept + hour * 3_600_000;
+        expect(dayAtPlace(read, now)).toBe(localAt(now, timeZone).day);
+      }
+      expect(read.days[1]!.begins).toBeGreaterThan(kept);
+    }
+  },
+);
+
 it('what is damaged, or of an earlier version of the program, is left alone', () => {
   expect(workFromText(null)).toBeNull();
-  expect(workFromText(JSON.stringify(shown).slice(0, -1))).toBeNull();
-  expect(workFromText(JSON.stringify({ ...shown, form: shown.form - 1 }))).toBeNull();
+  expect(workFromText(text.slice(0, -1))).toBeNull();
+  expect(workFromText(JSON.stringify({ ...JSON.parse(text), form: 0 }))).toBeNull();
 });
 
 it('its form goes up when its shape changes', () => {
-  const { form, ...rest } = shown;
-  const { boat, jobs, zones, rigs, ...plain } = rest;
+  const { form, boat, jobs, zones, days, rigs, ...plain } = workFromText(text)!;
   expect({
     form,
-    ...(shapeOf({ ...plain, zones }) as object),
+    ...(shapeOf({ ...plain, zones, days }) as object),
     boat: Object.keys(boat),
     job: shapeOf(jobs[0]),
     rig: shapeOf(Object.values(rigs.juryRigs)[0]),
@@ -62,6 +80,12 @@ it('its form goes up when its shape changes', () => {
         "demo",
       ],
       "closed": "number",
+      "days": [
+        {
+          "begins": "number",
+          "day": "string",
+        },
+      ],
       "form": 2,
       "job": {
         "consequence": "string",

@@ -4,11 +4,14 @@
  */
 import type { Boat, Book, Consequence, Id } from '#boat-book';
 import { type RigsOfBook, rigsOfBook } from '#reckoning';
+import { addDays, type Instant, instantAt, localAt } from '#units';
 import { type JobWaits, minutesLeft, openJobs, stepsOf, waitsFor } from './open-work.ts';
 import { zoneOf } from './today.ts';
 
 /** Goes up with every change of what is kept: what an earlier version of the program kept is then left alone. */
 const workForm = 2;
+/** So many days from the one it is kept on, it is known without the time zones' rules what day it is. */
+const daysKnown = 14;
 
 export interface ShownJob {
   readonly id: Id;
@@ -28,7 +31,6 @@ export interface ShownJob {
 }
 
 export interface WorkShown {
-  readonly form: number;
   readonly boat: Pick<Boat, 'name' | 'demo'>;
   /** IANA zone of the boat's place */
   readonly timeZone: string;
@@ -39,6 +41,15 @@ export interface WorkShown {
   /** how many are done or dropped */
   readonly closed: number;
   readonly rigs: RigsOfBook;
+}
+
+export interface KeptWork extends WorkShown {
+  readonly form: number;
+  /**
+   * Days at the boat's place and the instants they begin at, in their order. A device takes longer to load the time zones' rules
+   * than to show the list.
+   */
+  readonly days: readonly { readonly day: string; readonly begins: Instant }[];
 }
 
 export function workShown(book: Book): WorkShown {
@@ -65,7 +76,6 @@ export function workShown(book: Book): WorkShown {
     .sort(([, a], [, b]) => a.along - b.along || a.name.localeCompare(b.name))
     .map(([id, { name }]) => ({ id, name }));
   return {
-    form: workForm,
     boat: { name: book.boat.name, demo: book.boat.demo },
     timeZone: zoneOf(book),
     jobs,
@@ -75,15 +85,32 @@ export function workShown(book: Book): WorkShown {
   };
 }
 
-/** What was kept, as text; null where there is none, or of an earlier version of the program. */
-export function workFromText(text: string | null): WorkShown | null {
+/** What is kept of a book, as text. */
+export function keptWork(book: Book, now: Instant): string {
+  const shown = workShown(book);
+  const today = localAt(now, shown.timeZone).day;
+  const days = Array.from({ length: daysKnown }, (_, ahead) => {
+    const day = addDays(today, ahead);
+    return { day, begins: instantAt(day, '00:00', shown.timeZone) };
+  });
+  return JSON.stringify({ ...shown, form: workForm, days } satisfies KeptWork);
+}
+
+/** What was kept; null where there is none, or of an earlier version of the program. */
+export function workFromText(text: string | null): KeptWork | null {
   if (text === null) return null;
   try {
-    const kept = JSON.parse(text) as WorkShown;
+    const kept = JSON.parse(text) as KeptWork;
     return kept.form === workForm ? kept : null;
   } catch {
     return null;
   }
+}
+
+/** The day at the boat's place. */
+export function dayAtPlace({ timeZone, days }: Pick<KeptWork, 'timeZone' | 'days'>, now: Instant): string {
+  const next = days.findIndex(({ begins }) => begins > now);
+  return days[next - 1]?.day ?? localAt(now, timeZone).day;
 }
 
 export interface JobGroup {

@@ -1,7 +1,6 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
 import { Suspense, useMemo, useState } from 'react';
 import type { Book } from '#boat-book';
-import { localAt } from '#units';
 import { useBook } from '../../offline/use-book.ts';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { countInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -9,7 +8,15 @@ import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { consequences } from '../../reading/open-work.ts';
-import { type JobGroup, jobsByZone, type ShownJob, type WorkShown, workShown } from '../../reading/work-shown.ts';
+import { todayAt } from '../../reading/today.ts';
+import {
+  dayAtPlace,
+  type JobGroup,
+  jobsByZone,
+  type ShownJob,
+  type WorkShown,
+  workShown,
+} from '../../reading/work-shown.ts';
 import { address } from '../../shell/route.ts';
 import { closedInWords, JobWords } from './job-words.tsx';
 import { JuryRigs } from './jury-rigs.tsx';
@@ -20,14 +27,22 @@ type By = 'consequence' | 'zone';
 
 export function WorkList() {
   const { book, first } = useBook();
-  const shown = useMemo(() => (book === null ? first : workShown(book)), [book, first]);
-  return shown === null ? null : <Work book={book} shown={shown} />;
+  const shown = useMemo(() => (book === null ? null : workShown(book)), [book]);
+  if (book !== null && shown !== null) return <Work book={book} shown={shown} today={todayAt(book)} />;
+  return first === null ? null : <Work book={null} shown={first} today={dayAtPlace(first, Date.now())} />;
 }
 
 /** `book` is null until it is there: what is asked of it meanwhile is answered then. */
-function Work({ book, shown }: { readonly book: Book | null; readonly shown: WorkShown }) {
+function Work({
+  book,
+  shown,
+  today,
+}: {
+  readonly book: Book | null;
+  readonly shown: WorkShown;
+  readonly today: string;
+}) {
   const { jobs, rigs, closed } = shown;
-  const today = localAt(Date.now(), shown.timeZone).day;
   const [by, setBy] = useState<By>('consequence');
   const [rigging, setRigging] = useState(false);
   const minutes = jobs.reduce((sum, job) => sum + job.minutes, 0);
