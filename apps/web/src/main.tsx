@@ -34,7 +34,21 @@ async function begin(): Promise<void> {
     </StrictMode>,
   );
   afterPaint(() => bookClient.open());
+  await bookThere();
   setTimeout(() => whenQuiet(() => void loadTheRest()), 1500);
+}
+
+/** Resolves when the book is there, or is not to be had. */
+function bookThere(): Promise<void> {
+  return new Promise((there) => {
+    const look = () => {
+      if (bookClient.snapshot().state === 'opening') return;
+      stop();
+      there();
+    };
+    const stop = bookClient.subscribe(look);
+    look();
+  });
 }
 
 void begin();

@@ -36,7 +36,10 @@ export function App() {
   }, [empty]);
 
   const [quiet, setQuiet] = useState(false);
-  useEffect(() => whenQuiet(() => setQuiet(true)), []);
+  const opening = state === 'opening';
+  useEffect(() => {
+    if (!opening) whenQuiet(() => setQuiet(true));
+  }, [opening]);
 
   const arrived = useRef(here);
   useEffect(() => {
