@@ -86,7 +86,7 @@ it('its form goes up when its shape changes', () => {
           "day": "string",
         },
       ],
-      "form": 2,
+      "form": 3,
       "job": {
         "consequence": "string",
         "due": "null",
