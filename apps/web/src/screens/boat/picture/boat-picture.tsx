@@ -9,6 +9,8 @@ import { onDemand } from '../../../parts/on-demand.ts';
 import { useRun } from '../../../parts/use-run.ts';
 import { useWidth } from '../../../parts/use-width.ts';
 import './boat-picture.css';
+import { listInWords } from '../../../parts/in-words.ts';
+import { trailerDrawn } from '../trailer/trailer-drawn.ts';
 import { PictureDrawing } from './picture-drawing.tsx';
 import { type Layer, layers, pinsOnHer, runsOnHer } from './pins-on-her.ts';
 import { placeInWords } from './place-in-words.ts';
@@ -111,6 +113,7 @@ export function BoatPicture({
             sizes={sizes}
             view={view}
             stance={stance}
+            trailer={Object.values(book.trailers)[0]}
             width={width}
             tall={tall}
             pins={pins}
@@ -171,7 +174,7 @@ export function BoatPicture({
           </Suspense>
         )}
       </details>
-      <figcaption className="soft small">{caption(view)}</figcaption>
+      <figcaption className="soft small">{caption(view, book)}</figcaption>
       <Suspense fallback={null}>
         {placing && touched !== null && (
           <PlaceThingSheet
@@ -206,10 +209,14 @@ function otherwise(book: Book, stance: Stance): boolean {
   );
 }
 
-function caption(view: View): string {
+function caption(view: View, { boat, trailers }: Book): string {
   const drawn = 'To scale from her own sizes; dashed is inside or hidden.';
   if (view === 'plan') return `${drawn} Seen from above, starboard below.`;
-  return view === 'trailer' ? `${drawn} The trailer is drawn as is usual.` : `${drawn} Dotted: the waterline.`;
+  if (view === 'profile') return `${drawn} Dotted: the waterline.`;
+  const [trailer] = Object.values(trailers);
+  const guessed = trailer && trailerDrawn(boat, trailer).guessed;
+  if (guessed === undefined) return `${drawn} The trailer is drawn as is usual.`;
+  return guessed.length === 0 ? drawn : `${drawn} Of the trailer, not measured: ${listInWords(guessed)}.`;
 }
 
 function nameOf(book: Book, { kind, id }: Moving): string {

@@ -1,6 +1,6 @@
 /** The drawing itself: her lines, what runs on her, and the pins with their names, near or whole. */
 import { type KeyboardEvent, memo, type PointerEvent, useMemo } from 'react';
-import type { Boat } from '#boat-book';
+import type { Boat, TrailerRecord } from '#boat-book';
 import {
   type BoatSizes,
   boatDrawing,
@@ -16,6 +16,7 @@ import {
 import { countInWords } from '../../../parts/in-words.ts';
 import { markShapes } from '../../../parts/mark.tsx';
 import { address } from '../../../shell/route.ts';
+import { trailerDrawn } from '../trailer/trailer-drawn.ts';
 import { besideLabels } from './beside-labels.ts';
 import { DrawnLines } from './drawn-lines.tsx';
 import { lineHeight, markWidth, type Pin, placedPins } from './pin-layout.ts';
@@ -41,6 +42,7 @@ export function PictureDrawing({
   sizes,
   view,
   stance,
+  trailer,
   width,
   tall,
   pins,
@@ -54,6 +56,8 @@ export function PictureDrawing({
   readonly sizes: BoatSizes;
   readonly view: View;
   readonly stance: Stance;
+  /** the one she is drawn on; undefined: none is in the book, and it is drawn as is usual */
+  readonly trailer: TrailerRecord | undefined;
   readonly width: number;
   /** it may take the height of a page */
   readonly tall: boolean;
@@ -68,8 +72,8 @@ export function PictureDrawing({
 }) {
   const { mastUp, board, coverOn } = stance;
   const drawing = useMemo(
-    () => boatDrawing(sizes, view, { mastUp, board, coverOn }),
-    [sizes, view, mastUp, board, coverOn],
+    () => boatDrawing(sizes, view, { mastUp, board, coverOn }, trailer && trailerDrawn(boat, trailer).sizes),
+    [sizes, view, mastUp, board, coverOn, boat, trailer],
   );
   const { extent } = drawing;
   const scale = Math.min(

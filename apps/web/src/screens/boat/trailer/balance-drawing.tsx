@@ -95,6 +95,25 @@ function Sheet({ boat, record, told, selected, onSelect, onMove, width }: Drawn 
           onMove={onMove}
         />
       ))}
+      <g className="trailer-numbers">
+        {marks.map(({ number, label, x, y, radius, standing: { carried } }) => {
+          const foot = label.y < y ? label.y + 3 : label.y - 11;
+          const far = Math.abs(foot - y) > radius + 6;
+          return (
+            <g key={number}>
+              {far && <line className="trailer-leader" x1={x} x2={x} y1={foot} y2={y} />}
+              <text
+                x={label.x}
+                y={label.y}
+                textAnchor="middle"
+                data-selected={(carried !== null && carried === selected) || undefined}
+              >
+                {number}
+              </text>
+            </g>
+          );
+        })}
+      </g>
     </svg>
   );
 }
@@ -133,7 +152,7 @@ const arrow = (x: number, head: number, foot: number) =>
   `M${x} ${foot}V${head}M${x - 5} ${head + 8}L${x} ${head}L${x + 5} ${head + 8}`;
 
 function Mark({
-  mark: { standing, number, x, y, radius, label },
+  mark: { standing, x, y, radius },
   places,
   selected,
   ball,
@@ -148,14 +167,7 @@ function Mark({
   readonly onMove: (carried: Id, ahead_m: number) => void;
 }) {
   const { carried, moves, ahead_m, name, mass } = standing;
-  const shown = (
-    <>
-      <circle cx={x} cy={y} r={radius} className="trailer-mass" />
-      <text x={label.x} y={label.y} textAnchor="middle">
-        {number}
-      </text>
-    </>
-  );
+  const shown = <circle cx={x} cy={y} r={radius} className="trailer-mass" />;
   if (carried === null) return <g className="trailer-mark">{shown}</g>;
   const said = `${name}, ${kgSaid(mass.likely_kg)}`;
   if (moves === null)

@@ -2,6 +2,7 @@
 import type { Boat, TrailerRecord } from '#boat-book';
 import { boatDrawing, type Line } from '#picture';
 import { type Standing, sizesOfBoat } from '#reckoning';
+import { trailerDrawn } from './trailer-drawn.ts';
 
 export interface BalancePlaces {
   readonly width: number;
@@ -41,19 +42,10 @@ export function balancePlaces(
   standings: readonly Standing[],
   width: number,
 ): BalancePlaces {
-  // not measured: as is usual, short of the ball
-  const stemAhead_m = record.stemAhead_m ?? Math.min(record.ballAhead_m - 0.5, 0.61 * boat.length_m);
-  const drawing = boatDrawing(
-    sizesOfBoat(boat).sizes,
-    'trailer',
-    { mastUp: false, board: 'up', coverOn: false },
-    {
-      couplingAhead_m: record.ballAhead_m - stemAhead_m,
-      axleFromBow_m: stemAhead_m,
-      axles: record.axles,
-      wheel_m: record.wheel_m ?? undefined,
-    },
-  );
+  const { sizes, guessed } = trailerDrawn(boat, record);
+  const stemAhead_m = sizes.axleFromBow_m;
+  const stance = { mastUp: false, board: 'up', coverOn: false } as const;
+  const drawing = boatDrawing(sizesOfBoat(boat).sizes, 'trailer', stance, sizes);
   const { extent } = drawing;
   const waterline_m = -(drawing.ground_m ?? 0);
   const places = standings.map(({ ahead_m }) => ahead_m);
@@ -73,10 +65,7 @@ export function balancePlaces(
     lines: drawing.lines,
     transform: `matrix(${-scale} 0 0 ${-scale} ${across(stemAhead_m)} ${down(waterline_m)})`,
     waterline_m,
-    guessed: [
-      ...(record.stemAhead_m === null ? ['where she stands on it'] : []),
-      ...(record.wheel_m === null ? ['the wheels'] : []),
-    ],
+    guessed,
   };
 }
 
@@ -88,9 +77,11 @@ export function massMarks(places: BalancePlaces, standings: readonly Standing[],
     const x = places.across(standing.ahead_m);
     const usual_m = standing.rides === 'boat' ? places.waterline_m + 0.3 * boat.freeboard_m : 0.45;
     const y = places.down(standing.up_m ?? usual_m);
-    let labelY = y - radius - 4;
+    // what stands on the trailer itself has its number below, where there is room
+    const above = standing.rides === 'boat';
+    let labelY = above ? y - radius - 4 : y + radius + 13;
     const stands = (at: number) => taken.some((other) => Math.abs(other.x - x) < 17 && Math.abs(other.y - at) < 14);
-    while (stands(labelY) && labelY > 12) labelY -= 14;
+    while (stands(labelY) && labelY > 12 && labelY < places.height) labelY += above ? -14 : 14;
     taken.push({ x, y: labelY });
     return { standing, number: n + 1, x, y, radius, label: { x, y: labelY } };
   });
