@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Book, MorningLineRecord, MorningTick, Outing } from '#boat-book';
+import { usualQuestions } from '#dues';
 import type { MorningListName } from '#morning';
 import { smallBook } from '../testing/small-book.ts';
 import { lineFailed, lineMove, listDone, tickOf } from './change-morning.ts';
@@ -127,6 +128,14 @@ describe('a morning list', () => {
     );
     expect(failed.job).toMatchObject({ fromDue: 'bearings', zone: 'trailer', outing: 'o', consequence: 'danger' });
   });
+});
+
+it('keeps the mast as far from power lines as the network operators ask, where nothing else is known', () => {
+  const answer = usualQuestions()
+    .find(({ id }) => id === 'dues.overhead-lines')!
+    .answer({ rule: 'largest' });
+  const far = answer.kind === 'found' ? answer.results.find(({ symbol }) => symbol === 'd')?.value : undefined;
+  expect(told('rig').items.find(({ id }) => id === 'lines-overhead')?.cautions[0]).toContain(`stay ${far} m off`);
 });
 
 describe('what a keeper changes', () => {

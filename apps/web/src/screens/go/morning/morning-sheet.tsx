@@ -3,7 +3,7 @@ import type { Book, Id, Outing } from '#boat-book';
 import { listTitles, type MorningListTold, morningList } from '#reckoning';
 import { todayAt } from '../../../reading/today.ts';
 import { address } from '../../../shell/route.ts';
-import { outingInWords } from '../outing-in-words.ts';
+import { outingOnPaper } from '../outing-in-words.ts';
 import './morning-sheet.css';
 
 export default function MorningSheet({
@@ -37,7 +37,7 @@ export default function MorningSheet({
             {listTitles[list]}: {book.boat.name}
           </h1>
           <p>
-            {outing.title} · {outingInWords(outing, today)}
+            {outing.title} · {outingOnPaper(outing, today)}
           </p>
         </header>
         <ol>
