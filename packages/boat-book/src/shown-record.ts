@@ -90,7 +90,9 @@ export function shownRecord(collection: CollectionName, id: Id, kept: Kept | und
       : { ...nothing, faults: [`${collection} › ${id}: not a record`] };
   }
   const live = kept.base !== undefined || kept.answers.size > 0;
-  const record: Record<string, Json> = { ...withAddedFields(collection, start) };
+  const whole = withAddedFields(collection, start);
+  // a book holds thousands of records that nothing was answered for since: they are not copied
+  const record: Record<string, Json> = kept.answers.size === 0 ? (whole as Record<string, Json>) : { ...whole };
   const questions: OpenQuestion[] = [];
   const faults: string[] = [];
   const shape = recordSchemas[collection].shape as Readonly<

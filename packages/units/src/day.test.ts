@@ -80,3 +80,18 @@ describe('clock times', () => {
     expect(() => clockOfMinute(1440)).toThrow(/0 to 1439/);
   });
 });
+
+it('every day that the calendar of JavaScript has is a day, and no other of the form', () => {
+  // Date.UTC carries a day that is not there over into the next month (ECMAScript, MakeDay)
+  let days = 0;
+  for (let year = 1900; year < 2200; year++)
+    for (let month = 1; month <= 12; month++)
+      for (let day = 1; day <= 31; day++) {
+        const two = (figure: number) => String(figure).padStart(2, '0');
+        const there = new Date(Date.UTC(year, month - 1, day)).getUTCDate() === day;
+        if (isDay(`${year}-${two(month)}-${two(day)}`) !== there) throw new Error(`${year}-${month}-${day}`);
+        if (there) days++;
+      }
+  // from 1900-01-01 to 2199-12-31: 300 years of 365 days and 73 leap days (not 1900, 2100)
+  expect(days).toBe(300 * 365 + 73);
+});

@@ -12,7 +12,15 @@ const msInDay = 86_400_000;
 
 /** True for a day there is: the form `YYYY-MM-DD`, years 1900–2199, and no 30 February. */
 export function isDay(value: unknown): value is Day {
-  return typeof value === 'string' && dayForm.test(value) && dayOfNumber(Date.parse(value) / msInDay) === value;
+  return typeof value === 'string' && dayForm.test(value) && Number(value.slice(8)) <= lastOfMonth(value);
+}
+
+/** The last day of the month that a day of the right form is in. */
+function lastOfMonth(day: string): number {
+  const month = Number(day.slice(5, 7));
+  if (month !== 2) return month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
+  const year = Number(day.slice(0, 4));
+  return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;
 }
 
 /** True for a clock time from 00:00 to 23:59 in the form `HH:MM`. */
