@@ -1,7 +1,7 @@
 /** What falls due: by date, by use and by what was measured, with what makes each due. */
 import { Suspense, useMemo, useState } from 'react';
 import { type DueOfBook, dueBesideOuting, dueJobs, dueParts, duesOfBook, duesToMake, dueWhen } from '#reckoning';
-import { countInWords } from '../../../parts/in-words.ts';
+import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.ts';
 import { useRun } from '../../../parts/use-run.ts';
@@ -47,6 +47,9 @@ export default function DuesPage() {
           Add a due
         </button>
       </div>
+      <p className="dues-on-paper">
+        {book.boat.name}, {dayInWords(today, '')}
+      </p>
       <div className="dues-sides">
         <UsedPart book={book} today={today} />
         <div>
@@ -91,19 +94,21 @@ export default function DuesPage() {
               </section>
             );
           })}
-          <h2>The ends of the season</h2>
-          <ul>
-            <MarkedLine
-              href={address('go', 'season', 'fit-out')}
-              title="Fit-out"
-              note="before she goes in: a list of what she has"
-            />
-            <MarkedLine
-              href={address('go', 'season', 'lay-up')}
-              title="Lay-up"
-              note="before the winter: a list of what she has"
-            />
-          </ul>
+          <div className="no-print">
+            <h2>The ends of the season</h2>
+            <ul>
+              <MarkedLine
+                href={address('go', 'season', 'fit-out')}
+                title="Fit-out"
+                note="before she goes in: a list of what she has"
+              />
+              <MarkedLine
+                href={address('go', 'season', 'lay-up')}
+                title="Lay-up"
+                note="before the winter: a list of what she has"
+              />
+            </ul>
+          </div>
           <p className="small soft">
             Usual intervals are custom of the trade, not law. A date printed on the thing, its maker and the law where
             you sail come first; what you see at the boat comes before all.

@@ -1,5 +1,6 @@
 /** Lay-up or fit-out: a list of what this boat has, ticked, and any line made a job. */
 import { type SeasonLine, type SeasonName, seasonJob, seasonList, seasonYear } from '#reckoning';
+import { dayInWords } from '../../../parts/in-words.ts';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -32,6 +33,9 @@ export default function SeasonPage({ list }: { readonly list: SeasonName }) {
       <h1>
         {list === 'lay-up' ? 'Lay-up' : 'Fit-out'} {year}
       </h1>
+      <p className="dues-on-paper">
+        {book.boat.name}, {dayInWords(today, '')}
+      </p>
       <p className="soft">
         Made from what is in this boat’s book.{' '}
         {done === lines.length ? 'All done.' : `${done} of ${lines.length} done.`} Each tick goes in the log.
