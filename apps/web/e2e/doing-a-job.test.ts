@@ -1,23 +1,15 @@
 /** Doing a job: cautions, the mix and its timer over a restart of the browser, photographs, what was used, proof, follow-up. */
 import { mkdirSync } from 'node:fs';
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, inject, it } from 'vitest';
 import type { Book } from '#boat-book';
-import { localAt } from '#units';
-import { laptop, launchKeptBrowser, phone } from './browser.ts';
-import { bookOf, hoursOf, jobOf, openBook, stepOf } from './one-job-book.ts';
+import { laptop, phone } from './browser.ts';
+import { bookIn, bookOnTheDay, keptBrowsers, today } from './on-the-day.ts';
+import { jobOf, openBook, stepOf } from './one-job-book.ts';
 import { seriousFaults } from './page-checks.ts';
 
 const pictures = 'screenshots/doing';
 mkdirSync(pictures, { recursive: true });
-/** A zone in which it is ten o'clock or so now, whatever the hour of the run. */
-const ahead = 10 - new Date().getUTCHours();
-const zone = `Etc/GMT${ahead > 0 ? '-' : '+'}${Math.abs(ahead)}`;
-const today = localAt(Date.now(), zone).day;
-
 function epoxyBook(): Book {
   const jobs = {
     holes: jobOf(today, 'Fill the old holes', {
@@ -54,23 +46,9 @@ function epoxyBook(): Book {
     }),
     'holes-2': stepOf('holes', 1, 'Hose it from outside', 10, { proof: 'hose' }),
   };
-  const book = bookOf(today, 'Dabchick', {
+  const book = bookOnTheDay('Dabchick', {
     jobs,
     steps,
-    jobDays: {
-      now: {
-        date: today,
-        from: '08:00',
-        to: '20:00',
-        place: 'home',
-        setOut_min: 0,
-        clearUp_min: 0,
-        breaks: [],
-        hands: [],
-        endsIn: [],
-      },
-    },
-    weather: { dry: hoursOf('home', today, 0, 24) },
     stores: {
       resin: {
         name: 'Epoxy resin',
@@ -84,29 +62,12 @@ function epoxyBook(): Book {
       },
     },
   });
-  const [place] = Object.values(book.places);
-  return {
-    ...book,
-    places: { home: { ...place!, timeZone: zone } },
-    mixes: { ...book.mixes, thick: { name: 'thick epoxy', mixing_min: 5, potLife_min: 1 } },
-  };
+  return { ...book, mixes: { ...book.mixes, thick: { name: 'thick epoxy', mixing_min: 5, potLife_min: 1 } } };
 }
 
-const folders: string[] = [];
-const contexts: BrowserContext[] = [];
-afterEach(async () => {
-  for (const context of contexts.splice(0)) await context.close();
-  for (const folder of folders.splice(0))
-    await rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 300 });
-});
+const { newFolder, begin, end } = keptBrowsers();
+afterEach(end);
 
-const bookIn = (page: Page) => page.evaluate(() => globalThis.fettleBook!.snapshot().book as Book);
-const begin = async (folder: string): Promise<BrowserContext> => {
-  const context = await launchKeptBrowser(folder);
-  contexts.push(context);
-  context.setDefaultTimeout(25_000);
-  return context;
-};
 /** An invented picture as a JPEG, made by the browser. */
 const picture = async (page: Page) =>
   Buffer.from(
@@ -123,8 +84,7 @@ describe.each([
   ['1280', laptop],
 ] as const)('at %s px', (width, size) => {
   it('a job is done: its timer goes on over a restart, its proof is asked for, what follows goes in', async () => {
-    const folder = await mkdtemp(join(tmpdir(), 'doing-'));
-    folders.push(folder);
+    const folder = await newFolder();
     const first = await begin(folder);
     const page = await openBook(first, epoxyBook());
     await page.setViewportSize(size);

@@ -1,12 +1,12 @@
 /** Operations on what fittings are bedded with: what a step will take for it, and what it was in the end. */
 import { z } from 'zod/mini';
 import { refuse } from './edit.ts';
-import { id, text } from './field-schemas.ts';
+import { id, list, text } from './field-schemas.ts';
 import { logged } from './log-entry.ts';
 import type { Operations } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
-import { fittingBeddingSchema } from './schemas.ts';
+import { fittingBeddingSchema, waitSchema } from './schemas.ts';
 import { storeAmount, storeSchema, storeUnit } from './store-schemas.ts';
 
 export const beddingOperations = {
@@ -47,8 +47,9 @@ export const beddingOperations = {
       put: z.nullable(storeSchema),
       amount: z.nullable(storeAmount),
       unit: storeUnit,
+      waits: z.exactOptional(list(waitSchema)),
     }),
-    run({ step, store, put, amount, unit }: OperationFields<'stepTakes'>, edit) {
+    run({ step, store, put, amount, unit, waits }: OperationFields<'stepTakes'>, edit) {
       const { stores, takes } = edit.need('steps', step, 'step');
       if (put !== null) edit.put('stores', put, store);
       else edit.need('stores', store, 'store');
@@ -59,6 +60,7 @@ export const beddingOperations = {
       edit.set('steps', step, {
         stores: [...new Set([...stores, store])],
         takes: amount === null ? others : [...others, { store, amount, unit }],
+        ...(waits === undefined ? {} : { waits }),
       });
       return null;
     },

@@ -53,6 +53,27 @@ test('a due becomes one job and never a second while that is open; undo takes it
   done(book.run('makeJobOfDue', { due, ...taken }));
 });
 
+test('the jobs of several dues go in together or not at all, and one undo takes them back', () => {
+  const book = begun();
+  const due = done(book.run('addDue', bearings));
+  const other = done(book.run('addDue', { ...bearings, title: 'Trailer tyres' }));
+  const twice = [
+    { due, ...taken },
+    { due, ...taken },
+  ];
+  expect(book.run('makeJobsOfDues', { jobs: twice })).toMatchObject({ kind: 'refused' });
+  expect(book.view().jobs).toEqual({});
+  book.run('makeJobsOfDues', {
+    jobs: [
+      { due, ...taken },
+      { due: other, ...taken },
+    ],
+  });
+  expect(Object.values(book.view().jobs).map(({ fromDue }) => fromDue)).toEqual([due, other]);
+  book.undo();
+  expect(book.view().jobs).toEqual({});
+});
+
 test('uses are kept as they were entered, two of a day are two, and a day to come is refused', () => {
   const book = begun();
   const sail = { use: 'sail', on: '2026-05-02', count: 1, note: '' } as const;

@@ -4,7 +4,7 @@ import { addMonths, daysBetween } from '#units';
 import { plainThree } from './boat-operations.ts';
 import type { DueRecord } from './due-records.ts';
 import { dueMeasureSchema, seasonTickSchema, useSchema } from './due-schemas.ts';
-import { refuse } from './edit.ts';
+import { type Edit, refuse } from './edit.ts';
 import { day, id, list, text } from './field-schemas.ts';
 import { correcting, logged } from './log-entry.ts';
 import { type Operations, without } from './operation.ts';
@@ -31,6 +31,14 @@ function refuseAhead(where: string, on: string, today: string): void {
   if (on > today) refuse(where, `${on} is not yet`, `${today} or before`);
   if (daysBetween(on, today) > daysBetween(addMonths(today, -600), today))
     refuse(where, `${on} is more than 50 years ago`, 'a day of this boat');
+}
+
+function putJobOfDue(edit: Edit, { due, ...taken }: OperationFields<'makeJobOfDue'>): string {
+  const { title } = edit.need('dues', due, 'due');
+  for (const [, job] of edit.all('jobs'))
+    if (job.fromDue === due && job.state === 'open')
+      refuse('due', `the job ${asGiven(job.title)} of ${asGiven(title)} is open already`, 'do or drop that one first');
+  return putTaken(edit, { ...taken, job: { ...taken.job, fromDue: due } });
 }
 
 export const dueOperations = {
@@ -64,16 +72,18 @@ export const dueOperations = {
     does: 'Puts in the job that a due asks for, with what its recipe takes; never a second one while that is open.',
     undoes: true,
     fields: z.strictObject({ due: id, ...takenFields }),
-    run({ due, ...taken }: OperationFields<'makeJobOfDue'>, edit) {
-      const { title } = edit.need('dues', due, 'due');
-      for (const [, job] of edit.all('jobs'))
-        if (job.fromDue === due && job.state === 'open')
-          refuse(
-            'due',
-            `the job ${asGiven(job.title)} of ${asGiven(title)} is open already`,
-            'do or drop that one first',
-          );
-      return putTaken(edit, { ...taken, job: { ...taken.job, fromDue: due } });
+    run: (fields: OperationFields<'makeJobOfDue'>, edit) => putJobOfDue(edit, fields),
+  },
+  makeJobsOfDues: {
+    title: 'Make the jobs of dues',
+    does: 'Puts in the jobs that several dues ask for; undo takes them back together.',
+    undoes: true,
+    fields: z.strictObject({
+      jobs: list(z.strictObject({ due: id, ...takenFields })).check(z.minLength(1)),
+    }),
+    run({ jobs }: OperationFields<'makeJobsOfDues'>, edit) {
+      for (const one of jobs) putJobOfDue(edit, one);
+      return null;
     },
   },
   enterUses: {

@@ -43,6 +43,7 @@ import type {
   SetUp,
   Spot,
   Step,
+  WaitRecord,
   WeatherEntry,
   Zone,
 } from './records.ts';
@@ -197,6 +198,7 @@ export interface OperationFieldsByName {
   readonly removeDue: One;
   readonly dueWasDone: { readonly id: Id; readonly on: Day; readonly who?: string };
   readonly makeJobOfDue: { readonly due: Id } & OperationFieldsByName['takeRecipe'];
+  readonly makeJobsOfDues: { readonly jobs: readonly OperationFieldsByName['makeJobOfDue'][] };
   readonly enterUses: { readonly uses: readonly Omit<UseRecord, 'entered' | 'order'>[] };
   readonly removeUse: One;
   readonly enterDueMeasure: Omit<DueMeasure, 'entered' | 'order'>;
@@ -254,6 +256,8 @@ export interface OperationFieldsByName {
     /** in `unit`; null: not worked out */
     readonly amount: number | null;
     readonly unit: StoreUnit;
+    /** its waits, where what it takes sets in another way; left out: as they are */
+    readonly waits?: readonly WaitRecord[];
   };
   /** `to`: its new place among the job's steps, counted from 0 */
   readonly moveStep: { readonly id: Id; readonly to: number };

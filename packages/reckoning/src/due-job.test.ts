@@ -112,12 +112,13 @@ describe('a due of the book', () => {
     expect(second!.job.id).not.toBe(first!.job.id);
   });
 
-  it('past, asks for no day that no plan can meet; without a recipe it has no steps', () => {
+  it('past, asks for no day that no plan can meet; without a recipe it has one step, guessed and said to be', () => {
     const book = withDue({ ...bearings, lastDone: '2025-01-01', recipe: null });
     const { job } = dueJob(book, only(book), today);
     expect(job.due).toBeNull();
     expect(job.why).toContain('Fell due on 1 January');
-    expect(job.steps).toBeUndefined();
+    expect(job.steps).toMatchObject([{ title: bearings.title, minutes: { low: 15, likely: 30, high: 60 } }]);
+    expect(job.note).toBe('No recipe is named for it: its minutes are a guess.');
   });
 
   it('wants its job as early as what its recipe takes is slow to get', () => {

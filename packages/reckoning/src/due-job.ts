@@ -1,8 +1,14 @@
 /** A due made into a job by its recipe, in good time, once. */
-import { type Book, contentId, type OperationFields } from '#boat-book';
+import { type Book, contentId, type DueRecord, type OperationFields } from '#boat-book';
 import { type DueOfBook, recipeOfDue } from './due-of-book.ts';
 import { dueWhy } from './dues-told.ts';
 import { recipeTaken, zoneOfRecipe } from './recipe-job.ts';
+
+/** What a due without a recipe takes, so that it can be planned: our guess, said with the job, for the keeper to change. [min] */
+const assumedDueMinutes = { low: 15, likely: 30, high: 60 };
+
+const noteOf = ({ note }: DueRecord): string =>
+  `${note === '' ? '' : `${note.replace(/[.\s]+$/, '')}. `}No recipe is named for it: its minutes are a guess.`;
 
 /**
  * What `makeJobOfDue` is told. The ids of the job, its steps and its stores are made of the due and of how often it has
@@ -25,9 +31,17 @@ export function dueJob(book: Book, dueOf: DueOfBook, today: string): OperationFi
     why: dueWhy(dueOf, today),
     ...(due.recipe === null || recipe === null ? {} : { recipe: due.recipe }),
   };
-  if (recipe === null)
-    return { due: id, tools: [], mixes: [], stores: [], job: { ...job, id: newId(), note: due.note } };
   const jobId = newId();
+  if (recipe === null) {
+    const step = { id: newId(), title: due.title, minutes: assumedDueMinutes, hands: 1 };
+    return {
+      due: id,
+      tools: [],
+      mixes: [],
+      stores: [],
+      job: { ...job, id: jobId, note: noteOf(due), steps: [step] },
+    };
+  }
   const { take } = recipeTaken(recipe, book, { job, sizes: {}, newId });
   return { due: id, ...take, job: { ...take.job, id: jobId } };
 }

@@ -1,4 +1,5 @@
 export { type BeddingAsked, type BeddingTold, beddingStore, beddingTold } from './bedding-told.ts';
+export { waitsBeddedWith } from './bedding-wait.ts';
 export { calendarEvents } from './calendar-of-book.ts';
 export { type CardFigure, type CardTable, type CardTold, cardTold } from './card-told.ts';
 export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';

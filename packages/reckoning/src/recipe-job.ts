@@ -199,7 +199,6 @@ export function waitInBook(book: Book, wait: RecipeWait, id: Id, missing: Set<st
     title: wait.title,
     law: cureLaw(wait.law),
     ...(wait.law.kind === 'product' ? { family: wait.law.product } : {}),
-    ...(wait.law.kind === 'product' ? { family: wait.law.product } : {}),
     needs: wait.needs,
     setUps: setUpNeeds(book, wait.setUps, missing),
     still: wait.still.flatMap((name) => setUpNamed(book, name)?.[0] ?? []),

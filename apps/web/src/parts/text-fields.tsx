@@ -7,12 +7,21 @@ interface Typed extends FieldProps {
   readonly onChange: (text: string) => void;
 }
 
+const ofSpeech = {
+  lang: 'en',
+  autoCapitalize: 'sentences',
+  autoComplete: 'off',
+  autoCorrect: 'off',
+  spellCheck: true,
+} as const;
+
 export function TextField({
   value,
   onChange,
   rows,
   suggest,
   take,
+  spoken = false,
   ...field
 }: Typed & {
   /** more than one line */
@@ -20,6 +29,8 @@ export function TextField({
   /** words to choose from; others may be typed */
   readonly suggest?: readonly string[];
   readonly take?: Ref<HTMLTextAreaElement>;
+  /** plain talk, mostly dictated: the device may spell it, but changes no word of the trade into another */
+  readonly spoken?: boolean;
 }) {
   const list = useId();
   return (
@@ -30,6 +41,7 @@ export function TextField({
             {...wiring}
             ref={take}
             rows={rows}
+            {...(spoken ? ofSpeech : {})}
             value={value}
             onChange={(event) => onChange(event.target.value)}
           />

@@ -1,9 +1,10 @@
 /** The end of a job: what its proof showed, what follows from it, and what belongs in the log. */
 import { useState } from 'react';
-import type { Book, Id, JobProof } from '#boat-book';
+import type { Book, Id, Job, JobProof, NewJob } from '#boat-book';
 import { followUpsOf, standingRigs } from '#reckoning';
 import { ChoiceField, ManyField, PickField, TickField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
+import { consequenceName } from '../../parts/mark.tsx';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 import { Sheet } from '../../parts/sheet.tsx';
 import { TextField } from '../../parts/text-fields.tsx';
@@ -51,6 +52,7 @@ export default function FinishSheet({
     because: '',
     who: book.boat.keeper,
     writtenDown: '',
+    follows: '',
     left: [] as readonly string[],
     rigsOut: [] as readonly Id[],
   });
@@ -81,7 +83,10 @@ export default function FinishSheet({
             ...(because === '' ? {} : { notProved: because }),
             ...(draft.writtenDown.trim() === '' ? {} : { writtenDown: draft.writtenDown.trim() }),
             ...(proved === 'held' ? { rigsOut: draft.rigsOut } : {}),
-            followUps: followUps.filter(({ title }) => !draft.left.includes(title)).map((one) => one.job),
+            followUps: [
+              ...followUps.filter(({ title }) => !draft.left.includes(title)).map((one) => one.job),
+              ...(draft.follows.trim() === '' ? [] : [ownFollowUp(job, draft.follows.trim())]),
+            ],
           });
     if (outcome.kind === 'done') onClose();
   };
@@ -163,6 +168,12 @@ export default function FinishSheet({
                   value={draft.writtenDown}
                   onChange={(text) => set('writtenDown', text)}
                 />
+                <TextField
+                  label="Something else that follows from it"
+                  note={`Such as: look again after the first hard sail. It goes in as a job; if it is left, ${consequenceName[job.consequence]}, as of this one.`}
+                  value={draft.follows}
+                  onChange={(text) => set('follows', text)}
+                />
                 {rigs.length > 0 &&
                   (proved === 'held' ? (
                     <ManyField
@@ -202,3 +213,12 @@ export default function FinishSheet({
     </Sheet>
   );
 }
+
+/** What the keeper says follows, where this job was, and as grave; its minutes are yet to be said. */
+const ownFollowUp = ({ consequence, zone, fitting }: Job, title: string): NewJob => ({
+  title,
+  consequence,
+  zone,
+  fitting,
+  why: '',
+});

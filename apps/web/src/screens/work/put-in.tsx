@@ -114,6 +114,7 @@ export default function PutIn() {
           value={line}
           onChange={setLine}
           take={field}
+          spoken
           refused={
             said.length > longest
               ? `Only the first ${longest} characters are read. Put the rest in as another job.`

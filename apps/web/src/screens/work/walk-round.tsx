@@ -138,6 +138,7 @@ export default function WalkRoundPage() {
         value={walk.page}
         onChange={(text) => keep((before) => ({ ...before, page: text }))}
         take={field}
+        spoken
         refused={
           walk.page.length > longest
             ? `Only the first ${longest.toLocaleString('en-GB')} characters are read. Go through the rest as another page.`

@@ -1,7 +1,7 @@
 /** The chosen kind put on a step of the job, with its amount; what is not in the stores goes on the list to get. */
 import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { type BeddingTold, beddingStore } from '#reckoning';
+import { type BeddingTold, beddingStore, waitsBeddedWith } from '#reckoning';
 import { ChoiceField } from '../../../parts/choice-fields.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { useRun } from '../../../parts/use-run.ts';
@@ -41,6 +41,7 @@ export function TakeIt({
       put: store === null ? put : null,
       amount: counted && amount_ml !== null ? Math.ceil(amount_ml) : null,
       unit: 'ml',
+      waits: waitsBeddedWith(book.steps[step]!.waits, kind),
     });
     if (outcome.kind !== 'done') return;
     const name = store === null ? put.name : book.stores[store]!.name;
@@ -78,7 +79,7 @@ export function TakeIt({
         </p>
       ) : (
         <p role="status">
-          The step takes {taken}. <a href={address('work', 'job', job)}>See the job</a>
+          The step takes {taken} and waits until it has set. <a href={address('work', 'job', job)}>See the job</a>
         </p>
       )}
     </div>

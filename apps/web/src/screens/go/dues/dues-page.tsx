@@ -28,12 +28,7 @@ export default function DuesPage() {
   const [adding, setAdding] = useState(false);
   const { run, refusal } = useRun();
   const toMake = duesToMake(dues);
-  const makeAll = async () => {
-    for (const made of dueJobs(book, toMake, today)) {
-      const outcome = await run('makeJobOfDue', made);
-      if (outcome.kind === 'refused') return;
-    }
-  };
+  const makeAll = () => run('makeJobsOfDues', { jobs: dueJobs(book, toMake, today) });
   return (
     <div className="dues">
       <p>
