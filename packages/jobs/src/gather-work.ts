@@ -37,6 +37,7 @@ export function talkOf(
   let before: TellingClause | null = null;
   let list: StoreList | null = null;
   let lastVolts = -9;
+  let read = false;
 
   for (const [at, clause] of told.entries()) {
     const { sense, words } = clause;
@@ -83,6 +84,7 @@ export function talkOf(
     if (volts) {
       if (at - lastVolts > 3) found.push({ kind: 'reading', clauses: [clause], ...volts });
       lastVolts = at;
+      read = true;
       if (!sense.defect) continue;
     }
 
@@ -137,7 +139,14 @@ export function talkOf(
       store &&
       !(sense.temporary && store.keptAt === '') &&
       !/\b(?:proper|on there|on it|fit)\b/.test(words) &&
-      !(sense.minutes || (sense.defect && !store.onHand && !/(?:list|buy|need|out of)/.test(words)))
+      !(
+        sense.minutes ||
+        (sense.defect &&
+          !store.onHand &&
+          !/(?:list|buy|(?:i|we) (?:still |also )?need|need (?:some|more|to)|(?:we're|i'm|are|am|run) out of)/.test(
+            words,
+          ))
+      )
     ) {
       if (!store.onHand) list = { kind: 'to get', headed: false, item: clause.item, sentence: clause.sentence };
       found.push({ kind: 'store', clauses: [clause], ...store });
@@ -145,6 +154,9 @@ export function talkOf(
     }
 
     const fineBefore = clause.listed && told.some((each) => each.item === clause.item && each.sense.fine);
+    // what follows a reading is something else, unless it goes back
+    afresh ||= read && !sense.pronoun;
+    read = false;
     talk.push({
       ...clause,
       heading,

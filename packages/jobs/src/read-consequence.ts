@@ -125,7 +125,7 @@ const temporaryWords = [
     "(?:un)?till? (?:(?:i|we|she|he|they)(?:'ve| have|'ll)? (?:get|got|find|found|buy|bought|make|made|fit|done|can get|can find|order|have)|(?:the |a |some )?(?:new |proper |right |real )?[a-zß-ɏ-]+(?: [a-zß-ɏ-]+)? (?:comes?|arrives?|turns? up|is here|gets? here))",
   ),
   phrase(
-    "(?:it|that|which|this)(?:'ll| will| should| ought to)? (?:just |only )?(?:hold|(?:do|serve|last)(?! me for (?:this|today|now|the day)))(?: (?:us|me|her))?(?= (?:for|till|until|to get|a week|the))|just to get (?:us|me|her) (?:home|back|in)|to get (?:us|me|her) (?:home|back in)|(?:just )?to get by|to tide (?:us|me|her) over|as long as it lasts",
+    "(?:it|that|which|this)(?:'ll| will| should| ought to| can| must| has to| might)? (?:just |only )?(?:hold|(?:do|serve|last)(?! me for (?:this|today|now|the day)))(?: (?:us|me|her))?(?= (?:for|till|until|to get|a week|the))|just to get (?:us|me|her) (?:home|back|in)|to get (?:us|me|her) (?:home|back in)|(?:just )?to get by|to (?:get|see) (?:us |me |her )?through (?:the \\w+|this \\w+|\\w+day)|to tide (?:us|me|her) over|as long as it lasts",
   ),
 ];
 /** Plain things that hold something they were not made to hold. */
@@ -145,7 +145,7 @@ const madeDo = [
   ),
   // tied, wedged or taped up is never for good, whatever it is done with
   phrase(
-    "(?:i|we)(?:'ve| have|'d| had)? (?:just |only )?(?:tied|lashed|wedged|propped|taped|bound|strapped|pinned|jammed|stuffed|wired) (?:it|them|that|this|the \\w+(?: \\w+)?)(?: \\w+){0,2}? with (?:a |an |some |the |my |two |three |half )?\\w+",
+    "(?:i|we)(?:'ve| have|'d| had)? (?:just |only )?(?:tied|lashed|wedged|propped|taped|bound|strapped|pinned|jammed|stuffed|wired|whipped) (?:it|them|that|this|the \\w+(?: \\w+)?)(?: \\w+){0,2}? with (?:a |an |some |the |my |two |three |half )?\\w+",
   ),
   phrase(
     "(?:i|we)(?:'ve| have|'d| had)? (?:put|tied|taped|lashed|stuck|wrapped|wedged|shoved|stuffed|rigged)[^,.;]{2,60}? for (?:the (?:drive|tow|road|trip|passage|journey|night|weekend|way)(?: home)?|tonight|today)",

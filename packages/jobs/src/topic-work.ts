@@ -4,6 +4,9 @@ import { followUpIn, type Gathered } from './work-in-hand.ts';
 
 type Made = { -readonly [key in keyof Gathered]: Gathered[key] } & { clauses: TalkClause[] };
 
+const allDone = /^(?:and )?(?:this|that|it|all)(?: is|'s|s)? (?:now |all )?(?:done|finished|sorted)(?![a-zß-ɏ])/;
+const somebody = /(?<![a-zß-ɏ])(?:i|we|he|she|they|you|who)(?![a-zß-ɏ])/;
+
 export function workOf(topic: Topic): Gathered[] {
   const job: Made = { kind: 'job', clauses: [], heading: topic.heading, followUp: null, rig: null };
   const rig: Made = { kind: 'jury rig', clauses: [], heading: topic.heading, followUp: null, rig: null };
@@ -21,7 +24,7 @@ export function workOf(topic: Topic): Gathered[] {
   for (const clause of topic.clauses) {
     const { sense } = clause;
     const role = clause.role === 'advice' ? (defect ? 'remedy' : 'plain') : clause.role;
-    known ||= sense.about || clause.listed;
+    known ||= sense.about || clause.listed || (role === 'remedy' && /(?<![a-zß-ɏ])her(?![a-zß-ɏ])/.test(clause.words));
     if (role === 'stopgap') {
       rig.clauses.push(...doneJustNow.filter(({ sentence }) => sentence === clause.sentence), clause);
       doneJustNow = [];
@@ -29,7 +32,14 @@ export function workOf(topic: Topic): Gathered[] {
       continue;
     }
     // '… for now, good till the end of the month'
-    if (lastRig && !remedy && lastRig.sentence === clause.sentence && role !== 'remedy' && role !== 'defect') {
+    if (
+      lastRig &&
+      !remedy &&
+      lastRig.sentence === clause.sentence &&
+      role !== 'remedy' &&
+      role !== 'defect' &&
+      !sense.minutes
+    ) {
       rig.clauses.push(clause);
       continue;
     }
@@ -38,6 +48,10 @@ export function workOf(topic: Topic): Gathered[] {
       continue;
     }
     if (role === 'fine' || role === 'done') {
+      // 'this is done, the smell is away'
+      if (allDone.test(clause.words)) dismissed = true;
+      // 'three screws have pulled'
+      if (role === 'done' && sense.subject && !somebody.test(clause.words) && !defect && !remedy) lead.push(clause);
       if (!remedy && !minutes && defect && (sense.fine || sense.putRight) && !sense.hearsay) dismissed = true;
       else if (!defect && !remedy && role === 'fine') lead = [];
       if (role === 'done') doneJustNow.push(clause);

@@ -32,6 +32,7 @@ const hardEnd = new RegExp(
 const openers = new RegExp(
   `(?<=[a-zß-ɏ0-9%] )(?:${[
     'and then',
+    '(?:fitting|doing|changing|replacing) (?=(?:it|that|them|one) (?:is|takes|will)(?![a-zß-ɏ]))',
     '(?:and|then) (?=(?:get|fit|make|put|buy|have|order) (?:a |an |the |some )?(?:new|proper|real|right)(?![a-zß-ɏ]))',
     'and also',
     'and honestly',
@@ -73,7 +74,7 @@ const holdsOn = new Set(
   ),
 );
 const predicate =
-  /^(?:'s|s'|,? ?which)?(?: (?:on|in|at|of|by|under|from|near|over|to|for|round|up|down|behind) (?:the |my |its |each |both |this |that )?(?:port |starboard |aft |forward )?[a-zß-ɏ-]+(?: (?:side|end|locker|hull|corner))?)?(?: (?:also|still|clearly|really|just|now|again|only|probably|both|all))*(?:'s| is| are| was| were| has| have| had| needs?| wants?| looks?| feels?| could do| should| ought| won't| doesn't| don't| isn't| can't| runs?| reads?| keeps?| got| seems?| sits?| says)(?![a-zß-ɏ])/;
+  /^(?:'s|s'|,? ?which)?(?: (?:on|in|at|of|by|under|from|near|over|to|for|round|up|down|behind) (?:the |my |its |each |both |this |that )?(?:port |starboard |aft |forward )?[a-zß-ɏ-]+(?: (?:side|end|locker|hull|corner))?)?(?: (?:also|still|clearly|really|just|now|again|only|probably|both|all))*(?:'s| is| are| was| were| has| have| had| needs?| wants?| looks?| feels?| could do| should| ought| won't| doesn't| don't| isn't| can't| runs?| reads?| keeps?| got| seems?| sits?| says| works?| goes| opens| closes| shuts| turns| moves| makes| went| came| broke| stopped| started)(?![a-zß-ɏ])/;
 
 /** A page in its clauses, in order. */
 export function clausesOf(text: string): Clause[] {
@@ -185,7 +186,7 @@ const lengthTold =
 
 /** In talk without stops: what begins a clause of its own, but not after words that lead to it. */
 const runOpeners =
-  /(?<=[a-zß-ɏ0-9%] )(?:so (?!that|far|much|many|long|big|small|it (?:doesn't|won't|can't)|as|on|what|be)(?=[a-zß-ɏ])|(?:i|we)(?:'ve|'ll|'m|'d| have| had| did| put| got| gave| tied| wrapped| changed| poked| left| scraped| called| think| reckon| need| must| should| want)(?![a-zß-ɏ])|(?:what else|let me|i'll just)(?![a-zß-ɏ]))/g;
+  /(?<=[a-zß-ɏ0-9%] )(?:so (?!that|far|much|many|long|big|small|it (?:doesn't|won't|can't)|as|on|what|be)(?=[a-zß-ɏ])|(?:i|we)(?:'ve|'ll|'m|'d| have| had| did| put| got| gave| tied| wrapped| changed| poked| left| scraped| called| think| reckon| need| must| should| want)(?![a-zß-ɏ])|(?:what else|let me|i'll just)(?![a-zß-ɏ])|(?:the|my|her|its) [a-zß-ɏ]+(?: [a-zß-ɏ]+)? (?:is|are|was|were|has|have|doesn't|don't|won't|isn't|aren't|needs|wants|says|works)(?![a-zß-ɏ]))/g;
 const relative = new Set(
   'that which what when if because as where who how why than whatever ones thing things time last whenever until so or but well yes no oh'.split(
     ' ',

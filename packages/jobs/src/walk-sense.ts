@@ -63,6 +63,8 @@ const tookTime =
 const thereIs =
   /^(?:and |but |so |then |also |now )*(?:there's|there is|there are|theres|we've got|i've got|i found|found) /;
 /** Somebody's body, or somebody else's boat. */
+/** My own body and not the boat's. */
+const ofBody = /(?<![a-zß-ɏ])my (?:own )?(?:knees?|back|hip|teeth|tooth|eyes?|shoulder|head)(?![a-zß-ɏ])/;
 const notHers = /^(?:and |but |so )?(?:my |me |the (?:boat|one|people) next|next door|the neighbour)/;
 /** Without one of these no hands, weather or consequence is told. */
 const anyDetail =
@@ -77,7 +79,7 @@ const wont =
 const noFault =
   /^(?:need|want|matter|look|seem|mind|care|think|know|believe|worry|bother|have|going|coming|sure|want|expect|suppose|remember|see|find|feel|hear|say|tell|like|worth|bad|raining|blowing|here|a|an|the|that|so|as|too|quite|really|any|ever|get|afford|be|do|use|help|stop|forget|move|telling|saying|on|an|her|me|us|going|my|been|yet|sail|sell)$/;
 const lacks =
-  /(?<![a-zß-ɏ])(?:has|have|had|'s got|'ve got|got|with) (?:lost (?:its|a|the|all|one)|no (?!trouble|problem|issue|leak|play|rust|wear|crack|sign|damage|bother|complaint|fault|need|idea|room|intention|hurry|water|corrosion|chafe|rot|movement|end|time|wind|chance|plan|doubt|effect|luck|reason|use|way|longer))[a-zß-ɏ]+/;
+  /(?<![a-zß-ɏ])(?:has|have|had|'s got|'ve got|got|with) (?:lost (?:its|a|the|all|one)|no (?!trouble|problem|issue|leak|play|rust|wear|crack|sign|damage|bother|complaint|fault|need|idea|room|intention|hurry|water|corrosion|chafe|rot|movement|end|time|wind|chance|plan|doubt|effect|luck|reason|use|way|longer|found|seen|heard))[a-zß-ɏ]+/;
 
 function wontDo(words: string): boolean {
   if (lacks.test(words)) return true;
@@ -156,11 +158,14 @@ export function senseOf(
   return {
     things: things.map(([thing]) => thing.replace(/(?:(?<=ch|sh|x|ss)es|(?<=..)(?<!s)s)$/, '')),
     about,
-    parts: things.length > 0 && things.every(([thing]) => isPart(thing)),
+    parts:
+      things.some(({ index, 0: thing }) => !isWhere(words, index) && isPart(thing)) &&
+      things.every(({ index, 0: thing }) => isWhere(words, index) || isPart(thing)),
     defect,
     remedy:
       !hearsay &&
       !lawOfAll.test(words) &&
+      !(things.length === 0 && ofBody.test(words)) &&
       (isDoneBy(words) ? stillNeeds(words) : tellsOfDoing(beforeIf(words), things)),
     advised: !question && isAdvised(words) && tells(),
     fine,
@@ -208,4 +213,9 @@ const isSpeed = (words: string, at: number, thing: string) =>
   /^knots?$/.test(thing) &&
   /(?:\d|ten|teen|twelve|eight|nine|six|seven|twenty|thirty|few|[a-zß-ɏ]+ty) ?$/.test(words.slice(0, at));
 
+/** 'four bolts under the deck' */
+const isWhere = (words: string, at: number) =>
+  /(?<![a-zß-ɏ])(?:under|behind|over|round|through|inside|below|above|beside|into|onto) (?:the |my |her |its )?$/.test(
+    words.slice(0, at),
+  );
 const isPart = (thing: string) => partWords.fills(thing);

@@ -6,7 +6,7 @@ const goods =
 const isGoods = new RegExp(`(?<![a-zß-ɏ])${goods}(?![a-zß-ɏ])`, 'i');
 
 const toGet = [
-  /(?<![a-zß-ɏ])(?:to (?:buy|get|order)|shopping(?: list)?|buy|must buy|order|pick up|stock up on|(?:i|we)(?:'ll| will)? ?(?:need|want) (?:to (?:buy|order|get) )?(?!to )(?:some|more|a|an|another|two|three|four|five|six|ten|\d+|new)|need more|more [a-zß-ɏ]+ needed|(?:on|to) the (?:shopping |to get |buying )?list|(?:nearly |almost |run(?:ning)? |clean )?out of(?! (?:date|the|its|her|hand|sight|order|true|line|reach|case))|(?:running|run|getting|we're|i'm|am|are) (?:low|short)(?: on| of)?|low on|short of|(?:none|only a (?:smear|drop|bit|little)|hardly any|not much)(?: [a-zß-ɏ]+)? left|used (?:up )?the last|get (?:some|more|another|\d+)|get (?=\d))(?![a-zß-ɏ])/i,
+  /(?<![a-zß-ɏ])(?:to (?:buy|get|order)|shopping(?: list)?|buy|must buy|order|pick up|stock up on|(?:i|we)(?:'ll| will)? ?(?:need|want) (?:to (?:buy|order|get) )?(?!to )(?:some|more|a|an|another|two|three|four|five|six|ten|\d+|new)|need more|more [a-zß-ɏ]+ needed|(?:on|to) the (?:shopping |to get |buying )?list|(?<!(?:cut|made|make|built|bent|turned|carved|another|one|it|them|torn|came|come|pulled|gone) )(?:nearly |almost |run(?:ning)? |clean )?out of(?! (?:date|the|its|her|hand|sight|order|true|line|reach|case))|(?:running|run|getting|we're|i'm|am|are) (?:low|short)(?: on| of)?|low on|short of|(?:none|only a (?:smear|drop|bit|little)|hardly any|not much)(?: [a-zß-ɏ]+)? left|used (?:up )?the last|get (?:some|more|another|\d+)|get (?=\d))(?![a-zß-ɏ])/i,
 ];
 const have =
   /(?<![a-zß-ɏ])(?:(?:i|we)(?:'ve| have) (?:got )?|there(?:'s| is| are)|spare:?|got|have|still|found|left|already got)(?![a-zß-ɏ])/i;

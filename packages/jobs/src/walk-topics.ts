@@ -45,7 +45,13 @@ export function roleOf({ words, sense, listed }: TellingClause, fineBefore: bool
   if (sense.temporary && !(sense.leftBe && !sense.done)) return 'stopgap';
   if (sense.done && !sense.remedy && (!sense.defect || already.test(words))) return sense.advised ? 'advice' : 'done';
   if (sense.leftBe && (!sense.remedy || (listed && fineBefore))) return 'left';
-  if (sense.fine && !sense.defect && !sense.remedy && !/(?<![a-zß-ɏ])(?:but|not|apart|except)(?![a-zß-ɏ])/.test(words))
+  if (
+    sense.fine &&
+    !sense.defect &&
+    !sense.remedy &&
+    !sense.minutes &&
+    !/(?<![a-zß-ɏ])(?:but|not|apart|except)(?![a-zß-ɏ])/.test(words)
+  )
     return 'fine';
   if (sense.advised) return 'advice';
   if (sense.remedy) return 'remedy';
@@ -59,7 +65,7 @@ export const placeOf = (words: string, zones: Lexicon['zones']): string | null =
 
 /** Words that turn to something else. */
 const turns =
-  /^(?:and |oh |right |okay |so |now )*(?:also|then (?:there|the)|next(?! week| month| year| season| time)|another thing|what else|second(?:ly)?|third(?:ly)?|moving on|as for|apart from that|otherwise|while (?:you|i|we)|at the same time|after that|(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:morning|afternoon|evening))?(?= *$| is| i| we)|the (?:other|next|last|main|first|second|third) thing)(?![a-zß-ɏ])/;
+  /^(?:and |oh |right |okay |so |now )*(?:also|then (?:there|the)|next(?! week| month| year| season| time)|another thing|what else|second(?:ly)?|third(?:ly)?|moving|going (?:up|down|back|along|round|aft|forward|in|out)|climbing|(?:down )?below|up (?:top|forward|front)|on deck|outside|inside|at the (?:front|back|stern|bow)|as for|apart from that|otherwise|while (?:you|i|we)|at the same time|after that|(?:on )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: (?:morning|afternoon|evening))?(?= *$| is| i| we)|the (?:other|next|last|main|first|second|third) thing)(?![a-zß-ɏ])/;
 const besides =
   /(?<![a-zß-ɏ])(?:while (?:i'm|we're|you're|i am) (?:at it|there|about it|down there|up there)|another (?:thing|job|one)|as for|what else|also|as well)(?![a-zß-ɏ])/;
 const joins = /^(?:and|with|so|but|because|which|or|though|although|until|since)(?![a-zß-ɏ])/;
@@ -78,7 +84,7 @@ export const weights: Record<string, number> = {
   newParagraph: -2.25,
   newLine: -4,
   inList: 1.8,
-  pronoun: 2.25,
+  pronoun: 1.5,
   noThing: 1,
   shared: 1.5,
   otherSide: -3,
@@ -87,7 +93,7 @@ export const weights: Record<string, number> = {
   object: -0.2,
   unknown: -0.25,
   otherPlace: -1.55,
-  turns: -2,
+  turns: -3.5,
   joins: 0.3,
   newOne: -0.4,
   ahead: 0.6,
@@ -107,6 +113,7 @@ export const weights: Record<string, number> = {
   stopgap: 0.5,
   name: -1.25,
   besides: -0.5,
+  lengthJustTold: -2,
   another: -1,
   nextThing: -1,
 };
@@ -122,8 +129,9 @@ export function linkOf(topic: Topic, clause: TalkClause, next: readonly TalkClau
   };
   add('sameSentence', sameSentence);
   add('gap', sameItem ? Math.min(4, clause.sentence - last.sentence) : 1);
-  add('newParagraph', !sameItem && !clause.listed);
-  add('newLine', !sameItem && clause.listed);
+  const line = clause.listed && (clause.marked || !sense.pronoun);
+  add('newParagraph', !sameItem && !line);
+  add('newLine', !sameItem && line);
   add('inList', sameItem && clause.listed);
   const side = otherSide(words, topic.clauses);
   const shared = !side && sharesThing(sense.things, topic.things);
@@ -136,8 +144,19 @@ export function linkOf(topic: Topic, clause: TalkClause, next: readonly TalkClau
   add('parts', other && sense.parts);
   add('subject', other && !sense.parts && sense.subject);
   add('object', other && !sense.parts && !sense.subject);
-  add('otherPlace', other && clause.place !== null && topic.place !== null && clause.place !== topic.place);
+  add(
+    'otherPlace',
+    other && !sense.parts && clause.place !== null && topic.place !== null && clause.place !== topic.place,
+  );
   add('turns', turns.test(words));
+  add(
+    'lengthJustTold',
+    sameSentence &&
+      last.sense.minutes &&
+      !sense.minutes &&
+      (role === 'plain' || role === 'defect' || role === 'name') &&
+      !sense.pronoun,
+  );
   add('besides', besides.test(words));
   add('another', sameSentence && other && sense.subject && !sense.parts && role === 'defect' && topic.defect);
   add('nextThing', sameSentence && topic.minutes && other && !sense.parts && (role === 'plain' || role === 'name'));
