@@ -14,8 +14,8 @@ export const longestPage = 60_000;
  * things on hand, each with the words it came from. What is said to be well, or done, or is no work at all, proposes
  * nothing.
  *
- * Work begins where something is said to be wrong with a thing, or to be done to it, and goes on while the talk stays with
- * it: what is to be done about it, how long, what if not. A heading ('Foredeck.') gives its place to the work under it
+ * The page is parted into what it speaks of, a thing at a time, and each becomes one piece of work: what is wrong, what is
+ * to be done about it, how long, what if not; a fix that holds for now apart. A heading ('Foredeck.') gives its place to the work under it
  * that names none.
  *
  * @param page  as pasted or dictated, with or without stops. At most 60,000 characters
