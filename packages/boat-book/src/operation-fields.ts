@@ -186,6 +186,8 @@ export interface OperationFieldsByName {
   };
   readonly enterBallWeighing: Omit<BallWeighing, 'order'>;
   readonly removeBallWeighing: One;
+  /** a thing never stood where the table had it: its place put right, also in the weighing that showed it */
+  readonly putTableRight: { readonly weighing: Id; readonly carried: Id; readonly ahead_m: number };
   /** its blob is kept first: see `blobs-named.ts` */
   readonly keepPhoto: Omit<PhotoRecord, 'order'>;
   /** it is kept anew, under another id */

@@ -140,3 +140,24 @@ test('a file of this version that was kept before trailers had a place opens, wi
   const read = readBoatFile(new TextEncoder().encode(JSON.stringify(before)));
   expect(read).toMatchObject({ kind: 'book', notes: [], book: { trailers: {}, carried: {}, ballWeighings: {} } });
 });
+
+test('the table put right moves nothing: the weighing has the place so too, and undo brings both back', () => {
+  const book = begun();
+  const of = done(book.run('addTrailer', trailer));
+  const carried = done(book.run('addCarried', thing(of, { name: 'Hull', ahead_m: 0.2 })));
+  const stood = [{ carried, name: 'Hull', mass_kg: 400, ahead_m: 0.2, ball_kg: 20, give_kg: 10 }];
+  const said = { trailer: of, at: '2026-05-02T09:00:00Z', scale_kg: 24, arm_mm: 1000, beam_mm: 1000, note: '' };
+  const weighing = done(book.run('enterBallWeighing', { ...said, told_kg: 20, stood }));
+  const before = book.view();
+  // 400 kg by 0.04 m of 4 m: 4 kg
+  done(book.run('putTableRight', { weighing, carried, ahead_m: 0.24 }));
+  expect(book.view().carried[carried]?.ahead_m).toBe(0.24);
+  const [now, ...more] = Object.values(book.view().ballWeighings);
+  expect(more).toEqual([]);
+  expect(now).toMatchObject({ scale_kg: 24, stood: [{ ahead_m: 0.24 }] });
+  expect(now?.told_kg).toBeCloseTo(24, 9);
+  expect(book.run('putTableRight', { weighing, carried, ahead_m: 0.3 }).kind).toBe('refused');
+  book.undo();
+  expect(book.view().carried).toEqual(before.carried);
+  expect(Object.values(book.view().ballWeighings)[0]?.told_kg).toBe(20);
+});

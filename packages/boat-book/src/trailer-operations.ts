@@ -120,4 +120,26 @@ export const trailerOperations = {
       return null;
     },
   },
+  putTableRight: {
+    title: 'Put the table right',
+    does: 'Puts the place of a thing on the trailer right by what the scale said. It was not moved, so the weighing has it so too.',
+    undoes: true,
+    fields: z.strictObject({ weighing: id, carried: id, ahead_m: carriedSchema.shape.ahead_m }),
+    run({ weighing, carried, ahead_m }: OperationFields<'putTableRight'>, edit) {
+      const { order: _, ...said } = edit.need('ballWeighings', weighing, 'weighing');
+      const { ballAhead_m } = edit.need('trailers', said.trailer, 'trailer');
+      const stood = said.stood.find((each) => each.carried === carried);
+      if (stood === undefined) refuse('carried', 'it did not stand on the trailer then', 'a thing that did');
+      const gain_kg = (stood.mass_kg * (ahead_m - stood.ahead_m)) / ballAhead_m;
+      edit.set('carried', carried, { ahead_m });
+      edit.unfix('ballWeighings', weighing);
+      return edit.fix('ballWeighings', {
+        ...said,
+        told_kg: said.told_kg + gain_kg,
+        stood: said.stood.map((each) =>
+          each.carried === carried ? { ...each, ahead_m, ball_kg: each.ball_kg + gain_kg } : each,
+        ),
+      });
+    },
+  },
 } satisfies Partial<Operations>;

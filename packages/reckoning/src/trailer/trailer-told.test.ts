@@ -207,6 +207,14 @@ describe('the ball weighed', () => {
     const right = { ...carried, hull: { ...carried.hull, ahead_m: first.ahead_m } };
     const { load } = told(bookWith({}, right));
     expect(load.ball_kg.likely).toBeCloseTo(46, 6);
+    // the weighing has the hull so too, as `putTableRight` writes it: nothing was moved, and nothing is left to explain
+    const stood = ballWeighings.w.stood.map((each) =>
+      each.carried === 'hull' ? { ...each, ahead_m: first.ahead_m, ball_kg: each.ball_kg + 4 } : each,
+    );
+    const after = told(bookWith({}, right, { ballWeighings: { w: { ...ballWeighings.w, told_kg: 46, stood } } }));
+    expect(after.load.ball_kg.likely).toBeCloseTo(46, 6);
+    expect(after.load.weighed?.since).toEqual([]);
+    expect(after.putRight).toBeNull();
   });
 });
 

@@ -41,7 +41,12 @@ export interface TrailerTold {
   /** what the last weighing says of the table; none: it was never weighed */
   readonly weighed: readonly string[];
   /** where the hull would have to stand for the table to say what the scale did; null: nothing to put right */
-  readonly putRight: { readonly carried: Id; readonly ahead_m: number; readonly words: string } | null;
+  readonly putRight: {
+    readonly weighing: Id;
+    readonly carried: Id;
+    readonly ahead_m: number;
+    readonly words: string;
+  } | null;
   readonly cautions: readonly string[];
 }
 
@@ -284,16 +289,21 @@ function weighedSaid({ weighing, ball_kg, give_kg, unexplained_kg, tableGive_kg 
 /** The heaviest thing whose place is least known, put where the scale says it must stand. */
 function putRight(
   record: TrailerRecord,
-  { standings, correction_kg }: BallLoad,
-  { unexplained_kg }: Weighed,
+  { standings }: BallLoad,
+  { id, weighing, unexplained_kg }: Weighed,
 ): TrailerTold['putRight'] {
   const unsure = standings
-    .filter(({ carried, give_m }) => carried !== null && give_m > 0)
+    .filter(
+      ({ carried, give_m, ahead_m }) =>
+        give_m > 0 &&
+        weighing.stood.some((then) => then.carried !== null && then.carried === carried && then.ahead_m === ahead_m),
+    )
     .toSorted((a, b) => b.mass.likely_kg * b.give_m - a.mass.likely_kg * a.give_m)[0];
-  if (!unsure?.carried || Math.abs(unexplained_kg) < 0.05 || Math.abs(correction_kg) < 0.05) return null;
+  if (!unsure?.carried || Math.abs(unexplained_kg) < 0.05) return null;
   const shift_m = (unexplained_kg * record.ballAhead_m) / unsure.mass.likely_kg;
   const ahead_m = Number((unsure.ahead_m + shift_m).toFixed(3));
   return {
+    weighing: id,
     carried: unsure.carried,
     ahead_m,
     words: `It would say the same with ${unsure.name} ${placeAlong(ahead_m)} and not ${placeAlong(unsure.ahead_m)}: ${Math.abs(shift_m) <= unsure.give_m ? 'no farther off than its place is known' : `farther off than the ${metresSaid(unsure.give_m)} its place may be out`}.`,

@@ -31,7 +31,11 @@ export function WeighedPart({ book, id, told }: { readonly book: Book; readonly 
           <button
             type="button"
             onClick={() =>
-              void run('changeLoad', { things: [{ carried: putRight.carried, ahead_m: putRight.ahead_m }] })
+              void run('putTableRight', {
+                weighing: putRight.weighing,
+                carried: putRight.carried,
+                ahead_m: putRight.ahead_m,
+              })
             }
           >
             Put the table right
