@@ -42,12 +42,12 @@ export default function WeighingSheet({
     >
       {(faults) => (
         <>
-          <p>
+          <p className="trailer-how">
             <b>Take care.</b> {book.trailers[id]?.braked ? 'Handbrake on and wheels chocked' : 'Wheels chocked'}, legs
             wound down so that she cannot tip, nobody under her. Lower the coupling on to the plank slowly with the
             jockey wheel; keep feet from under it. A plank can kick out sideways.
           </p>
-          <p>
+          <p className="trailer-how">
             Laid as for the road, as the table has it. A plank with its near end on a block, its far end on the scale,
             both level; the coupling presses on it between them at the height it tows at. Weigh the plank alone first
             and take that off.
