@@ -16,8 +16,8 @@ export { dueAway, dueBesideOuting, dueCautionsOf, dueDay, dueParts, dueUsual, du
 export type { Beside } from './fit-to-go/beside.ts';
 export { fitInWords, leastWorkInWords, mendNotes, plannedOfInWords } from './fit-to-go/fit-in-words.ts';
 export { gearFindings } from './fit-to-go/gear-findings.ts';
-export { type LookedBeside, type OutingFit, outingFit } from './fit-to-go/outing-fit.ts';
 export { jobsOfOuting } from './fit-to-go/job-findings.ts';
+export { type LookedBeside, type OutingFit, outingFit } from './fit-to-go/outing-fit.ts';
 export { outingSets } from './fit-to-go/outing-sets.ts';
 export type { PlannerKnows } from './fit-to-go/planner-knows.ts';
 export { powerFindings } from './fit-to-go/power-findings.ts';
@@ -143,7 +143,7 @@ export {
   type WorkingRow,
 } from './told-line.ts';
 export { stoodNow } from './trailer/ball-load.ts';
-export { bandAbout, type LoadChange, massOfCarried, type Standing } from './trailer/standing.ts';
+export { type LoadChange, massOfCarried, type Standing } from './trailer/standing.ts';
 export type { TrailerFinding } from './trailer/trailer-finding.ts';
 export { trailerJob } from './trailer/trailer-jobs.ts';
 export { trailersLooked } from './trailer/trailer-looked.ts';
@@ -153,7 +153,7 @@ export {
   type TrailerTold,
   trailerTold,
 } from './trailer/trailer-told.ts';
-export { kgFigure, kgSaid, metresSaid, placeAlong } from './trailer/trailer-words.ts';
+export { kgFigure, kgSaid, placeAlong } from './trailer/trailer-words.ts';
 export { type TunedMinutes, tunedInWords, tunerOf } from './tuned-minutes.ts';
 export { effortInWords, verdictInWords } from './verdict-in-words.ts';
 export { waitCourseInWords } from './wait-told.ts';

@@ -1,4 +1,4 @@
-export { type Balance, type Band, balanceOf, ballByScale_kg, type Carried, type Mend, mendsOf } from './balance.ts';
+export { type Balance, type Band, balanceOf, ballByScale_kg, type Carried, mendsOf } from './balance.ts';
 export { balanceQuestions } from './balance-questions.ts';
 export { type Lashing, restraint, shareAsked, type WayHeld } from './lashing.ts';
 export { lashingQuestions } from './lashing-questions.ts';
