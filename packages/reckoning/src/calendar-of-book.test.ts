@@ -1,6 +1,6 @@
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
-import type { Book, KeptPlan } from '#boat-book';
+import type { Book, DueRecord, KeptPlan } from '#boat-book';
 import { calendarFile } from '#calendar';
 import { addDays, instantAt } from '#units';
 import { calendarEvents } from './calendar-of-book.ts';
@@ -52,6 +52,24 @@ const book = smallBook({
       waits: [{ step: 'off', wait: 'dry', start: 75, finish: 315, tooCold: true }],
     }),
   },
+});
+
+const due = (title: string, parts: Partial<DueRecord>): DueRecord => ({
+  title,
+  zone: null,
+  fitting: null,
+  consequence: 'danger',
+  printed: null,
+  every: null,
+  season: null,
+  uses: [],
+  condition: null,
+  usual: null,
+  recipe: null,
+  source: '',
+  lastDone: null,
+  note: '',
+  ...parts,
 });
 
 const octets = (text: string) => new TextEncoder().encode(text).length;
@@ -122,6 +140,40 @@ describe('calendarEvents', () => {
     expect(both.find(({ title }) => title.includes('Take it off'))?.from).toBe(Date.parse('2026-05-02T08:30:00Z'));
   });
 
+  it('has what falls due as a whole day with its band, its reminder in time, and nothing of what has no day', () => {
+    const dues = {
+      flares: due('Hand flares', { printed: '2026-09-30', source: 'the date printed on them' }),
+      bearings: due('Grease the bearings', { every: { count: 12, unit: 'months' }, lastDone: '2025-05-10' }),
+      seals: due('Window seals', { every: { count: 8, unit: 'years' } }),
+      past: due('Gas hose', { printed: '2026-03-01' }),
+    };
+    const events = calendarEvents({ ...book, dues }, now).filter(({ title }) => title.startsWith('Due: '));
+    // 14 days to find the hours of a job are all that is asked where nothing has to be got
+    expect(events).toMatchObject([
+      {
+        title: 'Due: Grease the bearings',
+        when: { kind: 'days', first: '2026-05-10', last: '2026-05-10' },
+        free: true,
+      },
+      {
+        title: 'Due: Hand flares',
+        when: { kind: 'days', first: '2026-09-30', last: '2026-09-30' },
+        words: 'By: the date printed on them.',
+        reminder_min: 14 * 24 * 60,
+      },
+    ]);
+    expect(events[0]).not.toHaveProperty('reminder_min');
+  });
+
+  it('moves a due that was done to its next day, and doubles nothing', () => {
+    const bearings = due('Grease the bearings', { every: { count: 12, unit: 'months' }, lastDone: '2025-06-10' });
+    const before = written({ ...book, dues: { bearings } }, now - 60_000);
+    const after = written({ ...book, dues: { bearings: { ...bearings, lastDone: '2026-05-01' } } });
+    const there = takenIn([before, after, after]).filter(({ title }) => title === 'Due: Grease the bearings');
+    expect(there).toHaveLength(1);
+    expect(new Date(there[0]!.from).getFullYear()).toBe(2027);
+  });
+
   it('writes a year of plans that an independent reader takes, every line within 75 octets', () => {
     const long = 'Püttings und Wantenspanner – «très longue» explication, çà et là, 塗料と船底, при +5 °C, ⛵ '.repeat(
       6,
@@ -139,6 +191,12 @@ describe('calendarEvents', () => {
       ...book,
       steps,
       jobDays: Object.fromEntries(weeks.map((date, week) => [`d${week}`, day(date)])),
+      outings: Object.fromEntries(
+        weeks.map((date, week) => [`o${week}`, { ...book.outings.out!, title: `${long} ${week}`, date, place: long }]),
+      ),
+      dues: Object.fromEntries(
+        weeks.map((date, week) => [`u${week}`, due(`${long} ${week}`, { printed: date, source: long })]),
+      ),
       plans: {
         all: keptPlan(1, '2026-05-02T08:00:00Z', {
           steps: weeks.flatMap((_, week) =>
@@ -159,10 +217,13 @@ describe('calendarEvents', () => {
     const text = written(year);
     for (const line of text.split('\r\n')) expect(octets(line)).toBeLessThanOrEqual(75);
     const read = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((each) => new ICAL.Event(each));
-    expect(read).toHaveLength(52 * 8 + 1);
+    expect(read).toHaveLength(52 * 10);
     expect(new Set(read.map(({ uid }) => uid)).size).toBe(read.length);
     const last = read.find(({ summary }) => summary.endsWith('51.5'))!;
     expect(last.description).toBe(`${long}\n${long}`);
+    const dueThen = read.find(({ summary }) => summary === `Due: ${long} 51`)!;
+    expect(dueThen.description).toBe(`By: ${long}.`);
+    expect(dueThen.startDate.toString()).toBe('2027-04-24');
     expect(last.startDate.toJSDate().toISOString()).toBe('2027-04-24T13:00:00.000Z');
   });
 });

@@ -1,10 +1,13 @@
 import type { Book, Id, Job, KeptPlan, Step } from '#boat-book';
 import type { CalendarEvent } from '#calendar';
-import { addDays, type Day, instantAt } from '#units';
+import { addDays, type Day, daysBetween, instantAt, localAt } from '#units';
+import { duesOfBook } from './due-of-book.ts';
 import { inOrderKnown } from './in-order-known.ts';
+import { dayInWords } from './when-in-words.ts';
 
 /**
- * What of the book goes into a calendar: job days, the steps and waits of the plan in force, and the outings.
+ * What of the book goes into a calendar: job days, the steps and waits of the plan in force, the outings, and what
+ * falls due.
  *
  * Each thing has one uid for good, so that a calendar that takes the file in again changes what it has. A step or a wait that an
  * earlier plan had and the plan in force does not is written as called off, where its time is not past.
@@ -20,9 +23,13 @@ export function calendarEvents(book: Book, now: number): readonly CalendarEvent[
   for (const earlier of plans.slice(0, -1))
     for (const event of planEvents(book, earlier))
       if (!there.has(event.uid)) calledOff.set(event.uid, { ...event, off: true });
-  return [...jobDayEvents(book), ...planned, ...calledOff.values(), ...outingEvents(book)].filter(
-    ({ when }) => (when.kind === 'span' ? when.end : endOfDay(when.last)) >= now,
-  );
+  return [
+    ...jobDayEvents(book),
+    ...planned,
+    ...calledOff.values(),
+    ...outingEvents(book),
+    ...dueEvents(book, now),
+  ].filter(({ when }) => (when.kind === 'span' ? when.end : endOfDay(when.last)) >= now);
 }
 
 /** The end of a day wherever on earth the calendar is read. */
@@ -58,6 +65,33 @@ const outingEvents = (book: Book): CalendarEvent[] =>
     ...(outing.place ? { place: outing.place } : {}),
     words: `Leaves at ${outing.from}.`,
   }));
+
+/**
+ * What falls due, on its likely day, with the reminder in time for its job. Done or measured, it moves: its uid is the same.
+ */
+function dueEvents(book: Book, now: number): CalendarEvent[] {
+  const today = localAt(now, Object.values(book.places)[0]?.timeZone ?? 'UTC').day;
+  return duesOfBook(book, today).flatMap(({ id, due, falls: { day }, lead_d, job }): CalendarEvent[] => {
+    if (day === null) return [];
+    const words = [
+      ...(day.low === day.high ? [] : [`It may fall between ${dated(day.low)} and ${dated(day.high)}.`]),
+      ...(job === null ? [] : ['Its job is in the book.']),
+      ...(due.source === '' ? [] : [`By: ${due.source}.`]),
+    ];
+    return [
+      {
+        uid: uidOf(book, 'due', id),
+        title: `Due: ${due.title}`,
+        when: { kind: 'days', first: day.likely as Day, last: day.likely as Day },
+        ...(words.length > 0 ? { words: words.join('\n') } : {}),
+        free: true,
+        ...(job === null && daysBetween(today, day.likely) > lead_d ? { reminder_min: lead_d * 1440 } : {}),
+      },
+    ];
+  });
+}
+
+const dated = (day: string) => `${dayInWords(day)} ${day.slice(0, 4)}`;
 
 function planEvents(book: Book, { startsAt, plan }: Pick<KeptPlan, 'startsAt' | 'plan'>): CalendarEvent[] {
   const zero = Date.parse(startsAt);

@@ -1,4 +1,4 @@
-/** Job days, steps, waits and outings as a file for the device's own calendar. */
+/** Job days, steps, waits, outings and what falls due as a file for the device's own calendar. */
 import { useState } from 'react';
 import type { Book } from '#boat-book';
 import { fileNameOf, giveFile } from '../../parts/give-file.ts';
@@ -11,7 +11,7 @@ export function GiveCalendar({ book }: { readonly book: Book }) {
     const { writtenCalendar } = await import('./written-calendar.ts');
     const { text, type, events } = writtenCalendar(book, Date.now());
     if (events === 0) {
-      setTold('Nothing is ahead: no job day, no plan and no outing.');
+      setTold('Nothing is ahead: no job day, no plan, no outing, and nothing falls due.');
       return;
     }
     giveFile(text, `${fileNameOf(book.boat.name)}.ics`, type);
@@ -21,8 +21,8 @@ export function GiveCalendar({ book }: { readonly book: Book }) {
     <section aria-labelledby="give-calendar">
       <h2 id="give-calendar">For your calendar</h2>
       <p>
-        Job days, the plan’s steps, when each wait is over, and outings. Take it in again after a replan: what moved is
-        moved, nothing is doubled.
+        Job days, the plan’s steps, when each wait is over, outings, and what falls due. Take it in again after a
+        replan: what moved is moved, nothing is doubled.
       </p>
       <button type="button" onClick={() => void give()}>
         Save the calendar file
