@@ -152,6 +152,32 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     },
   ],
   ['the boat', '#/boat'],
+  [
+    'the picture on a page of its own',
+    '#/boat/picture',
+    async (page) => {
+      await page.locator('.picture-list').waitFor();
+    },
+  ],
+  [
+    'where the picture was touched',
+    '#/boat',
+    async (page) => {
+      const hull = page.locator('[data-picture] path[data-part="hull"]');
+      await hull.scrollIntoViewIfNeeded();
+      const box = (await hull.boundingBox())!;
+      await page.mouse.click(box.x + 0.88 * box.width, box.y - 24);
+      await open('Put a fitting here')(page);
+    },
+  ],
+  [
+    'what a term means',
+    '#/boat',
+    async (page) => {
+      await open('set-ups')(page);
+    },
+  ],
+  ['one’s own boat', '#/boat', open(/own boat/)],
   ['a set-up', '#/boat', open(/^Change the set-up/)],
   [
     'a battery',

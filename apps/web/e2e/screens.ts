@@ -230,15 +230,35 @@ const shots: readonly Shot[] = [
     name: 'boat-mast-other',
     at: '#/boat',
     after: async (page) => {
-      for (const [group, state] of [
-        ['Mast', 'up'],
-        ['Board', 'lowered'],
-      ] as const)
-        await page
-          .getByRole('group', { name: group, exact: true })
-          .getByRole('radio', { name: state, exact: true })
-          .click({ force: true });
-      await page.waitForTimeout(300);
+      await page.getByRole('button', { name: /^Drawn with mast/ }).click();
+      await page.getByRole('button', { name: /^Drawn with board/ }).click();
+      await page.getByText('What is shown on her').click();
+      for (const layer of ['load paths', 'circuits', 'dues'])
+        await page.getByRole('checkbox', { name: layer, exact: true }).check();
+    },
+  },
+  {
+    name: 'boat-above',
+    at: '#/boat',
+    after: async (page) => {
+      await page.locator('.picture-views').getByText('Above').click();
+      await page.getByLabel(/from above/).waitFor();
+    },
+  },
+  {
+    name: 'boat-near',
+    at: '#/boat',
+    after: async (page) => {
+      for (let i = 0; i < 3; i++) await page.getByRole('button', { name: 'Look nearer' }).click();
+    },
+  },
+  { name: 'boat-picture', at: '#/boat/picture' },
+  {
+    name: 'term',
+    at: '#/boat',
+    after: async (page) => {
+      await page.getByRole('button', { name: 'set-ups', exact: true }).click();
+      await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },
   {

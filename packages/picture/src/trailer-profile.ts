@@ -11,6 +11,8 @@ export interface TrailerSizes {
   readonly axles: 1 | 2;
   /** over all */
   readonly wheel_m: number;
+  /** the lowest of her that is fixed, over the road */
+  readonly keelUp_m: number;
 }
 
 export interface OnTrailer {
@@ -39,11 +41,19 @@ export function onTrailer(
 ): OnTrailer {
   const { sizes: boat, bottom, sheer, transomFoot } = form;
   const { length_m: length } = boat;
+  // what is fixed under her stands clear of the road
+  const under = Math.max(boat.draft_m, form.body_m);
+  const clear = Math.max(
+    form.body_m + 0.6,
+    under + 0.24,
+    boat.rudder === 'under the hull' ? rudderDepth(form) + 0.15 : 0,
+  );
   const usual: TrailerSizes = {
     couplingAhead_m: Math.round((0.16 * length + 0.45) * 100) / 100,
     axleFromBow_m: Math.round(0.61 * length * 100) / 100,
     axles: length > 7 ? 2 : 1,
     wheel_m: length > 5 ? 0.58 : 0.54,
+    keelUp_m: Math.round((clear - under) * 100) / 100,
   };
   const names = Object.keys(usual) as (keyof TrailerSizes)[];
   const guessed = names.filter((name) => known[name] === undefined);
@@ -51,13 +61,7 @@ export function onTrailer(
     ...usual,
     ...Object.fromEntries(names.filter((name) => known[name] !== undefined).map((name) => [name, known[name]])),
   };
-  // what is fixed under her stands clear of the road
-  const under = Math.max(boat.draft_m, form.body_m);
-  const ground = -Math.max(
-    form.body_m + 0.6,
-    under + 0.24,
-    boat.rudder === 'under the hull' ? rudderDepth(form) + 0.15 : 0,
-  );
+  const ground = -under - sizes.keelUp_m;
   const frame = Math.min(ground + 0.46, -form.body_m - 0.12);
   const radius = sizes.wheel_m / 2;
   const axle = at(sizes.axleFromBow_m, ground + radius);

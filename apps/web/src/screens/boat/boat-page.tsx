@@ -48,7 +48,12 @@ export function BoatPage() {
         {boat.length_m} m{boat.keeper && `, kept by ${boat.keeper}`}
       </p>
       <div className="boat-sides">
-        <BoatPicture book={book} today={today} />
+        <div>
+          <BoatPicture book={book} today={today} />
+          <a className="button words no-print" href={address('boat', 'picture')}>
+            The picture on a page of its own, to print
+          </a>
+        </div>
         <div className="boat-side">
           <section aria-labelledby="boat-stands">
             <h2 id="boat-stands">How she stands</h2>

@@ -13,6 +13,7 @@ const LoadsScreen = onDemand(() => import('./loads/loads-screen.tsx'));
 const BeddingPage = onDemand(() => import('./bedding/bedding-page.tsx'));
 const TrailerPage = onDemand(() => import('./trailer/trailer-page.tsx'));
 const LogScreen = onDemand(() => import('./log/log-screen.tsx'));
+const PicturePage = onDemand(() => import('./picture/picture-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
@@ -33,6 +34,12 @@ export default function BoatScreen() {
         ) : (
           <BatteryPage key={id} id={id} />
         )}
+      </Suspense>
+    );
+  if (page === 'picture')
+    return (
+      <Suspense fallback={null}>
+        <PicturePage />
       </Suspense>
     );
   if (page === 'circuits')

@@ -8,6 +8,7 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, useRoute } from '../../shell/route.ts';
 import { type PlanInHand, usePlan } from '../days/planner.ts';
 import './go.css';
+import { Term } from '../../parts/terms/term.tsx';
 import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
 
@@ -70,8 +71,8 @@ function Outings() {
       <NewOuting book={book} today={today} />
       {ahead.length === 0 && (
         <p>
-          No outing is ahead. Put in the next sail with its date: the jobs it needs then have a day they must be done
-          by.
+          No <Term of="outing" /> is ahead. Put in the next sail with its date: the jobs it needs then have a day they
+          must be done by.
         </p>
       )}
       {ahead.some(([id, outing]) => jobsOfOuting(book, id, outing).length > 0) ? (

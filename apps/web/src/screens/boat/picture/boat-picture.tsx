@@ -1,5 +1,5 @@
 /** The boat's picture: seen from three sides, standing as she does or otherwise, with what is chosen shown on her. */
-import { type ReactNode, Suspense, useRef, useState } from 'react';
+import { type ReactNode, Suspense, useMemo, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import type { PlaceOnBoat, Stance, View } from '#picture';
 import { sizesOfBoat } from '#reckoning';
@@ -25,6 +25,9 @@ const views: readonly { readonly value: View; readonly name: string }[] = [
   { value: 'trailer', name: 'Trailer' },
 ];
 
+/** A cover hides what the picture is for: she is drawn without until it is asked for. */
+const uncovered: Partial<Stance> = { coverOn: false };
+
 /** What is being moved about on her. */
 export interface Moving {
   readonly kind: 'fitting' | 'zone';
@@ -34,16 +37,17 @@ export interface Moving {
 export function BoatPicture({
   book,
   today,
-  tall = false,
+  page = false,
 }: {
   readonly book: Book;
   readonly today: string;
-  readonly tall?: boolean;
+  /** it has a page of its own, to be printed with its list */
+  readonly page?: boolean;
 }) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const [view, setView] = useState<View>('profile');
-  const [drawn, setDrawn] = useState<Partial<Stance>>({});
+  const [drawn, setDrawn] = useState<Partial<Stance>>(uncovered);
   const [shown, setShown] = useState<ReadonlySet<Layer>>(
     () => new Set<Layer>(['jobs', 'jury rigs', 'fittings', 'zones']),
   );
@@ -52,11 +56,15 @@ export function BoatPicture({
   const [placing, setPlacing] = useState(false);
   const [listed, setListed] = useState(false);
   const { run, refusal } = useRun();
-  const { sizes } = sizesOfBoat(book.boat);
+  const { sizes } = useMemo(() => sizesOfBoat(book.boat), [book.boat]);
   const stands = stanceOf(book);
   const stance: Stance = { ...stands, ...drawn };
-  const { pins, nowhere } = pinsOnHer(book, today, shown);
-  const runs = runsOnHer(book, today, shown, { sizes, view, stance });
+  const { mastUp, board, coverOn } = stance;
+  const { pins, nowhere } = useMemo(() => pinsOnHer(book, today, shown), [book, today, shown]);
+  const runs = useMemo(
+    () => runsOnHer(book, today, shown, { sizes, view, stance: { mastUp, board, coverOn } }),
+    [book, today, shown, sizes, view, mastUp, board, coverOn],
+  );
   const fixed = sizes.keel === 'bilge keels' || sizes.keel === 'fixed keel';
   const named = sizes.keel === 'lifting keel' ? 'Keel' : 'Board';
   const before = moving === null ? null : spotOf(book, moving);
@@ -115,7 +123,7 @@ export function BoatPicture({
             stance={stance}
             trailer={Object.values(book.trailers)[0]}
             width={width}
-            tall={tall}
+            tall={page}
             pins={pins}
             runs={runs}
             touched={moving === null ? touched : null}
@@ -166,14 +174,22 @@ export function BoatPicture({
           small ring: a fitting. Touch the boat to put a fitting where it is.
         </p>
       </details>
-      <details className="picture-more no-print" onToggle={(event) => setListed(event.currentTarget.open)}>
-        <summary>The same as a list, and placing things</summary>
-        {listed && (
+      {page ? (
+        <div className="picture-page-list">
           <Suspense fallback={null}>
             <ThingsOnHer book={book} pins={pins} runs={runs} nowhere={nowhere} onMove={begin} />
           </Suspense>
-        )}
-      </details>
+        </div>
+      ) : (
+        <details className="picture-more no-print" onToggle={(event) => setListed(event.currentTarget.open)}>
+          <summary>The same as a list, and placing things</summary>
+          {listed && (
+            <Suspense fallback={null}>
+              <ThingsOnHer book={book} pins={pins} runs={runs} nowhere={nowhere} onMove={begin} />
+            </Suspense>
+          )}
+        </details>
+      )}
       <figcaption className="soft small">{caption(view, book)}</figcaption>
       <Suspense fallback={null}>
         {placing && touched !== null && (
@@ -201,12 +217,8 @@ function Turn({ said, onTurn }: { readonly said: string; readonly onTurn: () => 
 }
 
 function otherwise(book: Book, stance: Stance): boolean {
-  const { mastUp, board, coverOn } = standingOf(book);
-  return (
-    (mastUp !== null && mastUp !== stance.mastUp) ||
-    (board !== null && board !== stance.board) ||
-    (coverOn !== null && coverOn !== stance.coverOn)
-  );
+  const { mastUp, board } = standingOf(book);
+  return (mastUp !== null && mastUp !== stance.mastUp) || (board !== null && board !== stance.board);
 }
 
 function caption(view: View, { boat, trailers }: Book): string {
