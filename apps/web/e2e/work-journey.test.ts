@@ -179,7 +179,7 @@ describe('on a laptop, by keyboard alone', () => {
     await tabTo(page, /Work/);
   });
 
-  it('finds every zone in the picture by name, and opens one', async () => {
+  it('finds every zone in the picture by name, and opens what is to be done there', async () => {
     const page = await opened(laptop, '#/boat');
     const zones = await page.locator('section[aria-labelledby="boat-zones"] .line-title').allTextContents();
     expect(zones.length).toBeGreaterThan(8);
@@ -195,7 +195,7 @@ describe('on a laptop, by keyboard alone', () => {
       ).toBe(1);
     await tabTo(page, /^Cockpit:/);
     await page.keyboard.press('Enter');
-    await page.getByRole('heading', { level: 1, name: 'Cockpit' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Varnish the coamings' }).waitFor();
   });
 
   it('the picture follows how she stands', async () => {

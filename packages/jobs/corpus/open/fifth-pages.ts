@@ -8,7 +8,7 @@ export const fifthPages: readonly MarkedPage[] = [
 
 1. Anchor warp. Chafed at the chain splice for about 20 cm. Cut back and resplice. 45 min.
 2. Bow eye. Sound, bolts tight.
-3. Forehatch. The perspex is crazed all over. You can still see out. It may go another year but the seal will not: it has set hard and lets in spray. New seal 12 x 8 mm, 2.4 m of it, one hour, dry.
+3. Forehatch. The glazing is crazed all over. You can still see out. It may go another year but the seal will not: it has set hard and lets in spray. New seal 12 x 8 mm, 2.4 m of it, one hour, dry.
 4. Port shroud. Swage looks clean. Starboard shroud the same.
 5. Spreaders. Could not get up there.
 6. Main halyard. The eye has nearly chafed through. Cut off 300 mm and make a new eye. 20 min. Do not hoist the sail on it.
