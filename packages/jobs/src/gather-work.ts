@@ -20,7 +20,7 @@ export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[
 }
 
 /** The page without its readings, stores and headings. */
-export function talkOf(
+function talkOf(
   clauses: readonly Clause[],
   lexicon: Lexicon,
 ): { readonly talk: readonly TalkClause[]; readonly found: readonly Found[] } {

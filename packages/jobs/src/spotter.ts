@@ -1,7 +1,7 @@
 /** Finding the words of a long list in talk: only what begins with a letter that stands there is tried and made. */
 import { alternativesOf, atomEnd } from './pattern-parts.ts';
 
-export interface Spotter {
+interface Spotter {
   /** every place of a listed word or phrase, one after another, in lower-case talk */
   readonly all: (talk: string) => RegExpExecArray[];
   /** the first place from `from` on; null: none */

@@ -49,7 +49,7 @@ export const beforeIf = (words: string): string =>
 export const isHearsay = (words: string): boolean => perhaps.test(words) || isAdvice(words);
 
 /** What others say, think or will do. */
-export const isAdvice = (words: string): boolean => others.test(words) || someone.test(words);
+const isAdvice = (words: string): boolean => others.test(words) || someone.test(words);
 
 /** 'he says it needs a bush': advice, and not what another will do himself. */
 export const isAdvised = (words: string): boolean =>

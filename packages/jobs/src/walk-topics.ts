@@ -6,7 +6,7 @@ import { otherSide, sharesThing } from './walk-same-thing.ts';
 import { type Heading, isNameAlone, type TellingClause } from './work-in-hand.ts';
 
 /** What a clause does for the work it belongs to. */
-export type Role =
+type Role =
   | 'stopgap'
   | 'defect'
   | 'remedy'
@@ -77,7 +77,7 @@ const guesses =
 const refersBack = /(?<![a-zß-ɏ])(?:it|them)(?![a-zß-ɏ])/;
 
 /** Weights of what speaks for and against a clause being more of the same topic. */
-export const weights: Record<string, number> = {
+const weights: Record<string, number> = {
   start: 1,
   sameSentence: 1.7,
   gap: -0.1,
@@ -118,7 +118,7 @@ export const weights: Record<string, number> = {
   nextThing: -1,
 };
 
-export function linkOf(topic: Topic, clause: TalkClause, next: readonly TalkClause[]): number {
+function linkOf(topic: Topic, clause: TalkClause, next: readonly TalkClause[]): number {
   const { sense, words, role } = clause;
   const last = topic.clauses.at(-1)!;
   const sameItem = last.item === clause.item;
