@@ -8,7 +8,6 @@ export interface TrailerDrawn {
     readonly axleFromBow_m: number;
     readonly axles: 1 | 2;
     readonly wheel_m: number | undefined;
-    readonly keelUp_m: number | undefined;
   };
   /** sizes that are not in the book */
   readonly guessed: readonly string[];
@@ -17,7 +16,7 @@ export interface TrailerDrawn {
 /** How a trailer lies under her stem. Where she stands on it is not measured: the axle as usual, the stem short of the ball. */
 export function trailerDrawn(
   boat: Boat,
-  { ballAhead_m, stemAhead_m, axles, wheel_m, keelUp_m }: TrailerRecord,
+  { ballAhead_m, stemAhead_m, axles, wheel_m }: TrailerRecord,
 ): TrailerDrawn {
   const axleFromBow_m = stemAhead_m ?? Math.min(ballAhead_m - 0.5, 0.61 * boat.length_m);
   return {
