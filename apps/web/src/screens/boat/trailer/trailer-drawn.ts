@@ -14,19 +14,10 @@ export interface TrailerDrawn {
 }
 
 /** How a trailer lies under her stem. Where she stands on it is not measured: the axle as usual, the stem short of the ball. */
-export function trailerDrawn(
-  boat: Boat,
-  { ballAhead_m, stemAhead_m, axles, wheel_m }: TrailerRecord,
-): TrailerDrawn {
+export function trailerDrawn(boat: Boat, { ballAhead_m, stemAhead_m, axles, wheel_m }: TrailerRecord): TrailerDrawn {
   const axleFromBow_m = stemAhead_m ?? Math.min(ballAhead_m - 0.5, 0.61 * boat.length_m);
   return {
-    sizes: {
-      couplingAhead_m: ballAhead_m - axleFromBow_m,
-      axleFromBow_m,
-      axles,
-      wheel_m: wheel_m ?? undefined,
-      keelUp_m: keelUp_m ?? undefined,
-    },
+    sizes: { couplingAhead_m: ballAhead_m - axleFromBow_m, axleFromBow_m, axles, wheel_m: wheel_m ?? undefined },
     guessed: [...(stemAhead_m === null ? ['where she stands on it'] : []), ...(wheel_m === null ? ['the wheels'] : [])],
   };
 }
