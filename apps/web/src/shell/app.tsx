@@ -18,6 +18,9 @@ const NewVersion = onDemand(() => import('./new-version.tsx'));
 const TwoAnswers = onDemand(() => import('./two-answers.tsx'));
 const TimersOver = onDemand(() => import('../timers/timers-over.tsx'));
 
+/** So long after the book is there, what is not needed to use it is looked to. [ms] */
+const settled_ms = 1000;
+
 export function App() {
   const { book, first, state, because, undo, redo, troubles, readOnly, questions } = useBook();
   const route = useRoute();
@@ -38,7 +41,9 @@ export function App() {
   const [quiet, setQuiet] = useState(false);
   const opening = state === 'opening';
   useEffect(() => {
-    if (!opening) whenQuiet(() => setQuiet(true));
+    if (opening) return;
+    const timer = setTimeout(() => whenQuiet(() => setQuiet(true)), settled_ms);
+    return () => clearTimeout(timer);
   }, [opening]);
 
   const arrived = useRef(here);
