@@ -359,6 +359,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
   ['what a forecast sends', '#/days/weather', open('What turning it on sends')],
   ['go', '#/go'],
   ['an outing', '#/go', open(/^Change:/)],
+  ['fit to go in print', '#/go/sheet/outer-bar', async (page) => page.locator('.fit-print-part').first().waitFor()],
   ['a morning list', '#/go/morning/outer-bar/rig'],
   [
     'a line that is not right',

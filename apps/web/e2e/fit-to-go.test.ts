@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { addDays, localAt } from '#units';
 import { laptop, launchBrowser, phone } from './browser.ts';
 import { bookOf, jobOf, openBook, stepOf } from './one-job-book.ts';
-import { seriousFaults } from './page-checks.ts';
+import { pagesOf, seriousFaults } from './page-checks.ts';
 
 const pictures = 'screenshots/go';
 const today = localAt(Date.now(), 'Europe/London').day;
@@ -83,6 +83,17 @@ describe('the evening before', () => {
     await page.screenshot({ path: `${pictures}/conditions-390.png`, fullPage: true });
     await page.setViewportSize(laptop);
     await page.screenshot({ path: `${pictures}/conditions-1280.png`, fullPage: true });
+    await page.getByRole('link', { name: 'Sheet to print: Out and back' }).click();
+    await page.locator('[data-looking="false"] .fit-print').waitFor();
+    await page.locator('.fit-print').getByText('Tape on the hatch').waitFor();
+    for (const format of ['A4', 'Letter'] as const)
+      expect(pagesOf(await page.pdf({ format, preferCSSPageSize: false })), format).toBe(1);
+    await page.emulateMedia({ media: 'print' });
+    const least_pt = await page.locator('.fit-print').evaluate((sheet) => {
+      const sizes = [...sheet.querySelectorAll('*')].map((element) => getComputedStyle(element).fontSize);
+      return Math.min(...sizes.map((size) => Number.parseFloat(size) * 0.75));
+    });
+    expect(least_pt).toBeGreaterThanOrEqual(8.99);
     await context.close();
   });
 });

@@ -549,6 +549,11 @@ const shots: readonly Shot[] = [
   },
   { name: 'go', at: '#/go' },
   {
+    name: 'go-sheet',
+    at: '#/go/sheet/outer-bar',
+    after: async (page) => page.locator('[data-looking="false"]').waitFor({ timeout: 60_000 }),
+  },
+  {
     name: 'go-answer',
     at: '#/go',
     after: async (page) => {

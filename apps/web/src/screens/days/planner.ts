@@ -218,9 +218,23 @@ function saysTheSame(kept: KeptPlan, made: Pick<KeptPlan, 'startsAt' | 'plan'>):
   );
 }
 
-/** The plan of a book; made when a screen that shows it is opened, and again when what it hangs on changes. */
-export function usePlan(book: Book, spend_ms = longest_ms): PlanInHand {
-  useEffect(() => planBook(book, { afresh: Date.now() - askedAt > stale_ms, spend_ms }), [book, spend_ms]);
+/**
+ * The plan of a book; made when a screen that shows it is opened, and again when what it hangs on changes.
+ *
+ * @param book  null: none is asked for
+ * @param after_ms  asked only then, where something else is to be seen first. [ms]
+ */
+export function usePlan(book: Book | null, spend_ms = longest_ms, after_ms = 0): PlanInHand {
+  useEffect(() => {
+    if (book === null) return;
+    const begin = () => planBook(book, { afresh: Date.now() - askedAt > stale_ms, spend_ms });
+    if (after_ms === 0) {
+      begin();
+      return;
+    }
+    const timer = setTimeout(begin, after_ms);
+    return () => clearTimeout(timer);
+  }, [book, spend_ms, after_ms]);
   return useSyncExternalStore(
     (listener) => {
       listeners.add(listener);

@@ -1,21 +1,21 @@
 /** The outings, and what stands between the boat and each of them. */
-import { type ReactNode, Suspense, useState } from 'react';
-import type { Book, Id, Outing } from '#boat-book';
-import { jobsOfOuting } from '#reckoning';
+import { Suspense, useState } from 'react';
+import type { Id } from '#boat-book';
 import { onDemand } from '../../parts/on-demand.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, useRoute } from '../../shell/route.ts';
-import { type PlanInHand, usePlan } from '../days/planner.ts';
 import './go.css';
 import { Term } from '../../parts/terms/term.tsx';
 import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
+import { usePlanOfOutings } from './use-plan-of-outings.ts';
 
 const DuesPage = onDemand(() => import('./dues/dues-page.tsx'));
 const DuePage = onDemand(() => import('./dues/due-page.tsx'));
 const SeasonPage = onDemand(() => import('./dues/season-page.tsx'));
 const MorningPage = onDemand(() => import('./morning/morning-page.tsx'));
+const FitSheet = onDemand(() => import('./fit-sheet.tsx'));
 const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
 export default function GoScreen() {
@@ -39,6 +39,12 @@ export default function GoScreen() {
         <MorningPage key={id} id={id} rest={rest.slice(2)} />
       </Suspense>
     );
+  if (page === 'sheet' && id !== undefined)
+    return (
+      <Suspense fallback={<p className="soft">Opening.</p>}>
+        <FitSheet key={id} id={id} />
+      </Suspense>
+    );
   return <Outings />;
 }
 
@@ -49,17 +55,7 @@ function Outings() {
   const outings = Object.entries(book.outings).sort(([, a], [, b]) => a.date.localeCompare(b.date));
   const ahead = outings.filter(([, outing]) => outing.date >= today);
   const past = outings.filter(([, outing]) => outing.date < today).reverse();
-  const section = (id: Id, outing: Outing, plan: PlanInHand | null) => (
-    <OutingSection
-      key={id}
-      book={book}
-      today={today}
-      id={id}
-      outing={outing}
-      plan={plan}
-      onChange={() => setOpen(id)}
-    />
-  );
+  const plan = usePlanOfOutings(book, ahead);
   return (
     <div className="go">
       <h1>Go</h1>
@@ -75,11 +71,17 @@ function Outings() {
           must be done by.
         </p>
       )}
-      {ahead.some(([id, outing]) => jobsOfOuting(book, id, outing).length > 0) ? (
-        <Planned book={book} of={(plan) => ahead.map(([id, outing]) => section(id, outing, plan))} />
-      ) : (
-        ahead.map(([id, outing]) => section(id, outing, null))
-      )}
+      {ahead.map(([id, outing]) => (
+        <OutingSection
+          key={id}
+          book={book}
+          today={today}
+          id={id}
+          outing={outing}
+          plan={plan}
+          onChange={() => setOpen(id)}
+        />
+      ))}
       {past.length > 0 && (
         <details className="go-past">
           <summary>Outings that are over: {past.length}</summary>
@@ -107,9 +109,4 @@ function Outings() {
       )}
     </div>
   );
-}
-
-/** The plan is asked for only where an outing hangs on it. */
-function Planned({ book, of }: { readonly book: Book; readonly of: (plan: PlanInHand) => ReactNode }) {
-  return of(usePlan(book));
 }

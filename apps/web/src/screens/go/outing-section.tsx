@@ -1,13 +1,12 @@
 import type { Book, Id, Outing } from '#boat-book';
 import type { FitAnswer } from '#fit-to-go';
-import { fitInWords, jobsOfOuting, outingFit } from '#reckoning';
+import { fitInWords } from '#reckoning';
 import { address } from '../../shell/route.ts';
 import type { PlanInHand } from '../days/planner.ts';
 import { FindingLine } from './finding-line.tsx';
 import { MakeFit } from './make-fit.tsx';
 import { outingInWords } from './outing-in-words.ts';
-import { plannerAtWork, plannerSaid } from './planner-said.ts';
-import { useBeside } from './use-beside.ts';
+import { useAnswer } from './use-answer.ts';
 
 export function OutingSection({
   book,
@@ -25,16 +24,16 @@ export function OutingSection({
   readonly plan: PlanInHand | null;
   readonly onChange: () => void;
 }) {
-  const { gear, nights, looking } = useBeside(book, id);
-  const knows = plan === null ? null : plannerSaid(plan);
-  const { answer, ifPlanKept } = outingFit(book, id, outing, Date.now(), { gear, nights, knows });
+  const { answer, ifPlanKept, looking, planning } = useAnswer(book, id, outing, plan);
   const { stops, conditions, sound, notLooked } = answer;
-  const planning = plan === null || jobsOfOuting(book, id, outing).length === 0 ? null : plannerAtWork(plan);
   const sure = answer.verdict === 'not fit' || looking.length === 0;
   return (
     <section className="go-outing" aria-labelledby={`go-${id}`}>
       <div className="go-head">
         <h2 id={`go-${id}`}>{outing.title}</h2>
+        <a className="button words" href={address('go', 'sheet', id)} aria-label={`Sheet to print: ${outing.title}`}>
+          Sheet
+        </a>
         <button type="button" className="words" aria-label={`Change: ${outing.title}`} onClick={onChange}>
           Change
         </button>

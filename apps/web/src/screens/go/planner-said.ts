@@ -22,6 +22,7 @@ export function plannerSaid({ state, picture, reasons, odds, words }: PlanInHand
 /** How far the planner is, for the line under the answer; null: it is done. */
 export function plannerAtWork({ state, odds, progress }: PlanInHand): string | null {
   switch (state) {
+    case 'none':
     case 'planning':
       return progress === null
         ? 'The plan is being made.'

@@ -20,6 +20,8 @@ export interface LookedSoFar {
   readonly looking: readonly string[];
 }
 
+/** [ms] */
+const afterPaint_ms = 50;
 const none: Beside = { findings: [], notLooked: [] };
 let worker: ReturnType<typeof wrap<FitWorker>> | null = null;
 
@@ -39,9 +41,11 @@ export function useBeside(book: Book, id: Id): LookedSoFar {
         : none;
       tell({ nights, book });
     };
-    void ask();
+    // what the page itself knows is painted before the book is handed over
+    const timer = setTimeout(() => void ask(), afterPaint_ms);
     return () => {
       live = false;
+      clearTimeout(timer);
     };
   }, [book, id, withNights]);
   const again = told.book !== book;

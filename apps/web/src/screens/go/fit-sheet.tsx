@@ -1,0 +1,140 @@
+/** The answer for an outing in print: black on white, with what to do to be ticked; the screen shows it as it will be printed. */
+import type { Book, Id, Outing } from '#boat-book';
+import type { Finding, FitAnswer, Mend } from '#fit-to-go';
+import { fitInWords, leastWorkInWords, mendNotes, plannedOfInWords } from '#reckoning';
+import { localAt } from '#units';
+import { dateInWords, dayInWords } from '../../parts/in-words.ts';
+import { todayAt } from '../../reading/today.ts';
+import { useOpenBook } from '../../reading/use-open-book.ts';
+import { address } from '../../shell/route.ts';
+import './fit-sheet.css';
+import { outingInWords } from './outing-in-words.ts';
+import { useAnswer } from './use-answer.ts';
+import { usePlanOfOutings } from './use-plan-of-outings.ts';
+
+export default function FitSheet({ id }: { readonly id: Id }) {
+  const book = useOpenBook();
+  const outing = book.outings[id];
+  return (
+    <>
+      <p className="no-print">
+        <a className="button words" href={address('go')}>
+          ‹ Go
+        </a>
+      </p>
+      {outing === undefined ? (
+        <>
+          <h1>No such outing</h1>
+          <p>It was taken out.</p>
+        </>
+      ) : (
+        <Printed book={book} id={id} outing={outing} />
+      )}
+    </>
+  );
+}
+
+function Printed({ book, id, outing }: { readonly book: Book; readonly id: Id; readonly outing: Outing }) {
+  const plan = usePlanOfOutings(book, [[id, outing]]);
+  const today = todayAt(book);
+  const { answer, ifPlanKept, looking, planning } = useAnswer(book, id, outing, plan);
+  const { stops, conditions, sound, notLooked } = answer;
+  const zone = Object.values(book.places)[0]?.timeZone ?? 'UTC';
+  const asked = localAt(Date.now(), zone);
+  return (
+    <div data-looking={looking.length > 0 || planning !== null}>
+      <p className="no-print">
+        <button type="button" className="main" onClick={() => print()}>
+          Print the sheet
+        </button>
+      </p>
+      {looking.length > 0 && <p className="no-print soft">Still looking at {looking.join(' and ')}.</p>}
+      {planning !== null && <p className="no-print soft">{planning}</p>}
+      <article className="fit-print">
+        <header>
+          <h1>Fit to go? {outing.title}</h1>
+          <p>
+            {book.boat.name} · {outingInWords(outing, today)}
+          </p>
+          <p>
+            <b>{fitInWords(answer, looking)}</b>
+            {ifPlanKept && ` If the plan is kept: ${fitInWords(ifPlanKept, looking)}`} Asked{' '}
+            {dayInWords(asked.day, today)} {asked.clock}, out of her book.
+          </p>
+        </header>
+        <Lines title="She is not fit while these stand" findings={stops} today={today} />
+        <Lines title="She may go only so" findings={conditions} today={today} />
+        <ToDo answer={answer} />
+        <Run title="Not looked at" parts={notLooked.map(({ words, because }) => `${words} (${because})`)} />
+        <Run title="Looked at, nothing against it" parts={sound.map(({ words }) => words.replace(/\.$/, ''))} />
+        <Run
+          title="Take care"
+          parts={[...new Set([...stops, ...conditions].flatMap(({ cautions }) => cautions))].map((each) =>
+            each.replace(/\.$/, ''),
+          )}
+        />
+      </article>
+    </div>
+  );
+}
+
+function Lines({
+  title,
+  findings,
+  today,
+}: {
+  readonly title: string;
+  readonly findings: readonly Finding[];
+  readonly today: string;
+}) {
+  if (findings.length === 0) return null;
+  return (
+    <section className="fit-print-part">
+      <h2>{title}</h2>
+      <ul>
+        {findings.map(({ id, bearing, words, because: [first] }) => (
+          <li key={id}>
+            <b>
+              {bearing === 'stops' ? '▲ ' : '○ '}
+              {words.replace(/\.$/, '')}.
+            </b>{' '}
+            {first?.words}
+            {first?.from != null && <span className="fit-print-soft"> From {dateInWords(first.from, today)}.</span>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function ToDo({ answer: { least, toMakeFit } }: { readonly answer: FitAnswer }) {
+  if (toMakeFit.length === 0) return null;
+  const work: readonly Mend[] = least?.work ?? toMakeFit;
+  return (
+    <section className="fit-print-part">
+      <h2>What would make her fit, least work first</h2>
+      <p>
+        {least === null
+          ? 'Something of what stands against it is mended by no work in the book.'
+          : `${leastWorkInWords(least)} ${plannedOfInWords(least.work)}`}
+      </p>
+      <ul>
+        {work.map((mend) => (
+          <li key={mend.words}>
+            <span className="fit-box" aria-hidden="true" /> <b>{mend.words}</b> {mendNotes(mend).join(' ')}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** What is told in one run, so that a page holds it. */
+function Run({ title, parts }: { readonly title: string; readonly parts: readonly string[] }) {
+  if (parts.length === 0) return null;
+  return (
+    <p className="fit-print-run">
+      <b>{title}:</b> {parts.join('; ')}.
+    </p>
+  );
+}
