@@ -3,6 +3,7 @@ import { ask } from './commands/ask.ts';
 import { check, checkUsage } from './commands/check.ts';
 import { demo, demoUsage } from './commands/demo.ts';
 import { dues, duesUsage } from './commands/dues.ts';
+import { fit, fitUsage } from './commands/fit.ts';
 import { morning, morningUsage } from './commands/morning.ts';
 import { plan, planUsage } from './commands/plan.ts';
 import { power, powerUsage } from './commands/power.ts';
@@ -16,6 +17,7 @@ interface Command {
 
 const commands: Readonly<Record<string, Command>> = {
   plan: { usage: planUsage, run: plan },
+  fit: { usage: fitUsage, run: fit },
   dues: { usage: duesUsage, run: dues },
   morning: { usage: morningUsage, run: morning },
   power: { usage: powerUsage, run: power },
