@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Book } from '#boat-book';
-import type { Problem } from '#workplan';
+import { type Problem, startSearch } from '#workplan';
 import { problemFrom } from './problem-from.ts';
 import { job, jobDay, smallBook, soak, step, weather } from './testing/small-book.ts';
 
@@ -245,6 +245,25 @@ describe('jobs', () => {
     const problem = problemOf(plain({ jobs, steps }));
     expect(problem.steps.find((each) => each.id === 'g')?.waits).toHaveLength(1);
     expect(problem.jobs.find((each) => each.id === 'glued')).toMatchObject({ deadline: null, optional: true });
+  });
+
+  it('keeps what is still curing in sight when no step is left open', () => {
+    const glued = { g: job('Glued') };
+    const progress = { kind: 'done', started: '2026-05-08T08:00:00Z', finished: '2026-05-08T09:00:00Z' } as const;
+    const left = (hours: number) =>
+      problemFrom(
+        plain({ jobs: glued, steps: { g: step('g', 0, 'Glue it', { waits: [soak('w', hours * 60)], progress }) } }),
+        { now },
+      );
+    const matter = left(24);
+    if (matter.kind !== 'problem') throw new Error(matter.because);
+    expect(matter.problem.steps.map(({ id, waits }) => [id, waits.length])).toEqual([['g', 1]]);
+    const search = startSearch(matter.problem, { seed: 1 });
+    search.advance(50);
+    const { plan } = search.outcome();
+    expect(plan.waits.map(({ step: of, wait }) => [of, wait])).toEqual([['g', 'w']]);
+    // set for 40 minutes already, a wait of half an hour is over
+    expect(left(0.5)).toMatchObject({ because: 'no open jobs' });
   });
 
   it('holds open steps to the day their job is held to', () => {

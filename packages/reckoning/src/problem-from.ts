@@ -57,7 +57,11 @@ export function problemFrom(
   notes.push(...ahead.notes);
   const toPlan = jobsToPlan(book);
   notes.push(...toPlan.notes);
-  if (toPlan.jobs.length === 0)
+  const open = toPlan.jobs.flatMap((job) => job.steps);
+  const hoursOf = (fromMs: number, count: number) => planHours(book, dated.days, fromMs, count);
+  const done = doneStepsThatMatter(book, open, nowMs, hoursOf);
+  // what still cures is kept in sight also after the last open step
+  if (toPlan.jobs.length === 0 && !done.some((step) => step.waiting))
     return { kind: 'nothing to plan', because: 'no open jobs', words: 'No open job has a step left to do.', notes };
   if (ahead.days.length === 0)
     return {
@@ -67,9 +71,6 @@ export function problemFrom(
       notes,
     };
 
-  const open = toPlan.jobs.flatMap((job) => job.steps);
-  const hoursOf = (fromMs: number, count: number) => planHours(book, dated.days, fromMs, count);
-  const done = doneStepsThatMatter(book, open, nowMs, hoursOf);
   const timeZone = ahead.days[0]!.place.timeZone;
   const today = localAt(nowMs, timeZone).day;
   const jobs = toPlan.jobs.map(({ id, job, steps }) => ({
