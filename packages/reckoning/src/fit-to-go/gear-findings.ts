@@ -9,7 +9,7 @@ import { stayFindings } from './stay-findings.ts';
 import { trailerFindings } from './trailer-findings.ts';
 
 /**
- * What falls due before an outing is over, what her gear bears under its wind, and by road her trailer. It takes some tenths of a second: not for the
+ * What falls due before an outing is over, what her gear bears under its wind, and her trailer. It takes some tenths of a second: not for the
  * moment of a tap. Whether its jobs are done in time is told by `outingFit`, which knows the plan.
  *
  * @param now  the instant it is asked

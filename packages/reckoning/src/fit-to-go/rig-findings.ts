@@ -6,7 +6,8 @@ import type { OutingTime } from './outing-time.ts';
 
 /**
  * Jury rigs: past their trust, or asked for more than they are good for, they stop her; within it they are conditions. Only what
- * the outing asks counts: a limit of the road says nothing by water, one of wind or sails nothing on the road.
+ * the outing asks counts: a limit of the road does not stop her by water, where it is told as a condition of the tow; one of wind
+ * or sails says nothing on the road.
  */
 export function rigFindings(matter: OutingMatter): readonly Finding[] {
   const { book, time } = matter;

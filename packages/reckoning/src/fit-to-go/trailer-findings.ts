@@ -9,18 +9,14 @@ import { doJob, type OutingMatter, workOf } from './job-remedy.ts';
 
 const grave: readonly (Consequence | 'unknown')[] = ['danger', 'unlawful'];
 
-/** The trailer, where she goes by road: a danger and what is unlawful stop her, what only gets worse is a condition. */
+/**
+ * The trailer. By road a danger and what is unlawful stop her, what only gets worse is a condition. By water all of it is a
+ * condition: she may be afloat already, and where she is towed to the water first it stands in the way of that.
+ */
 export function trailerFindings(matter: OutingMatter): Beside {
   const { book, time } = matter;
   const cannot = (words: string, because: string) => ({ subject: 'trailer', words, because }) as const;
   const words = 'ball load, tyres and lashings';
-  if (!time.byRoad)
-    return {
-      findings: [],
-      notLooked: [
-        cannot(words, 'this outing is by water; where she is towed to it, put the road in as an outing of its own'),
-      ],
-    };
   const looked = trailersLooked(book, time.today);
   if (looked.length === 0) return { findings: [], notLooked: [cannot(words, 'no trailer is in the book')] };
   return {
@@ -28,12 +24,12 @@ export function trailerFindings(matter: OutingMatter): Beside {
       ...findings
         .filter(({ gravity }) => gravity !== 'unknown')
         .map((found): Finding => {
-          const bearing: Bearing = grave.includes(found.gravity) ? 'stops' : 'condition';
+          const bearing: Bearing = time.byRoad && grave.includes(found.gravity) ? 'stops' : 'condition';
           return {
             id: `trailer.${id}.${found.id}`,
             subject: 'trailer',
             bearing,
-            words: found.wrong,
+            words: time.byRoad ? found.wrong : `Where she is towed to the water: ${found.wrong}`,
             because: [
               ...(found.right === null ? [] : [{ words: found.right, from: found.from }]),
               ...found.because.map((each) => ({ words: each, from: found.from })),

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { BallWeighing, Book, CarriedRecord, TrailerRecord } from '#boat-book';
+import type { BallWeighing, Book, TrailerRecord } from '#boat-book';
 import { smallBook } from '../testing/small-book.ts';
+import { carried, thing, trailer } from '../testing/small-trailer.ts';
 import { stoodNow } from './ball-load.ts';
 import type { LoadChange } from './standing.ts';
 import { trailerJob } from './trailer-jobs.ts';
@@ -9,72 +10,6 @@ import { trailersLooked } from './trailer-looked.ts';
 import { changeSaid, trailerTold } from './trailer-told.ts';
 
 const today = '2026-11-26';
-const trailer: TrailerRecord = {
-  name: 'The trailer',
-  zone: null,
-  ballAhead_m: 4,
-  axles: 1,
-  braked: true,
-  emptyMass: { low_kg: 200, likely_kg: 200, high_kg: 200 },
-  emptyPlace: { kind: 'ball weighed', ball_kg: 20, give_kg: 0 },
-  stemAhead_m: 3,
-  wheel_m: null,
-  boatMoves: null,
-  carBall_kg: 75,
-  barBall_kg: 50,
-  couplingBall_kg: 100,
-  gross_kg: 900,
-  axle_kg: null,
-  train_kg: 2200,
-  carKerb_kg: 1100,
-  carLaden_kg: 1300,
-  limitsRead: '2026-05-01',
-  advice: 'uk',
-  tyres: {
-    size: '155/70 R12',
-    count: 2,
-    loadIndex: 84,
-    speed: 'N',
-    pressure_kPa: 250,
-    asked_kPa: 250,
-    wheels: [{ wheel: 'Left', spare: false, code: '2024', tread_mm: 6 }],
-    readOn: '2026-10-01',
-  },
-  towed_km_h: 90,
-  friction: null,
-  post_N: 8000,
-  boardRests: true,
-  lashings: [],
-  note: '',
-};
-const thing = (
-  name: string,
-  likely_kg: number,
-  ahead_m: number,
-  parts: Partial<CarriedRecord> = {},
-): CarriedRecord => ({
-  trailer: 'road',
-  name,
-  rides: 'boat',
-  mass: { low_kg: likely_kg, likely_kg, high_kg: likely_kg },
-  massFrom: 'weighed',
-  ahead_m,
-  give_m: 0,
-  up_m: null,
-  moves: null,
-  aboard: true,
-  hoist: null,
-  battery: null,
-  note: '',
-  ...parts,
-});
-// moments by hand: 20·4 + 500·0.2 + 60·0.4 − 25·1.6 + 8·0.5 = 80 + 100 + 24 − 40 + 4 = 168 kg·m; over 4 m: 42 kg
-const carried = {
-  hull: thing('The hull', 500, 0.2, { give_m: 0.1 }),
-  board: thing('The board', 60, 0.4),
-  outboard: thing('The outboard', 25, -1.6, { moves: { aftmost_m: -2, foremost_m: 0 } }),
-  battery: thing('The battery', 8, 0.5, { moves: { aftmost_m: -1.5, foremost_m: 1 } }),
-};
 const bookWith = (parts: Partial<TrailerRecord> = {}, things: Book['carried'] = carried, rest: Partial<Book> = {}) =>
   smallBook({ trailers: { road: { ...trailer, ...parts } }, carried: things, ...rest });
 const told = (book: Book, change: LoadChange = {}) => trailerTold(book, 'road', book.trailers.road!, today, change);
