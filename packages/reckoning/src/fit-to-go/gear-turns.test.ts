@@ -156,7 +156,7 @@ it('is never bettered by one more thing wrong in the book', () => {
     const book: Record<string, object> = {};
     for (const at of which)
       for (const [collection, records] of Object.entries(wrongs[at]!))
-        book[collection] = { ...book[collection], ...records };
+        book[collection] = Object.assign({}, book[collection], records);
     return book;
   };
   fc.assert(
