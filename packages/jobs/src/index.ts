@@ -1,5 +1,6 @@
 export { recipes } from '../recipes/recipes.ts';
 export { type RecipeId, recipesFor } from './find-recipes.ts';
+export { primeReader } from './prime-reader.ts';
 export { readLine } from './read-line.ts';
 export type {
   Lexicon,

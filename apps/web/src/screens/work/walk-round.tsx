@@ -1,6 +1,6 @@
 /** A walk-round: a page of plain talk, and beside the words what would go in. Only what the keeper accepts does. */
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { type Lexicon, type Proposal, readWalkRound } from '#jobs';
+import { type Lexicon, type Proposal, primeReader, readWalkRound } from '#jobs';
 import { localAt } from '#units';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import { Refused } from '../../parts/field.tsx';
@@ -14,6 +14,7 @@ import { consequences } from '../../reading/open-work.ts';
 import { todayAt, zoneOf } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
+import { whenQuiet } from '../../shell/when.ts';
 import { type Fate, useKeptWalk } from './kept-walk.ts';
 import { type ForAll, type WalkDraft, type WalkFault, walkDraft, walkKeys, walkRecords } from './walk-draft.ts';
 import { WalkProposal } from './walk-proposal.tsx';
@@ -42,6 +43,7 @@ export default function WalkRoundPage() {
     () => ({ zones, fittings, setUps, outings, today }),
     [zones, fittings, setUps, outings, today],
   );
+  usePrimed(lexicon);
   const proposals = useMemo(() => readWalkRound(page.slice(0, longest), lexicon).proposals, [page, lexicon]);
   const keys = useMemo(() => walkKeys(proposals), [proposals]);
   const batteries = Object.keys(book.batteries);
@@ -234,6 +236,22 @@ function foundInWords(proposals: readonly Proposal[]): string {
     ] as const
   ).flatMap(([kind, one, many]) => (count(kind) > 0 ? [countInWords(count(kind), one, many)] : []));
   return listInWords(words);
+}
+
+/** What the reader makes at its first use, made a little at a time while the keeper still talks. */
+function usePrimed(lexicon: Lexicon): void {
+  const first = useRef(lexicon);
+  useEffect(() => {
+    const priming = primeReader(first.current);
+    let gone = false;
+    const next = () => {
+      if (!gone && !priming.next().done) whenQuiet(next);
+    };
+    whenQuiet(next);
+    return () => {
+      gone = true;
+    };
+  }, []);
 }
 
 function useRested(text: string): string {

@@ -48,7 +48,7 @@ export function turnOff(): void {
   localStorage.removeItem(onKey);
   const policy = document.createElement('meta');
   policy.httpEquiv = 'Content-Security-Policy';
-  policy.content = "connect-src 'self'";
+  policy.content = "connect-src 'self' blob:";
   document.head.append(policy);
   tell();
 }
