@@ -1,7 +1,6 @@
 import { listsOf, listTitles, type MorningListTold, morningList } from '#reckoning';
-import { isDay, localAt } from '#units';
-import { readArguments } from '../arguments.ts';
-import { readBookFile } from '../read-book-file.ts';
+import { localAt } from '#units';
+import { bookOnDay } from '../book-on-day.ts';
 import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
 
 export const morningUsage = [
@@ -14,27 +13,13 @@ export const morningUsage = [
 /** `fettle morning`: the morning lists of the next outing, as the app tells them. */
 export function morning(args: readonly string[], surroundings: Surroundings): ExitCode {
   const { out } = surroundings;
-  const refuse = (wrong: string): ExitCode => {
-    out(wrong);
-    for (const line of morningUsage) out(`  ${line}`);
-    return exit.usage;
-  };
-  const read = readArguments(args, {
-    plain: ['FILE'],
-    valued: { list: 'pack, tow, rig, launch or recover', today: 'a day such as 2026-05-09' },
+  const read = bookOnDay(args, surroundings, morningUsage, {
+    valued: { list: 'pack, tow, rig, launch or recover' },
     bare: [],
   });
-  if (read.kind === 'refused') return refuse(read.wrong);
-  const { list: wanted, today: said } = read.valued;
-  if (said !== undefined && !isDay(said)) return refuse(`--today takes a day such as 2026-05-09, got '${said}'`);
-  const file = readBookFile(read.plain[0]!, surroundings);
-  if (file.kind === 'refused') {
-    for (const line of file.because) out(line);
-    return exit.refused;
-  }
-  const { book } = file;
-  const zone = Object.values(book.places)[0]?.timeZone ?? 'UTC';
-  const today = said ?? localAt(surroundings.now(), zone).day;
+  if (read.kind === 'ended') return read.code;
+  const { book, today, zone, valued, notes, refuse } = read;
+  const { list: wanted } = valued;
   const [next] = Object.entries(book.outings)
     .filter(([, { date }]) => date >= today)
     .sort(([, a], [, b]) => a.date.localeCompare(b.date));
@@ -48,7 +33,7 @@ export function morning(args: readonly string[], surroundings: Surroundings): Ex
     return refuse(`--list takes ${listsOf(outing).join(', ')} of ‘${outing.title}’, got '${wanted}'`);
   out(`${outing.title}, ${outing.date} ${outing.from}`);
   for (const list of lists) for (const line of listInLines(morningList(book, id, list, today), zone)) out(line);
-  for (const note of file.notes) out(`  ${note}`);
+  for (const note of notes) out(`  ${note}`);
   return exit.done;
 }
 
