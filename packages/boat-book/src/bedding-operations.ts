@@ -27,7 +27,7 @@ export const beddingOperations = {
       edit.set('fittings', fitting, { beddedWith: bedding.product, bedding });
       logged(edit, {
         kind: 'bedded',
-        ...(bedding.on === edit.today ? {} : { at: `${bedding.on}T12:00:00Z` }),
+        at: edit.momentOn(bedding.on),
         fitting,
         job: bedding.job,
         who,

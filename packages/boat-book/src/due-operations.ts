@@ -61,7 +61,7 @@ export const dueOperations = {
         zone,
         ...(fitting === null ? {} : { fitting }),
         who,
-        at: on === edit.today ? edit.now : `${on}T12:00:00Z`,
+        at: edit.momentOn(on),
         text: `Done: ${title}`,
       });
       return null;
@@ -124,7 +124,7 @@ export const dueOperations = {
       logged(edit, {
         kind: 'measured',
         zone,
-        at: fields.on === edit.today ? edit.now : `${fields.on}T12:00:00Z`,
+        at: edit.momentOn(fields.on),
         text: `${title}: ${condition.measure} ${fields.value}${condition.unit === '' ? '' : ` ${condition.unit}`}`,
       });
       return edit.fix('dueMeasures', { ...fields, entered: edit.now });

@@ -2,6 +2,7 @@
  * What an operation writes with. An operation first says all that it would change; only when every record is sound
  * and names nothing that is not there are the changes made, all of them. A refusal changes nothing.
  */
+import { instantAt, localAt } from '#units';
 import { contentId } from './canonical.ts';
 import { collections, type RecordOf } from './collections.ts';
 import type { CollectionName, Json, Refusal } from './operation-fields.ts';
@@ -68,7 +69,8 @@ type FixedName =
 export interface EditClock {
   newId(): Id;
   readonly now: At;
-  readonly today: Day;
+  /** IANA zone the boat lives in: what day it is, and when that day's noon */
+  readonly zone: string;
 }
 
 export class Edit {
@@ -85,7 +87,13 @@ export class Edit {
     this.#before = before;
     this.#clock = clock;
     this.now = clock.now;
-    this.today = clock.today;
+    this.today = localAt(Date.parse(clock.now), clock.zone).day;
+  }
+
+  /** The moment kept for what was done on a day: now where that is today, else the middle of that day where she lives. */
+  momentOn(day: Day): At {
+    if (day === this.today) return this.now;
+    return new Date(instantAt(day, '12:00', this.#clock.zone)).toISOString().replace('.000Z', 'Z');
   }
 
   find<C extends CollectionName>(collection: C, id: Id): RecordOf<C> | null {

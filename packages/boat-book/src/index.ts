@@ -110,3 +110,4 @@ export type {
   TrailerRecord,
   TyresRecord,
 } from './trailer-records.ts';
+export { zoneOfBook } from './zone-of-book.ts';

@@ -77,8 +77,7 @@ export function stayMeasured(edit: Edit, { stay, on, moment, told, turns, note }
   const turned = turns === 0 ? '' : `, after ${Math.abs(turns)} ${turns > 0 ? 'turns tighter' : 'turns easier'}`;
   return {
     of: { collection: 'stays', id: stay },
-    // the middle of the day it was read on, where that is not today
-    at: on === edit.today ? edit.now : `${on}T12:00:00Z`,
+    at: edit.momentOn(on),
     text: `${name}: ${what}${turned}, ${moment}${note === '' ? '' : `. ${note}`}`,
   };
 }

@@ -1,5 +1,4 @@
 /** An open boat book: what it shows, the operations on it, undo, and taking in what was changed elsewhere. */
-import { localAt } from '#units';
 import { collectionNames, collections } from './collections.ts';
 import {
   type BookDocuments,
@@ -18,6 +17,7 @@ import { faultsOf } from './plain-words.ts';
 import type { Book, Id } from './records.ts';
 import { referencesOf } from './references.ts';
 import { type RecordPatch, shownBook } from './shown-book.ts';
+import { zoneOfBook } from './zone-of-book.ts';
 
 /** What a book asks of the world: it has no clock and no dice of its own. */
 export interface BookSurroundings {
@@ -27,7 +27,7 @@ export interface BookSurroundings {
   newId(): Id;
   /** the instant now, in milliseconds after 1970 */
   now(): number;
-  /** IANA zone of the device, for what day it is */
+  /** IANA zone of the device, for what day it is while the book has no place of its own */
   readonly timeZone: string;
 }
 
@@ -129,7 +129,7 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
     return {
       newId: surroundings.newId,
       now: new Date(now).toISOString(),
-      today: localAt(now, surroundings.timeZone).day,
+      zone: zoneOfBook(book.view(), surroundings.timeZone),
     };
   };
 
