@@ -127,6 +127,9 @@ describe.each([
     const second = await begin(folder);
     if (width === '1280')
       await second.grantPermissions(['notifications'], { origin: new URL(inject('address')).origin });
+    // it was closed for most of the pot life: its clock stands a few seconds short of the end
+    const ends = Date.parse(Object.values(started)[0]!.ends);
+    await second.clock.install({ time: ends - 4_000 });
     const again = await second.newPage();
     await again.setViewportSize(size);
     await again.goto(`${inject('address')}#/days`);
@@ -137,8 +140,8 @@ describe.each([
     const over = again
       .getByRole('alert')
       .filter({ hasText: 'Over: pot life of thick epoxy, Fill the holes with epoxy' });
-    await over.waitFor({ timeout: 90_000 });
-    expect(Date.now()).toBeGreaterThanOrEqual(Date.parse(Object.values(started)[0]!.ends));
+    await over.waitFor();
+    expect(await again.evaluate(() => Date.now())).toBeGreaterThanOrEqual(ends);
     // told outside the page too, where the keeper let it
     if (width === '1280')
       await expect

@@ -25,6 +25,7 @@ export function useNotices(): { readonly notices: Notices; readonly ask: () => P
 /** Tells of a timer outside the page, where that is allowed; a page that cannot stays as it is. */
 export async function tell(id: string, words: string): Promise<void> {
   if (standing() !== 'allowed') return;
-  const registration = await navigator.serviceWorker.getRegistration();
-  await registration?.showNotification('Fettle', { body: words, tag: `timer ${id}`, icon: 'icon-192.png' });
+  // it may be over as the page opens, before what tells is there
+  const registration = await navigator.serviceWorker.ready;
+  await registration.showNotification('Fettle', { body: words, tag: `timer ${id}`, icon: 'icon-192.png' });
 }
