@@ -112,9 +112,36 @@ describe.each([
 
     expect(await working()).toContain('From the tin: 6 h at 25 °C.');
 
+    // so does the job's page; and the wait keeps the tin it is given when it is changed again
+    await page.goto(`${inject('address')}#/work/job/blade`);
+    const waits = page.locator('.job-wait');
+    await expect.poll(() => waits.textContent()).toContain('from the tin of Epoxy, the grey tin');
+    const changeWait = async () => {
+      await page.getByRole('button', { name: 'Change step 1: Fill the hollows' }).click();
+      await sheet.getByText('What it waits for afterwards').click();
+    };
+    await changeWait();
+    await sheet.getByLabel('Which tin').selectOption({ label: 'Epoxy, the grey tin' });
+    await page.screenshot({ path: `${pictures}/tin-of-wait-${width}.png`, fullPage: true });
+    await sheet.getByRole('button', { name: 'Keep' }).click();
+    await sheet.waitFor({ state: 'hidden' });
+    await changeWait();
+    await sheet.getByLabel('It must stay dry').check();
+    await sheet.getByRole('button', { name: 'Keep' }).click();
+    await sheet.waitFor({ state: 'hidden' });
+    await expect.poll(() => waits.textContent()).toContain('stays dry');
+    expect(await waits.textContent()).toContain('from the tin of Epoxy, the grey tin');
+    await page.screenshot({ path: `${pictures}/tin-on-job-${width}.png`, fullPage: true });
+    await changeWait();
+    expect(await sheet.getByLabel('Which tin').inputValue()).not.toBe('');
+    await page.keyboard.press('Escape');
+    await sheet.waitFor({ state: 'hidden' });
+
     await page.goto(`${inject('address')}#/stores/tins`);
     await line.waitFor();
-    await page.getByRole('button', { name: /^Undo: / }).click();
+    const undo = page.getByRole('button', { name: /^Undo: / });
+    // the two changes of the wait, then the tin
+    for (const _ of [1, 2, 3]) await undo.click();
     await line.waitFor({ state: 'detached' });
     await page.getByText('None yet. Begin with the one you open next').waitFor();
     expect(errors).toEqual([]);

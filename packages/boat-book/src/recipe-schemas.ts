@@ -17,6 +17,7 @@ const input = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('asked'), ask: key, times: z.exactOptional(number(0.001, 1000)) }),
   z.strictObject({ from: z.literal('boat'), size: z.enum(['length_m', 'beam_m', 'draft_m', 'mastHeight_m']) }),
   z.strictObject({ from: z.literal('set'), value: z.union([z.number(), title]) }),
+  z.strictObject({ from: z.literal('coverage'), family: id, ours_m2_l: number(0.5, 50) }),
 ]);
 const amount = z.discriminatedUnion('kind', [
   z.strictObject({

@@ -86,4 +86,9 @@ export interface StepTake {
   readonly store: Id;
   readonly amount: number;
   readonly unit: StoreUnit;
+  /**
+   * of an amount worked out from an area: for which family of product (`cureLaws` of #materials), and at how many m² a
+   * litre and coat. A tin that says another coverage makes it more or less. Left out or null: of no such amount
+   */
+  readonly coverage?: { readonly family: string; readonly ours_m2_l: number } | null;
 }

@@ -55,4 +55,9 @@ export const toolSchema = z.strictObject({
   lent: unasked(z.strictObject({ to: title, count: whole(1, 1000), since: day, back: z.nullable(day) })),
 });
 
-export const stepTakeSchema = z.strictObject({ store: id, amount: someAmount, unit: storeUnit });
+export const stepTakeSchema = z.strictObject({
+  store: id,
+  amount: someAmount,
+  unit: storeUnit,
+  coverage: unasked(z.strictObject({ family: id, ours_m2_l: number(0.1, 100) })),
+});

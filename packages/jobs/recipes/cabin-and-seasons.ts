@@ -39,7 +39,7 @@ export const cabinAndSeasons = recipesOf({
       step('Spread high-temperature contact adhesive thinly on both, a panel at a time', [30, 50, 80], {
         needs: { air_min_C: 12 },
         stores: [
-          store('High-temperature contact adhesive', 'contact adhesive', coats('area', 2, 5), {
+          store('High-temperature contact adhesive', 'contact adhesive', coats('area', 2, 5, 'contact-adhesive'), {
             holds: 1,
             word: 'tin',
           }),

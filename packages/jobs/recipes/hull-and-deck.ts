@@ -154,7 +154,7 @@ export const hullAndDeck = recipesOf({
         needs: { dry: true, air_min_C: 8, humidity_max_pct: 85, dewMargin_min_C: 3 },
         setUps: [coverOff],
         stores: [
-          store('Deck paint, one pot', 'deck paint', coats('area', 2, 9), tin(0.75)),
+          store('Deck paint, one pot', 'deck paint', coats('area', 2, 9, 'paint-one-pot'), tin(0.75)),
           store('Deck grit', 'grit', each('area', 0.5, 0, 'kg')),
         ],
         wet: true,

@@ -42,7 +42,7 @@ export const paintAndVarnish = recipesOf({
         needs: { ...varnishingAir, daylight: true },
         setUps: [coverOff],
         wet: true,
-        stores: [store('Varnish, one pot', 'varnish one', coats('area', 2, 14), tin(0.375))],
+        stores: [store('Varnish, one pot', 'varnish one', coats('area', 2, 14, 'varnish-one-pot'), tin(0.375))],
         waits: [cures('First varnish coat dries', 'varnish-one-pot', { needs: { dry: true }, wet: true })],
         cautions: [care.solvent, care.rags],
       }),
@@ -99,7 +99,7 @@ export const paintAndVarnish = recipesOf({
         needs: varnishingAir,
         wet: true,
         stores: [
-          store('Varnish, one pot', 'varnish one', coats('area', 6, 14), tin(0.375)),
+          store('Varnish, one pot', 'varnish one', coats('area', 6, 14, 'varnish-one-pot'), tin(0.375)),
           store('Thinner of the varnish’s maker', 'thinner', coats('area', 1, 45)),
         ],
         waits: [cures('Thinned coat dries', 'varnish-one-pot', { needs: { dry: true }, wet: true })],
@@ -192,7 +192,7 @@ export const paintAndVarnish = recipesOf({
       step('Roll one coat from keel to tape, a second along waterline, nose and board slot', [50, 80, 130], {
         setUps: [propped],
         needs: { dry: true, air_min_C: 5, humidity_max_pct: 85, dewMargin_min_C: 3 },
-        stores: [store('Antifouling', 'antifouling', bottomCoats(1.3, 8), tin(2.5))],
+        stores: [store('Antifouling', 'antifouling', bottomCoats(1.3, 8, 'antifouling'), tin(2.5))],
         wet: true,
         waits: [cures('Bottom dries before the pads are moved', 'antifouling', { needs: { dry: true }, wet: true })],
         cautions: [
@@ -241,7 +241,7 @@ export const paintAndVarnish = recipesOf({
       step('Roll and tip epoxy primer on a day without wind', [50, 80, 130], {
         needs: { ...paintingAir, wind_max_kn: 8 },
         setUps: [coverOff],
-        stores: [store('Epoxy primer', 'epoxy primer', coats('area', 1, 7.5), tin(2.5))],
+        stores: [store('Epoxy primer', 'epoxy primer', coats('area', 1, 7.5, 'epoxy-primer'), tin(2.5))],
         wet: true,
         waits: [cures('Epoxy primer dries', 'epoxy-primer', { needs: { dry: true }, wet: true })],
         cautions: [care.solvent, care.resin],
@@ -249,7 +249,7 @@ export const paintAndVarnish = recipesOf({
       step('Flat the primer with 320, tack off, and roll and tip the first colour', [70, 110, 170], {
         needs: { ...paintingAir, wind_max_kn: 8 },
         setUps: [coverOff],
-        stores: [store('Two-pot polyurethane paint', 'two-pot paint', coats('area', 2, 10), tin(1))],
+        stores: [store('Two-pot polyurethane paint', 'two-pot paint', coats('area', 2, 10, 'paint-two-pot'), tin(1))],
         wet: true,
         window: { greatest_min: 5760, past: { kind: 'abrade', minutes: 60 } },
         waits: [cures('First colour dries', 'paint-two-pot', { needs: { dry: true }, wet: true })],
@@ -288,7 +288,7 @@ export const paintAndVarnish = recipesOf({
       step('Rub down by hand and dust out the corners', [20, 35, 60], { dusty: true, cautions: [care.dust] }),
       step('Paint from the far end to the hatch, two coats in one day and the next', [40, 70, 110], {
         needs: { air_min_C: 10, humidity_max_pct: 85 },
-        stores: [store('Bilge paint, one pot', 'bilge paint', coats('area', 2, 10), tin(0.75))],
+        stores: [store('Bilge paint, one pot', 'bilge paint', coats('area', 2, 10, 'paint-one-pot'), tin(0.75))],
         wet: true,
         waits: [cures('Bilge paint dries with the hatches open', 'paint-one-pot', { wet: true })],
         cautions: [
@@ -334,7 +334,7 @@ export const paintAndVarnish = recipesOf({
         needs: { dry: true, air_min_C: 10, humidity_max_pct: 85, dewMargin_min_C: 3 },
         window: { greatest_min: 240, past: { kind: 'abrade', minutes: 30 } },
         wet: true,
-        stores: [store('Zinc-rich epoxy primer', 'zinc primer', coats('area', 1, 7), tin(0.75))],
+        stores: [store('Zinc-rich epoxy primer', 'zinc primer', coats('area', 1, 7, 'epoxy-primer'), tin(0.75))],
         waits: [cures('Zinc primer dries', 'epoxy-primer', { needs: { dry: true }, wet: true })],
         cautions: [care.board, care.props, care.solvent, care.resin],
       }),
@@ -343,7 +343,7 @@ export const paintAndVarnish = recipesOf({
         needs: { dry: true, air_min_C: 10, humidity_max_pct: 85, dewMargin_min_C: 3 },
         wet: true,
         window: { greatest_min: 5760, past: { kind: 'abrade', minutes: 30 } },
-        stores: [store('Epoxy barrier paint', 'barrier paint', coats('area', 2, 7), tin(0.75))],
+        stores: [store('Epoxy barrier paint', 'barrier paint', coats('area', 2, 7, 'epoxy-primer'), tin(0.75))],
         waits: [
           cures('Barrier coats dry before the board is housed', 'epoxy-primer', { needs: { dry: true }, wet: true }),
         ],

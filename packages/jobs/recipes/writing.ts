@@ -159,17 +159,21 @@ const asked = (ask: string): AmountInput => ({ from: 'asked', ask });
 const given = (value: number | string): AmountInput => ({ from: 'set', value });
 const input = (of: string | number): AmountInput => (typeof of === 'string' ? asked(of) : given(of));
 
+/** How far a litre goes, m² in one coat: ours, and of a family that has tins, the tin's where it says so. */
+const coverage = (m2_l: number, family?: string): AmountInput =>
+  family === undefined ? given(m2_l) : { from: 'coverage', family, ours_m2_l: m2_l };
+
 /** Paint or varnish: the litres for an area asked, so many coats. `spread` m² a litre and coat. */
-export const coats = (area: string, count: number, spread: number): AmountRule => ({
+export const coats = (area: string, count: number, spread: number, family?: string): AmountRule => ({
   kind: 'question',
   question: 'materials.coats',
-  inputs: { area: asked(area), coats: given(count), spread: given(spread) },
+  inputs: { area: asked(area), coats: given(count), spread: coverage(spread, family) },
   figure: 'V',
   waste_pct: 15,
   unit: 'l',
 });
 /** Paint for the bottom, by the boat's own sizes. */
-export const bottomCoats = (count: number, spread: number): AmountRule => ({
+export const bottomCoats = (count: number, spread: number, family: string): AmountRule => ({
   kind: 'question',
   question: 'materials.bottom-coats',
   inputs: {
@@ -177,7 +181,7 @@ export const bottomCoats = (count: number, spread: number): AmountRule => ({
     beam: { from: 'boat', size: 'beam_m' },
     draft: { from: 'boat', size: 'draft_m' },
     coats: given(count),
-    spread: given(spread),
+    spread: coverage(spread, family),
   },
   figure: 'V',
   waste_pct: 15,

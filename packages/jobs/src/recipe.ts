@@ -181,7 +181,9 @@ export type AmountRule =
 export type AmountInput =
   | { readonly from: 'asked'; readonly ask: string; readonly times?: number }
   | { readonly from: 'boat'; readonly size: 'length_m' | 'beam_m' | 'draft_m' | 'mastHeight_m' }
-  | { readonly from: 'set'; readonly value: number | string };
+  | { readonly from: 'set'; readonly value: number | string }
+  /** how far a litre goes: our figure for this family (`cureLaws` of #materials), unless its tin says another. [m²/l] */
+  | { readonly from: 'coverage'; readonly family: string; readonly ours_m2_l: number };
 
 /** How the finished job is shown to hold: its last step. */
 export interface RecipeProof {

@@ -3,6 +3,7 @@ import type { Plan, PlannedStep, Problem, ProblemDay } from '#workplan';
 import { storeOfLine } from './plan-stores.ts';
 import { amountInWords } from './store-amounts.ts';
 import { keptAboard, keptInWords } from './stowage-path.ts';
+import { takesByTin } from './takes-by-tin.ts';
 import { dayNear } from './to-get-in-words.ts';
 import { listInWords, localMinute } from './when-in-words.ts';
 
@@ -145,7 +146,7 @@ function inStops(things: readonly Carried[]): CarryStop[] {
 function takesInWords(book: Book, store: Id, steps: ReadonlySet<Id>): string | null {
   const takes = [...steps].flatMap((id) => {
     const step = book.steps[id];
-    return step?.stores.includes(store) ? [step.takes?.find((take) => take.store === store) ?? null] : [];
+    return step?.stores.includes(store) ? [takesByTin(book, step).find((take) => take.store === store) ?? null] : [];
   });
   const unit = takes[0]?.unit;
   if (unit === undefined || takes.some((take) => take?.unit !== unit)) return null;

@@ -93,6 +93,7 @@ export { comparedInWords, loadTestInWords, trendInWords } from './power-in-words
 export type { NightCompared, NightForetold } from './power-night.ts';
 export { type PowerCourse, type PowerTold, powerTold } from './power-told.ts';
 export { type PlanMatter, problemFrom } from './problem-from.ts';
+export { familyOfWait, potLifeOfMix } from './product-tin.ts';
 export { type NoCourse, type ReadingsCourse, readingsCourse } from './readings-course.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
 export { type RecipeSaid, recipeFromJob, stepsForRecipe, waitOf } from './recipe-from-job.ts';
@@ -130,6 +131,7 @@ export {
 } from './store-in-words.ts';
 export { type StoreStanding, storeStandings } from './store-standing.ts';
 export { keptInWords, type StowageInOrder, stowageNamed, stowagePath, stowagesInOrder } from './stowage-path.ts';
+export { type TakeByTin, takeInWords, takesByTin } from './takes-by-tin.ts';
 export { sizeInWords } from './thing-size.ts';
 export { tinInWords, tinUses } from './tin-told.ts';
 export { type ToGet, toGet } from './to-get.ts';
@@ -161,3 +163,4 @@ export { forecastHours, forecastOf, weatherInForce } from './weather/weather-in-
 export { dayInWords, lengthInWords, localMinute, minuteInWords } from './when-in-words.ts';
 export { assumedWilling, liesAt, type WillingHours } from './window-hours.ts';
 export { type WindowWords, windowInWords } from './window-in-words.ts';
+export { followByTin, waitsByTin } from './with-tins.ts';

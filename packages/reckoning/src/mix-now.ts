@@ -16,6 +16,7 @@ import {
 } from '#materials';
 import { showNumber } from '#units';
 import { type PotLifeOfMix, potLifeOfMix } from './product-tin.ts';
+import { coverageInWords, type TakeByTin, takesByTin } from './takes-by-tin.ts';
 
 /** The temperature it is mixed at, and how that is known. */
 export interface MixingAir {
@@ -37,6 +38,8 @@ export interface MixNow {
   readonly tin: string | null;
   /** the whole of it, mixed; null: nobody said how much the step takes. [g] */
   readonly total_g: number | null;
+  /** `at 10 m² a litre, from the tin of …`; null: the amount hangs on no coverage, or was said now */
+  readonly coverage: string | null;
   /** of one batch, where it is mixed in more than one of all of it; empty where the amount or the ratio is not known */
   readonly parts: readonly MixPart[];
   /** `In 2 batches of 90 g, each used up within 10 min.`; null: in one, or the amount is not known */
@@ -80,7 +83,9 @@ export function mixNow(book: Book, step: Id, air: MixingAir, asked: MixAsked = {
   const pot = potLifeOfMix(book, record.mix, record.stores)!;
   const family = mix.family ?? pot.tin?.tin.family ?? null;
   const product = cureLaws.find(({ id }) => id === family);
-  const total_g = asked.total_g ?? record.mix_g ?? takenOfTin(record, pot, family);
+  const takes = takesByTin(book, record);
+  const spread = takes.find(({ coverage }) => coverage != null && coverage.family === family);
+  const total_g = asked.total_g ?? mixedByTin(record, spread) ?? takenOfTin(takes, pot, family);
   const using_min = asked.using_min ?? Math.max(0, record.minutes.likely - mix.mixing_min);
   const catalysed = family === 'polyester-resin' || family === 'gelcoat' || pot.tin?.tin.ratio?.kind === 'catalyst';
   const share = catalysed ? catalystShare(pot, family, air.air_C) : null;
@@ -97,6 +102,8 @@ export function mixNow(book: Book, step: Id, air: MixingAir, asked: MixAsked = {
     mix: mix.name,
     tin: pot.tin?.tin.name ?? null,
     total_g,
+    coverage:
+      asked.total_g === undefined && spread?.goes && record.mix_g != null ? `at ${coverageInWords(spread.goes)}` : null,
     parts: parts ?? [],
     batches: batchesInWords(batches),
     potLife: { minutes, from: pot.from, words: potLifeInWords(minutes, pot, family !== null, air) },
@@ -122,9 +129,15 @@ export function mixNow(book: Book, step: Id, air: MixingAir, asked: MixAsked = {
   };
 }
 
+/** What the step says it mixes, more or less by the coverage of the tin where it is spread over an area. [g] */
+function mixedByTin({ mix_g }: Step, spread: TakeByTin | undefined): number | null {
+  if (mix_g == null || spread?.coverage == null || spread.goes === null) return mix_g ?? null;
+  return (mix_g * spread.coverage.ours_m2_l) / spread.goes.m2_l;
+}
+
 /** What the step takes of the tin's own thing in the stores. [g]; null: it is not said, or not in a measure of this kind */
-function takenOfTin({ takes }: Step, { tin }: PotLifeOfMix, family: string | null): number | null {
-  const taken = takes?.find(({ store }) => store === tin?.tin.store);
+function takenOfTin(takes: readonly TakeByTin[], { tin }: PotLifeOfMix, family: string | null): number | null {
+  const taken = takes.find(({ store }) => store === tin?.tin.store);
   if (!taken) return null;
   const density = densityOf(family);
   const inGrams: Readonly<Record<string, number>> = { g: 1, kg: 1000, ml: density, l: 1000 * density };

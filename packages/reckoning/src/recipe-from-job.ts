@@ -12,9 +12,11 @@ import {
   type RecipeStore,
   type RecipeWait,
 } from '#jobs';
-import { cureLaws } from '#materials';
+import { type CureLaw, cureLaws } from '#materials';
 import { daysBetween } from '#units';
+import { familyOfWait } from './product-tin.ts';
 import { recipeIdNow, recipesOfBook } from './recipes-of-book.ts';
+import { takesByTin } from './takes-by-tin.ts';
 import { minutesSpent } from './tuned-minutes.ts';
 
 /** What the keeper says of it; the job says the rest. */
@@ -156,7 +158,7 @@ function storesOf(book: Book, job: Job, step: Step, asks: Map<string, RecipeAsk>
     const store = book.stores[id];
     if (store === undefined) return [];
     const words = store.name.match(/[\p{L}\p{N}]+/gu)?.slice(0, 2) ?? [store.name];
-    const take = step.takes?.find((each) => each.store === id);
+    const take = takesByTin(book, step).find((each) => each.store === id);
     const common = { name: store.name, words, size: null, pack: store.pack ?? null };
     if (take !== undefined && take.amount >= 0.001) {
       const because = `what ‘${job.title}’ took`;
@@ -189,12 +191,21 @@ export function waitOf(book: Book, job: Pick<Job, 'title'>, wait: WaitRecord): R
   };
 }
 
-function lawOf({ law }: WaitRecord, job: string): RecipeLaw {
+function lawOf(wait: WaitRecord, job: string): RecipeLaw {
+  const { law } = wait;
   if (law.kind === 'set time' && law.minutes >= 1)
     return { kind: 'set time', minutes: law.minutes, because: `as it was at ‘${job}’` };
-  const plain = (one: object) => JSON.stringify(Object.entries(one).sort(([a], [b]) => (a < b ? -1 : 1)));
-  const product = cureLaws.find((each) => plain(each.law) === plain(law));
-  return product ? { kind: 'product', product: product.id } : { kind: 'own law', law };
+  const product = law.from === 'the tin' ? undefined : cureLaws.find(({ id }) => id === familyOfWait(wait));
+  if (product === undefined || !isLawOf(product.law, law)) return { kind: 'own law', law };
+  const own = law.kind === 'moisture' && product.law.kind === 'moisture' && law.depth_mm !== product.law.depth_mm;
+  return { kind: 'product', product: product.id, ...(own ? { depth_mm: law.depth_mm } : {}) };
+}
+
+/** Whether a law is a product's own, whatever the depth of the bead. */
+function isLawOf(known: CureLaw, law: CureLaw): boolean {
+  const plain = (one: CureLaw) =>
+    JSON.stringify(Object.entries({ ...one, depth_mm: 0 }).sort(([a], [b]) => (a < b ? -1 : 1)));
+  return plain(known) === plain(law);
 }
 
 /** Jobs that were put in after this one as following it, besides those it knew of. */

@@ -157,13 +157,14 @@ describe('taking a recipe', () => {
     const recipe = recipes['rebed-shroud-plate'];
     const sealant = recipe.steps[4]!.stores[0]!;
     // 80 × 60 mm under 2 mm is 9.6 ml; half as much again for what is squeezed out: 14.4 ml
-    expect(recipeAmount(sealant, recipe, { length: 80, width: 60 }, demo.boat)).toEqual({
+    expect(recipeAmount(sealant, recipe, { length: 80, width: 60 }, demo, null)).toEqual({
       kind: 'known',
       amount: expect.closeTo(14.4, 9),
       unit: 'ml',
       words: '14 ml: 1 tube of 290 ml',
+      coverage: null,
     });
-    expect(recipeAmount(sealant, recipe, { length: 80 }, demo.boat)).toEqual({
+    expect(recipeAmount(sealant, recipe, { length: 80 }, demo, null)).toEqual({
       kind: 'not known',
       because: 'not measured yet: width of the plate',
     });
@@ -182,9 +183,9 @@ describe('taking a recipe', () => {
     const recipe = recipes.antifouling;
     const paint = recipe.steps.flatMap(({ stores }) => stores)[0]!;
     // 0.75 · 5.6 · (2.2 + 0.25) = 10.29 m²; 1.3 coats at 8 m²/l = 1.672 l, and 15 % for the roller = 1.923 l
-    expect(recipeAmount(paint, recipe, {}, demo.boat)).toMatchObject({
+    expect(recipeAmount(paint, recipe, {}, demo, null)).toMatchObject({
       amount: expect.closeTo(1.923, 3),
-      words: '1.9 l: 1 tin of 2.5 l',
+      words: '1.9 l: 1 tin of 2.5 l, at 8 m² a litre, our figure; the tin wins',
     });
   });
 

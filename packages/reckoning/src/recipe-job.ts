@@ -66,9 +66,9 @@ export function recipeTaken(
   const addStores: OperationFields<'takeRecipe'>['stores'][number][] = [];
   for (const asked of all.flatMap((step) => step.stores)) {
     if (stores.has(asked.name)) continue;
-    const amount = recipeAmount(asked, recipe, sizes, book.boat);
     const name = sizedName(asked, recipe, sizes);
     const store = storeFor(book, asked, name);
+    const amount = recipeAmount(asked, recipe, sizes, book, store);
     const id = store ?? newId();
     stores.set(asked.name, { name, amount, store, id });
     if (store !== null) continue;
@@ -89,24 +89,26 @@ export function recipeTaken(
   const takesOf = (step: RecipeStep): StepTake[] =>
     step.stores.flatMap((asked) => {
       const { id, store } = stores.get(asked.name)!;
-      const amount = recipeAmount(asked, recipe, sizes, book.boat);
+      const worked = recipeAmount(asked, recipe, sizes, book, store);
       const own = storeUnitOf(asked.amount.unit);
-      if (amount.kind === 'not known' || own === null || amount.amount <= 0) return [];
+      if (worked.kind === 'not known' || own === null || worked.amount <= 0) return [];
+      const amount = atOurCoverage(worked);
+      const coverage = worked.coverage === null ? {} : { coverage: worked.coverage.ours };
       const there = store === null ? undefined : book.stores[store];
       const unit = there?.unit ?? own;
       const { name, pack } = there ?? asked;
-      const inStores = converted(amount.amount, { from: own, to: unit, name, pack: pack ?? null });
+      const inStores = converted(amount, { from: own, to: unit, name, pack: pack ?? null });
       // what cannot be held together is kept as it was asked for
       return [
         inStores.kind === 'amount'
-          ? { store: id, amount: inStores.amount, unit }
-          : { store: id, amount: amount.amount, unit: own },
+          ? { store: id, amount: inStores.amount, unit, ...coverage }
+          : { store: id, amount, unit: own, ...coverage },
       ];
     });
   const mixOf = (step: RecipeStep, mix: RecipeMix): Pick<NewStep, 'mix' | 'mix_g'> => {
     const asked = step.stores.find(({ name }) => name === mix.of);
-    const amount = asked === undefined ? null : recipeAmount(asked, recipe, sizes, book.boat);
-    const grams = amount?.kind === 'known' ? gramsOf(amount.amount, amount.unit, mix.density_g_ml) : null;
+    const amount = asked === undefined ? null : recipeAmount(asked, recipe, sizes, book, stores.get(asked.name)!.store);
+    const grams = amount?.kind === 'known' ? gramsOf(atOurCoverage(amount), amount.unit, mix.density_g_ml) : null;
     return { mix: mixes.get(mix.name)!, mix_g: grams };
   };
   const ids = all.map(() => newId());
@@ -156,6 +158,10 @@ export function recipeTaken(
     },
   };
 }
+
+/** An amount as it is kept: at our coverage, which a tin's takes the place of wherever it is read (`takesByTin`). */
+const atOurCoverage = ({ amount, coverage }: Extract<RecipeAmount, { kind: 'known' }>): number =>
+  coverage === null ? amount : (amount * coverage.m2_l) / coverage.ours.ours_m2_l;
 
 /** The zone a recipe is done in on this boat: the first whose name or other words fit; null where none does. */
 export function zoneOfRecipe(recipe: Recipe, book: Book): Id | null {

@@ -109,7 +109,7 @@ export function bought(amount: number, unit: StoreUnit, pack: StorePack | null):
     return { amount: whole, packs: null, words: unit === '' || !counts.has(unit) ? shown : amountInWords(whole, unit) };
   }
   const packs = Math.ceil(amount / pack.holds - 1e-9);
-  const holds = amountInWords(pack.holds, unit);
+  const holds = countInWords(pack.holds, unit);
   const word = `${pack.word}${packs === 1 ? '' : 's'}`;
   return { amount: packs * pack.holds, packs, words: `${shown}: ${packs} ${word} of ${holds}` };
 }

@@ -3,6 +3,7 @@ import type { Book, Day, Id, StorePack, StoreRecord, StoreUnit } from '#boat-boo
 import { jobWeight } from './job-weight.ts';
 import { type KeepsUntil, keepsUntil } from './keeps-until.ts';
 import { converted } from './store-amounts.ts';
+import { takesByTin } from './takes-by-tin.ts';
 
 export interface JobNeed {
   readonly job: Id;
@@ -47,7 +48,7 @@ export function storeStandings(book: Book, today: Day): ReadonlyMap<Id, StoreSta
     for (const store of new Set(step.stores)) {
       if (book.stores[store] === undefined) continue;
       const jobs = wanted.get(store) ?? new Map<Id, Wanted[]>();
-      const take = step.takes?.find((each) => each.store === store);
+      const take = takesByTin(book, step).find((each) => each.store === store);
       // what a step under way takes is in hand already
       if (step.progress.kind === 'under way' && book.stores[store].onHand && take === undefined) continue;
       jobs.set(step.job, [...(jobs.get(step.job) ?? []), take ?? null]);

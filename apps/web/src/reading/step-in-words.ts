@@ -1,6 +1,7 @@
 /** What a step, a wait and a change of set-up ask for, in words. */
 import type { Book, SetUpNeedRecord, Step, WaitRecord } from '#boat-book';
 import type { CureLaw } from '#materials';
+import { potLifeOfMix, waitsByTin } from '#reckoning';
 import type { Conditions } from '#sky';
 import { listInWords, minutesInWords } from '../parts/in-words.ts';
 
@@ -44,8 +45,15 @@ export function lawInWords(law: CureLaw): string {
   }
 }
 
-/** All that one wait is and asks, as parts of a sentence. */
-export function waitInWords(book: Book, wait: WaitRecord): readonly string[] {
+/** Whose figure it goes by: the tin's, named where there is one in the book. */
+export function whoseInWords(from: CureLaw['from'], tin: { readonly name: string } | null): string {
+  if (tin !== null) return `from the tin of ${tin.name}`;
+  return from === 'the tin' ? 'from the tin' : `figure: ${from}`;
+}
+
+/** All that one wait is and asks, as parts of a sentence, by its tin where one speaks for it. */
+export function waitInWords(book: Book, step: Step, { id }: WaitRecord): readonly string[] {
+  const { wait, tin } = waitsByTin(book, step).find((each) => each.wait.id === id)!;
   const needs: string[] = [];
   if (wait.needs.dry) needs.push('stays dry');
   if (wait.needs.air_min_C !== undefined) needs.push(`stays above ${wait.needs.air_min_C} °C`);
@@ -55,7 +63,7 @@ export function waitInWords(book: Book, wait: WaitRecord): readonly string[] {
     if (setUp) needs.push(`${setUp.name} not moved`);
   }
   if (wait.wet) needs.push('no dust');
-  return [lawInWords(wait.law), `figure: ${wait.law.from}`, ...needs];
+  return [lawInWords(wait.law), whoseInWords(wait.law.from, tin?.tin ?? null), ...needs];
 }
 
 /** What a step asks for besides its minutes. */
@@ -72,7 +80,13 @@ export function stepNeedsInWords(book: Book, step: Step): readonly string[] {
   if (step.dusty) words.push('makes dust');
   if (step.wet) words.push('leaves a wet finish');
   const mix = step.mix === null ? undefined : book.mixes[step.mix];
-  if (mix) words.push(`mixes ${mix.name}, pot life ${minutesInWords(mix.potLife_min)}`);
+  const pot = step.mix === null ? null : potLifeOfMix(book, step.mix, step.stores);
+  if (mix && pot)
+    words.push(
+      pot.from === 'the tin'
+        ? `mixes ${mix.name}, pot life ${minutesInWords(pot.life.minutes)} at ${pot.life.at_C} °C, ${whoseInWords('the tin', pot.tin?.tin ?? null)}`
+        : `mixes ${mix.name}, pot life ${minutesInWords(mix.potLife_min)}`,
+    );
   const zone = step.zone === null ? undefined : book.zones[step.zone];
   if (zone) words.push(`at the ${zone.name}`);
   return words;

@@ -28,7 +28,7 @@ export function MixPart({
   const read = amount.trim() === '' ? null : readFigure(amount, amountLimits);
   const mix = mixNow(book, step, hour, read?.kind === 'figure' ? { total_g: read.value } : {});
   if (mix === null) return null;
-  const { against, batches, cautions, missing, parts, potLife, total_g } = mix;
+  const { against, batches, cautions, coverage, missing, parts, potLife, total_g } = mix;
   return (
     <div className="days-have">
       <h2>Mix now{mix.tin === null ? '' : `, by the tin of ${mix.tin}`}</h2>
@@ -46,7 +46,9 @@ export function MixPart({
         {total_g !== null && (
           <div>
             <dt>{mix.mix}, in all</dt>
-            <dd>{Math.round(total_g)} g</dd>
+            <dd>
+              {Math.round(total_g)} g{coverage !== null && `, ${coverage}`}
+            </dd>
           </div>
         )}
         {parts.map(({ name, words, from }) => (

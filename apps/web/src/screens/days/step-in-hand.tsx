@@ -1,14 +1,24 @@
 /** The step or set-up change in hand, readable at arm's length: what, where, cautions, what to have, the answers. */
 import { Suspense, useEffect, useRef, useState } from 'react';
-import type { Book, Id } from '#boat-book';
-import { conditionsInWords, keptInWords, setUpInWords, storeOfLine } from '#reckoning';
+import type { Book, Id, Step } from '#boat-book';
+import {
+  conditionsInWords,
+  followByTin,
+  keptInWords,
+  setUpInWords,
+  storeOfLine,
+  takeInWords,
+  takesByTin,
+  waitsByTin,
+} from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
-import { listInWords, minutesInWords } from '../../parts/in-words.ts';
+import { minutesInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { PhotoStrip } from '../../photos/photo-strip.tsx';
 import { photosOf } from '../../photos/photos-of.ts';
 import { TakePhotos } from '../../photos/take-photos.tsx';
+import { lawInWords, whoseInWords } from '../../reading/step-in-words.ts';
 import { address } from '../../shell/route.ts';
 import { DonePanel, LongerPanel, SkyPanel } from './answers.tsx';
 import { estimate, handsInWords } from './block-sheet.tsx';
@@ -158,6 +168,34 @@ function cautionsOf(item: Item, book: Book): readonly string[] {
   return book.setUps[aspect]?.changes.find((c) => c.from === from && c.to === to)?.cautions ?? [];
 }
 
+/** How much the step takes of a store, and whose coverage says so; null: nobody said. */
+function takeSaid(book: Book, step: Id, store: Id): string | null {
+  const take = takesByTin(book, book.steps[step] ?? {}).find((each) => each.store === store);
+  return take === undefined ? null : takeInWords(take);
+}
+
+/** `within 18 h, from the tin of Hull varnish`; empty where this step has no window of its own. */
+const windowsSaid = (book: Book, { follows }: Step): string =>
+  (follows ?? [])
+    .flatMap((said) => {
+      const { follow, tin } = followByTin(book, said);
+      if (follow.greatest_min === null) return [];
+      return [
+        `within ${minutesInWords(follow.greatest_min)}${tin === null ? '' : `, from the tin of ${tin.tin.name}`}`,
+      ];
+    })
+    .join('; ');
+
+/** Each wait after it, how long by its product, and whose figure that is. */
+const waitsSaid = (book: Book, step: Step): string =>
+  waitsByTin(book, step)
+    .map(({ wait, tin }) =>
+      wait.law.kind === 'set time'
+        ? `${wait.title}, ${lawInWords(wait.law)}`
+        : `${wait.title}, ${lawInWords(wait.law)}, ${whoseInWords(wait.law.from, tin?.tin ?? null)}`,
+    )
+    .join('; ');
+
 /** What to have in hand before it is begun: tools and stores with their places, what to mix, how she must stand. */
 function ToHave({ item, book, problem }: InHandProps) {
   const rows: [string, string][] = [];
@@ -180,14 +218,22 @@ function ToHave({ item, book, problem }: InHandProps) {
       if (known)
         add(
           known.name,
-          known.onHand && line === id ? (keptInWords(book.stowages, known) ?? 'place not noted') : 'not in stores',
+          [
+            takeSaid(book, step.id, id),
+            known.onHand && line === id ? (keptInWords(book.stowages, known) ?? 'place not noted') : 'not in stores',
+          ]
+            .filter((words) => words !== null)
+            .join('; '),
         );
     }
     const mix = step.mix === null ? undefined : book.mixes[step.mix];
     if (mix && planned.batchOf !== null) add(mix.name, 'the batch already mixed');
     if (planned.abrade_min > 0) add('abrade first', minutesInWords(planned.abrade_min));
-    const waits = step.waits.map((w) => w.title);
-    if (waits.length > 0) add('afterwards it waits', listInWords(waits));
+    const record = book.steps[step.id];
+    if (record) {
+      add('over the coat below', windowsSaid(book, record));
+      add('afterwards it waits', waitsSaid(book, record));
+    }
   } else {
     const change = book.setUps[item.planned.aspect]?.changes.find(
       (c) => c.from === item.planned.from && c.to === item.planned.to,

@@ -31,7 +31,13 @@ export function amountInWords(amount: AmountRule, { asks }: Pick<Recipe, 'asks'>
     return `${amount.times}${unit} for each ${each ? `${each} ` : ''}of: ${asked(amount.of)}${over}`;
   }
   const of = Object.values(amount.inputs).flatMap((input) =>
-    input.from === 'asked' ? [asked(input.ask)] : input.from === 'boat' ? ['the boat’s own sizes'] : [],
+    input.from === 'asked'
+      ? [asked(input.ask)]
+      : input.from === 'boat'
+        ? ['the boat’s own sizes']
+        : input.from === 'coverage'
+          ? [`${input.ours_m2_l} m² a litre unless the tin says otherwise`]
+          : [],
   );
   return `worked out from ${[...new Set(of)].join(', ')}${amount.waste_pct > 0 ? `, ${amount.waste_pct} % more for waste` : ''}`;
 }

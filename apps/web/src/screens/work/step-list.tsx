@@ -1,7 +1,7 @@
 /** The steps of a job in order, each with its minutes, what it asks for, its cautions and its waits. */
 import { Suspense, useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
-import { amountInWords, keptInWords } from '#reckoning';
+import { followByTin, keptInWords, takeInWords, takesByTin } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -9,7 +9,7 @@ import { Mark } from '../../parts/mark.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
 import { useRun } from '../../parts/use-run.ts';
 import type { NamedStep } from '../../reading/open-work.ts';
-import { stepNeedsInWords, waitInWords } from '../../reading/step-in-words.ts';
+import { stepNeedsInWords, waitInWords, whoseInWords } from '../../reading/step-in-words.ts';
 import { zoneOf } from '../../reading/today.ts';
 
 const TickSheet = onDemand(() => import('./tick-sheet.tsx'));
@@ -168,8 +168,8 @@ function keptNear(book: Book, thing: Parameters<typeof keptInWords>[1]): string 
 function StepBody({ book, step }: { readonly book: Book; readonly step: Step }) {
   const needs = stepNeedsInWords(book, step);
   const takes = (id: Id) => {
-    const take = step.takes?.find(({ store }) => store === id);
-    return take === undefined ? '' : `, ${amountInWords(take.amount, take.unit)}`;
+    const take = takesByTin(book, step).find(({ store }) => store === id);
+    return take === undefined ? '' : `, ${takeInWords(take)}`;
   };
   const tools = step.tools.flatMap(({ tool, count }) => {
     const known = book.tools[tool];
@@ -206,7 +206,7 @@ function Waits({ book, step }: { readonly book: Book; readonly step: Step }) {
     <p key={wait.id} className="job-wait small">
       <span className="job-hatch" aria-hidden="true" />
       <span>
-        then waits: <b>{wait.title}</b> · {waitInWords(book, wait).join(' · ')}
+        then waits: <b>{wait.title}</b> · {waitInWords(book, step, wait).join(' · ')}
       </span>
     </p>
   ));
@@ -216,16 +216,16 @@ function Waits({ book, step }: { readonly book: Book; readonly step: Step }) {
 function Follows({ book, step }: { readonly book: Book; readonly step: Step }) {
   if (step.follows === null) return null;
   if (step.follows.length === 0) return <p className="small soft">needs no other step first</p>;
-  return step.follows.map((follow) => {
-    const before = book.steps[follow.step];
+  return step.follows.map((said) => {
+    const before = book.steps[said.step];
     if (!before) return null;
-    const wait = before.waits.find((one) => one.id === follow.wait);
+    const { follow, wait, tin } = followByTin(book, said);
     return (
       <p key={`${follow.step} ${follow.wait}`} className="small soft">
         after ‘{before.title}’{wait && `, when ${wait.title} is over`}
         {follow.least_min > 0 && `, ${minutesInWords(follow.least_min)} later at the soonest`}
         {follow.greatest_min !== null &&
-          `, within ${minutesInWords(follow.greatest_min)}${follow.past.kind === 'abrade' ? `; later it must be abraded first, ${follow.past.minutes} min` : ''}`}
+          `, within ${minutesInWords(follow.greatest_min)}${tin === null ? '' : `, ${whoseInWords('the tin', tin.tin)}`}${follow.past.kind === 'abrade' ? `; later it must be abraded first, ${follow.past.minutes} min` : ''}`}
       </p>
     );
   });

@@ -1,5 +1,6 @@
 /** What a step used of its stores: by the amount where they are counted, or used up; left alone, nothing is taken out. */
 import type { Book, Step, UsedStore } from '#boat-book';
+import { takesByTin } from '#reckoning';
 import { TickField } from '../../parts/choice-fields.tsx';
 import { readFigure } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
@@ -13,9 +14,11 @@ const limits = { min: 0, max: 1_000_000, unit: '' } as const;
 /** What the step is expected to take of each thing that is counted in the same unit. */
 export function expectedUse(book: Book, step: Step): UsedDraft {
   return Object.fromEntries(
-    (step.takes ?? []).flatMap(({ store, amount, unit }) => {
+    takesByTin(book, step).flatMap(({ store, amount, unit }) => {
       const known = book.stores[store];
-      return known?.onHand && known.amount != null && known.unit === unit ? [[store, String(amount)]] : [];
+      return known?.onHand && known.amount != null && known.unit === unit
+        ? [[store, String(Number(amount.toPrecision(4)))]]
+        : [];
     }),
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cureLaws } from '#materials';
+import { cureLawOf, cureLaws } from '#materials';
 import { emptyWait, readWait, waitDraft, withProduct } from './wait-draft.ts';
 
 describe('a wait being filled in', () => {
@@ -20,6 +20,28 @@ describe('a wait being filled in', () => {
       wait: { law: { kind: 'dries', atReference_min: 390, stopsAt_pct: 75, from: 'the tin' } },
     });
     if (read.kind === 'wait') expect(readWait(waitDraft(read.wait))).toEqual(read);
+  });
+
+  it('keeps the tin it is of, the depth of its bead and its product when something else of it is changed', () => {
+    const { law } = cureLawOf('polyurethane-sealant');
+    if (law.kind !== 'moisture') throw new Error('a sealant cures by the damp of the air');
+    const wait = {
+      id: 'w',
+      title: 'the bedding sets',
+      law: { ...law, depth_mm: 3 },
+      family: 'polyurethane-sealant',
+      tin: 'grey-tube',
+      needs: {},
+      setUps: [],
+      still: [],
+      wet: false,
+    };
+    const read = readWait({ ...waitDraft(wait), dry: true });
+    expect(read).toEqual({ kind: 'wait', wait: { ...wait, needs: { dry: true } } });
+    // of another product that tin says nothing
+    const other = readWait(withProduct(waitDraft(wait), 'polysulphide-sealant'));
+    expect(other).toMatchObject({ wait: { family: 'polysulphide-sealant' } });
+    expect(other).not.toHaveProperty('wait.tin');
   });
 
   it('refuses a wait without a product, without a time, and a figure out of range', () => {

@@ -1,6 +1,7 @@
 /** A wait as it is being filled in: all text, and its law by the name of the product. */
 import type { SetUpNeedRecord, WaitRecord } from '#boat-book';
 import { type CureLaw, cureLaws } from '#materials';
+import { familyOfWait } from '#reckoning';
 import { type Faults, formReading } from '../../parts/read-form.ts';
 
 export type WaitFault =
@@ -23,6 +24,8 @@ export interface WaitDraft {
   readonly product: string;
   /** the keeper's own figures, from the tin, replace ours */
   readonly fromTin: boolean;
+  /** the tin in the book it is of; '': one of its family, of those the step takes from the stores first */
+  readonly tin: string;
   readonly hours: string;
   readonly reference: string;
   readonly doubles: string;
@@ -45,6 +48,7 @@ export function emptyWait(id: string): WaitDraft {
     title: '',
     product: '',
     fromTin: false,
+    tin: '',
     ...figures(null),
     dry: false,
     airMin: '',
@@ -60,6 +64,7 @@ export function waitDraft(wait: WaitRecord): WaitDraft {
     title: wait.title,
     product: productOf(wait),
     fromTin: wait.law.from === 'the tin' && wait.law.kind !== 'set time',
+    tin: wait.tin ?? '',
     ...figures(wait.law),
     dry: wait.needs.dry ?? false,
     airMin: wait.needs.air_min_C?.toString() ?? '',
@@ -69,13 +74,14 @@ export function waitDraft(wait: WaitRecord): WaitDraft {
   };
 }
 
-/** The draft with another product: its figures take the place of those that stood there. */
+/** The draft with another product: its figures take the place of those that stood there, and another's tin is let go. */
 export function withProduct(draft: WaitDraft, product: string): WaitDraft {
   const known = cureLaws.find((one) => one.id === product);
   return {
     ...draft,
     product,
     fromTin: false,
+    tin: '',
     title: draft.title || (known ? `${known.title.split(',')[0]!.toLowerCase()} cures` : ''),
     ...figures(known?.law ?? null),
   };
@@ -104,6 +110,8 @@ export function readWait(
       id: draft.id,
       title,
       law: law.law,
+      ...(cureLaws.some(({ id }) => id === draft.product) ? { family: draft.product } : {}),
+      ...(draft.tin === '' || draft.product === 'set time' ? {} : { tin: draft.tin }),
       needs: { ...(draft.dry ? { dry: true as const } : {}), ...(airMin === null ? {} : { air_min_C: airMin }) },
       setUps: draft.setUps,
       still: draft.still,
@@ -117,13 +125,18 @@ function readLaw(
 ): { readonly kind: 'law'; readonly law: CureLaw } | { readonly kind: 'refused'; readonly faults: Faults<WaitFault> } {
   const form = formReading<WaitFault>();
   const ours = cureLaws.find((one) => one.id === draft.product)?.law;
-  if (ours && !draft.fromTin) return { kind: 'law', law: ours };
+  if (ours && !draft.fromTin && ours.kind !== 'moisture') return { kind: 'law', law: ours };
   const kind = lawKind(draft);
   if (kind === null) form.refuse('law', 'Choose the product, or a set time.');
   const minutes = () =>
     Math.max(1, Math.round(form.figure('hours', draft.hours, { min: 0.02, max: 2160, unit: 'h' }) * 60));
   const degrees = (field: WaitFault, text: string) => form.figure(field, text, { min: -20, max: 60, unit: '°C' });
   const from = 'the tin' as const;
+  // how deep the bead is nobody's tin says: it stands beside our figures and beside the tin's
+  if (ours?.kind === 'moisture' && !draft.fromTin) {
+    const depth_mm = form.figure('depth', draft.depth, { min: 0.5, max: 50, unit: 'mm' });
+    return form.sound() ? { kind: 'law', law: { ...ours, depth_mm } } : { kind: 'refused', faults: form.faults };
+  }
   let law: CureLaw = { kind: 'never cures', from };
   if (kind === 'set time') law = { kind, minutes: minutes(), from: 'our assumption' };
   if (kind === 'reacts')
@@ -175,14 +188,8 @@ function figures(law: CureLaw | null) {
   };
 }
 
-/** The product whose law this is; for the keeper's own figures, the first of the same kind. */
-function productOf({ law }: WaitRecord): string {
-  if (law.kind === 'set time') return 'set time';
-  const alike = (a: CureLaw, b: CureLaw) => JSON.stringify(sorted(a)) === JSON.stringify(sorted(b));
-  const same = cureLaws.find((one) => alike(one.law, law));
-  return (same ?? cureLaws.find((one) => one.law.kind === law.kind))?.id ?? '';
-}
-
-function sorted(law: CureLaw): readonly (readonly [string, unknown])[] {
-  return Object.entries(law).sort(([a], [b]) => a.localeCompare(b));
+/** The product a wait is of, as written on it or by its law; for the keeper's own figures, the first of the same kind. */
+function productOf(wait: WaitRecord): string {
+  if (wait.law.kind === 'set time') return 'set time';
+  return familyOfWait(wait) ?? cureLaws.find((one) => one.law.kind === wait.law.kind)?.id ?? '';
 }

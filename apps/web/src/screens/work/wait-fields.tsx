@@ -1,6 +1,6 @@
 /** The fields of one wait: what it is waited for, by whose law, and what it asks of the meantime. */
 import type { Book } from '#boat-book';
-import { cureLaws } from '#materials';
+import { cureLaws, tinSpeaksFor } from '#materials';
 import { ChoiceField, ManyField, TickField } from '../../parts/choice-fields.tsx';
 import type { Faults } from '../../parts/read-form.ts';
 import { SetUpNeedsField } from '../../parts/set-up-needs-field.tsx';
@@ -24,6 +24,7 @@ export function WaitFields({
   const set = <K extends keyof WaitDraft>(key: K, value: WaitDraft[K]) => onChange({ ...draft, [key]: value });
   const known = cureLaws.find((one) => one.id === draft.product);
   const kind = lawKind(draft);
+  const tins = Object.entries(book.tins).filter(([, { family }]) => tinSpeaksFor(family, draft.product));
   const figure = (
     key: 'reference' | 'doubles' | 'minimum' | 'depth' | 'firstDay' | 'humidity' | 'stopsAt',
     label: string,
@@ -72,6 +73,17 @@ export function WaitFields({
               {caution}
             </p>
           ))}
+          {tins.length > 0 && !draft.fromTin && (
+            <ChoiceField
+              label="Which tin"
+              note="What it says wins over our figure."
+              value={draft.tin}
+              onChange={(tin) => set('tin', tin)}
+              none="the one the step takes, or none"
+              options={tins.map(([value, { name }]) => ({ value, name }))}
+            />
+          )}
+          {kind === 'moisture' && !draft.fromTin && figure('depth', 'Bead deep', 'mm')}
           {known.law.kind !== 'never cures' && (
             <TickField label="The tin says otherwise" value={draft.fromTin} onChange={(on) => set('fromTin', on)} />
           )}
