@@ -22,7 +22,8 @@ export default defineConfig({
           setupFiles: ['scripts/property-seed.ts'],
           // the packages keep nothing of their own between questions: one load of them serves many files
           isolate: false,
-          testTimeout: 30_000,
+          // an end for what hangs, no measure of speed: a busy machine takes five times as long as a quiet one
+          testTimeout: 180_000,
         },
       },
       {

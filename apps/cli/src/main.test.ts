@@ -59,7 +59,7 @@ describe('fettle', () => {
     });
     expect(refused.status).toBe(1);
     expect(refused.stdout).toContain('There is no file or folder no-such-boat.fettle.');
-  }, 60_000);
+  }, 300_000);
 });
 
 describe('fettle demo', () => {
