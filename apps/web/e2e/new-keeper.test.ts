@@ -7,6 +7,7 @@ import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { addDays, localAt } from '#units';
 import { launchBrowser, phone } from './browser.ts';
+import { placeOfWord } from './marked-word.ts';
 
 const zone = 'Europe/London';
 const mostTouches = 60;
@@ -59,8 +60,10 @@ it(`draws her boat, puts in three jobs and a job day, and asks whether she is fi
   await shot('boat');
 
   // what a word of the trade means is a tap away
-  await tap(page.getByRole('button', { name: 'set-ups', exact: true }));
-  const term = page.getByRole('dialog', { name: 'Set-up' });
+  const word = await placeOfWord(page, 'set-ups');
+  touches += 1;
+  await page.touchscreen.tap(word.x, word.y);
+  const term = page.getByRole('dialog', { name: 'What is meant by set-up' });
   await term.getByText(/A state of the boat that steps need/).waitFor();
   await tap(term.getByRole('button', { name: 'Close' }));
   await term.waitFor({ state: 'hidden' });

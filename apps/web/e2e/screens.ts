@@ -8,6 +8,7 @@ import { preview } from 'vite';
 import { askBedding } from './ask-bedding.ts';
 import { askCleat } from './ask-cleat.ts';
 import { laptop, launchBrowser, phone } from './browser.ts';
+import { placeOfWord } from './marked-word.ts';
 
 interface Shot {
   readonly name: string;
@@ -257,7 +258,16 @@ const shots: readonly Shot[] = [
     name: 'term',
     at: '#/boat',
     after: async (page) => {
-      await page.getByRole('button', { name: 'set-ups', exact: true }).click();
+      const word = await placeOfWord(page, 'set-ups');
+      await page.mouse.click(word.x, word.y);
+      await page.locator('dialog[aria-busy="false"]').waitFor();
+    },
+  },
+  {
+    name: 'terms',
+    at: '#/boat/loads/mast',
+    after: async (page) => {
+      await page.getByRole('button', { name: /^Words on this page/ }).click();
       await page.locator('dialog[aria-busy="false"]').waitFor();
     },
   },

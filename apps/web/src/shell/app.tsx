@@ -16,6 +16,7 @@ import { whenQuiet } from './when.ts';
 
 const NewVersion = onDemand(() => import('./new-version.tsx'));
 const TwoAnswers = onDemand(() => import('./two-answers.tsx'));
+const TermsHere = onDemand(() => import('../parts/terms/terms-here.tsx'));
 const TimersOver = onDemand(() => import('../timers/timers-over.tsx'));
 
 /** So long after the book is there, what is not needed to use it is looked to. [ms] */
@@ -39,7 +40,7 @@ export function App() {
   }, [empty]);
 
   const [quiet, setQuiet] = useState(false);
-  const opening = state === 'opening';
+  const opening = state === 'opening' || (book === null && because === null);
   useEffect(() => {
     if (opening) return;
     const timer = setTimeout(() => whenQuiet(() => setQuiet(true)), settled_ms);
@@ -95,6 +96,7 @@ export function App() {
         ) : (
           <ScreenHere place={route.place} />
         )}
+        <Suspense fallback={null}>{quiet && <TermsHere path={here} />}</Suspense>
       </main>
     </div>
   );

@@ -7,7 +7,6 @@ import { countInWords, listInWords } from '../../parts/in-words.ts';
 import { meaningName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
-import { Term } from '../../parts/terms/term.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -57,9 +56,7 @@ export function BoatPage() {
         <div className="boat-side">
           <section aria-labelledby="boat-stands">
             <h2 id="boat-stands">How she stands</h2>
-            <p className="soft small">
-              Her <Term of="set-up">set-ups</Term> as they are now: the plan begins from them.
-            </p>
+            <p className="soft small">Her set-ups as they are now: the plan begins from them.</p>
             <RefusalLine refusal={refusal} />
             {Object.entries(book.setUps).map(([id, setUp]) => (
               <div key={id} className="boat-stand">
@@ -85,9 +82,7 @@ export function BoatPage() {
           </section>
           <section aria-labelledby="boat-zones">
             <h2 id="boat-zones">Zones</h2>
-            <p className="soft small">
-              A <Term of="zone" /> is a place of hers where work is done.
-            </p>
+            <p className="soft small">A zone is a place of hers where work is done.</p>
             <ul>
               {Object.entries(book.zones)
                 .sort(([, a], [, b]) => a.along - b.along)
@@ -229,10 +224,10 @@ export function BoatPage() {
               </button>
             </p>
             <p className="soft">
-              By <Term of="consequence" />, the planner weighs a danger {book.weights.danger}, unlawful{' '}
-              {book.weights.unlawful}, stops sailing {book.weights['stops-sailing']}, gets worse {book.weights.worsens},
-              comfort {book.weights.comfort}: our judgement, yours to change.{' '}
-              {countInWords(Object.keys(book.mixes).length, 'mix', 'mixes')} in the book.
+              By consequence, the planner weighs a danger {book.weights.danger}, unlawful {book.weights.unlawful}, stops
+              sailing {book.weights['stops-sailing']}, gets worse {book.weights.worsens}, comfort {book.weights.comfort}
+              : our judgement, yours to change. {countInWords(Object.keys(book.mixes).length, 'mix', 'mixes')} in the
+              book.
             </p>
             <p>
               <button type="button" className="words" onClick={() => setOpen({ sheet: 'weights' })}>

@@ -3,7 +3,6 @@ import { useState } from 'react';
 import { oddsWorking, type PlanOdds } from '#reckoning';
 import type { Problem } from '#workplan';
 import { Sheet } from '../../parts/sheet.tsx';
-import { Term } from '../../parts/terms/term.tsx';
 
 export function OddsLines({
   odds,
@@ -26,9 +25,7 @@ export function OddsLines({
         <button type="button" className="words" onClick={() => setOpened(true)}>
           Odds of each day, and how they are worked out
         </button>{' '}
-        <span className="soft">
-          <Term of="odds" /> from {odds.runs} runs
-        </span>
+        <span className="soft">odds from {odds.runs} runs</span>
       </p>
       {opened && (
         <Sheet title="The odds of this plan" onClose={() => setOpened(false)}>

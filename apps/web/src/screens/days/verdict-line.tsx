@@ -1,4 +1,3 @@
-import { WithTerms } from '../../parts/terms/term.tsx';
 import type { PlanPicture } from './plan-report.ts';
 
 /** How good the plan is, in a sentence, with its mark. */
@@ -9,7 +8,7 @@ export function VerdictLine({ picture, settled }: { readonly picture: PlanPictur
       <p>
         {settled && kind === 'proved best' && <span className="days-go">✓ </span>}
         {kind === 'impossible, because' && <span className="days-danger">▲ </span>}
-        <WithTerms text={picture.verdict} terms={['gap', 'bound', 'weight', 'held', 'set-up', 'wait']} />
+        {picture.verdict}
       </p>
     </div>
   );

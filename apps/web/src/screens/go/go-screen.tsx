@@ -6,7 +6,6 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, useRoute } from '../../shell/route.ts';
 import './go.css';
-import { Term } from '../../parts/terms/term.tsx';
 import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
 import { usePlanOfOutings } from './use-plan-of-outings.ts';
@@ -67,8 +66,8 @@ function Outings() {
       <NewOuting book={book} today={today} />
       {ahead.length === 0 && (
         <p>
-          No <Term of="outing" /> is ahead. Put in the next sail with its date: the jobs it needs then have a day they
-          must be done by.
+          No outing is ahead. Put in the next sail with its date: the jobs it needs then have a day they must be done
+          by.
         </p>
       )}
       {ahead.map(([id, outing]) => (

@@ -17,7 +17,6 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
 import './put-in.css';
-import { Term } from '../../parts/terms/term.tsx';
 import { type PutInDraft, type PutInFault, readPutIn, trustedAsUsual, understood, usualOfRig } from './put-in-draft.ts';
 import type { PutInByRecipe, SaidByRecipe } from './recipe-offer.tsx';
 
@@ -131,8 +130,7 @@ export default function PutIn() {
           <div ref={parts}>
             <h2>What was understood</h2>
             <p className="soft small">
-              What happens if it is left is its <Term of="consequence" />; a fix that only stands in for the work is a{' '}
-              <Term of="jury rig" />.
+              What happens if it is left is its consequence; a fix that only stands in for the work is a jury rig.
             </p>
             <Parts book={book} read={read} draft={draft} set={set} faults={faults} today={today} />
             {draft.what === 'job' && (

@@ -16,7 +16,6 @@ import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import { type BeddingDraft, type BeddingFault, beddingDraft, readBedding } from './bedding-draft.ts';
 import './bedding.css';
-import { Term } from '../../../parts/terms/term.tsx';
 import { BeddingFields } from './bedding-fields.tsx';
 import { TakeIt } from './take-it.tsx';
 
@@ -191,8 +190,8 @@ function Ask({ book, fitting, job }: { readonly book: Book; readonly fitting: Id
             <p key={line}>{line}</p>
           ))}
           <p className="soft small">
-            <Term of="bedding">Bedding</Term> by kind of product; how long it takes to <Term of="cure" /> goes by its
-            own law. The tube and its maker know theirs: what they say wins.
+            Bedding by kind of product; how long it takes to cure goes by its own law. The tube and its maker know
+            theirs: what they say wins.
             {fitting !== null && ' When it is done, write down above what it was.'}
           </p>
         </section>

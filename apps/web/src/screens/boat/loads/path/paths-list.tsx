@@ -5,7 +5,6 @@ import { type LoadPathTold, loadPathsTold } from '#reckoning';
 import type { Meaning } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.ts';
-import { Term } from '../../../../parts/terms/term.tsx';
 import { todayAt } from '../../../../reading/today.ts';
 import { address } from '../../../../shell/route.ts';
 
@@ -25,8 +24,8 @@ export function PathsList({ book }: { readonly book: Book }) {
     <div className="path-list">
       <h1>Load paths</h1>
       <p className="soft">
-        A <Term of="load path" /> is a chain of parts from what pulls to what holds: the strength of each, the weakest,
-        and what does not fit what.
+        A load path is a chain of parts from what pulls to what holds: the strength of each, the weakest, and what does
+        not fit what.
       </p>
       <ul>
         {paths.map((path) => {

@@ -1,0 +1,122 @@
+/**
+ * No word of the trade unexplained: on every screen of the demo boat, each word of the glossary that stands there is in the
+ * list at its end, and is underlined wherever a tap of it means nothing else. What is in the glossary is read off its file,
+ * and what is on the screen off the screen: a new word and a new screen are looked at without a line more here.
+ */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { glossary } from '../src/parts/terms/glossary.ts';
+import { neverMarked, onlyOn } from '../src/parts/terms/term-marks.ts';
+import { launchBrowser, phone } from './browser.ts';
+import { markedWords, placeOfWord } from './marked-word.ts';
+
+/** Screens reached by an address of their own; the links on each of them lead to more. */
+const places = ['work', 'days', 'boat', 'stores', 'go'];
+/** so many screens of each place, so that the journey ends */
+const mostOfPlace = 6;
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await launchBrowser();
+  const context = await browser.newContext({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
+  page = await context.newPage();
+  page.setDefaultTimeout(30_000);
+  await page.goto(inject('address'));
+  await page.locator('.terms-here').waitFor();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+it.each(places)('every word of the glossary on the screens of %s is explained there', async (place) => {
+  await goTo(place);
+  const links = await page
+    .locator('main a[href^="#/"]')
+    .evaluateAll((all) => all.map((link) => link.getAttribute('href')!.slice(2)));
+  const oneOfAKind = [...new Map(links.map((link) => [link.split('/').slice(0, 3).join('/'), link])).values()];
+  let explained = 0;
+  for (const path of [place, ...oneOfAKind.filter((link) => link !== place).slice(0, mostOfPlace - 1)]) {
+    await goTo(path);
+    // the page is looked through when it has come to rest, and what it reckons comes in later
+    const unexplained = async () => {
+      const told = await listed();
+      return wordsIn(await textNow(), path).filter((word) => !told.includes(word.toLowerCase()));
+    };
+    await expect.poll(unexplained, { message: path, timeout: 30_000 }).toEqual([]);
+    const markedTwice = async () => {
+      const marked = (await markedWords(page)).map(bare);
+      return marked.filter((word, i) => word === '' || marked.indexOf(word) < i);
+    };
+    await expect.poll(markedTwice, { message: path, timeout: 30_000 }).toEqual([]);
+    explained += (await markedWords(page)).length;
+  }
+  expect(explained).toBeGreaterThan(0);
+});
+
+it('a tap of an underlined word says what it means, and the list at the end says it to keys', async () => {
+  await goTo('boat/loads/mast');
+  const { x, y } = await placeOfWord(page, 'gooseneck');
+  await page.touchscreen.tap(x, y);
+  const one = page.getByRole('dialog', { name: 'What is meant by gooseneck' });
+  await one.getByText('The joint of boom and mast.').waitFor();
+  await page.keyboard.press('Escape');
+  await one.waitFor({ state: 'hidden' });
+
+  const list = page.getByRole('button', { name: /^Words on this page explained: \d+$/ });
+  await list.focus();
+  await page.keyboard.press('Enter');
+  const all = page.getByRole('dialog', { name: 'Words on this page' });
+  await all.getByText('The joint of boom and mast.').first().waitFor();
+  await all.getByText(/^The whole glossary/).click();
+  await all.getByText('a kind of job written down once', { exact: false }).first().waitFor();
+  await page.keyboard.press('Escape');
+  await all.waitFor({ state: 'hidden' });
+});
+
+async function goTo(path: string) {
+  await page.goto(`${inject('address')}#/${path}`);
+  await page.locator('.shell-main h1').waitFor();
+}
+
+/** What is shown, without drawings and without the line that lists the words. */
+const textNow = () =>
+  page.evaluate(() => {
+    const walker = document.createTreeWalker(document.querySelector('main')!, NodeFilter.SHOW_TEXT);
+    const texts: string[] = [];
+    while (walker.nextNode()) {
+      const within = walker.currentNode.parentElement!;
+      const leftOut = within.closest('svg, .unseen, textarea, select, .terms-here');
+      if (!leftOut && within.checkVisibility()) texts.push(walker.currentNode.textContent ?? '');
+    }
+    return texts.join('\n');
+  });
+
+/** The words of the page's list, read out of the list itself. */
+async function listed(): Promise<string[]> {
+  const button = page.getByRole('button', { name: /^Words on this page/ });
+  if ((await button.count()) === 0) return [];
+  await button.click();
+  const dialog = page.getByRole('dialog', { name: 'Words on this page' });
+  await page.locator('dialog[aria-busy="false"]').waitFor();
+  const words = await dialog.locator('.terms-told > dl dt').allTextContents();
+  await page.keyboard.press('Escape');
+  await dialog.waitFor({ state: 'hidden' });
+  return words.flatMap((row) => row.toLowerCase().split(', '));
+}
+
+/** Words of the glossary in a text, found one by one and not as the app finds them; a word inside a longer one is that one's. */
+function wordsIn(text: string, path: string): string[] {
+  const words = [...new Set(glossary.flatMap((row) => row.words))]
+    .filter((word) => !neverMarked.has(word) && (onlyOn[word]?.test(path) ?? true))
+    .sort((a, b) => b.length - a.length);
+  let left = text;
+  return words.filter((word) => {
+    const whole = new RegExp(`(^|[^\\w-])${word.replaceAll(/[- ]/g, '[- ]')}(?![\\w-])`, 'gi');
+    const there = whole.test(left);
+    left = left.replaceAll(whole, '$1');
+    return there;
+  });
+}
+
+const bare = (word: string) => word.toLowerCase().replaceAll('-', ' ');
