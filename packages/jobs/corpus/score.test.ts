@@ -12,6 +12,7 @@ import { fourthPages } from './open/fourth-pages.ts';
 import { lines as openLines } from './open/lines.ts';
 import { morePages } from './open/more-pages.ts';
 import { pages as openPages } from './open/pages.ts';
+import { sixthPages } from './open/sixth-pages.ts';
 import { thirdPages } from './open/third-pages.ts';
 import { scoreLines, scorePages } from './score.ts';
 import { lines as asideLines } from './set-aside/lines.ts';
@@ -22,8 +23,8 @@ import { pages as thirdAside } from './set-aside-3/pages.ts';
 import { pages as fourthAside } from './set-aside-4/pages.ts';
 
 /**
- * The goal is 85 of 100 pieces of work found and at most 10 of 100 proposals false. Talk that the reader learned from
- * meets it; talk that was set aside does not, and stands here at what was reached.
+ * The goal is 85 of 100 pieces of work found and at most 10 of 100 proposals false. All talk here was learned from in the
+ * end; what was reached on it at first sight stands in README.md.
  */
 const halves = [
   [
@@ -36,7 +37,8 @@ const halves = [
   ['once set aside', asideLines, asidePages, { found: 0.9, mostFalse: 0.1 }],
   ['once set aside, by another hand', secondLines, secondPages, { found: 0.9, mostFalse: 0.12 }],
   ['once set aside, four pages more', secondLines, thirdAside, { found: 0.9, mostFalse: 0.1 }],
-  ['set aside, scored once', secondLines, fourthAside, { found: 0.77, mostFalse: 0.27 }],
+  ['once set aside, six pages more', secondLines, fourthAside, { found: 0.89, mostFalse: 0.19 }],
+  ['open, by a stranger', secondLines, sixthPages, { found: 0.93, mostFalse: 0.11 }],
 ] as const;
 
 describe.each(halves)('talk marked by hand, %s', (_half, lines, pages, { found, mostFalse }) => {
@@ -60,6 +62,7 @@ describe('the marks', () => {
       ...thirdPages,
       ...fourthPages,
       ...fifthPages,
+      ...sixthPages,
       ...asidePages,
       ...pagesByAnother,
       ...secondPages,

@@ -4,8 +4,9 @@ import { workOf } from './topic-work.ts';
 import type { Clause } from './walk-clauses.ts';
 import { headingOf, openingPlace } from './walk-headings.ts';
 import { senseOf, setUpAlone } from './walk-sense.ts';
+import { headsShopping, isThingAlone, listedThings, thingsToGet } from './walk-shopping.ts';
 import { doneHeading, isMeasure, type StoreList, stillListed } from './walk-store-lists.ts';
-import { storeListOf, storeTold } from './walk-stores.ts';
+import { isGoods, storeListOf, storeTold } from './walk-stores.ts';
 import { placeOf, roleOf, type TalkClause, topicsOf } from './walk-topics.ts';
 import { voltsTold } from './walk-volts.ts';
 import { type Found, type Heading, isNameAlone, type TellingClause } from './work-in-hand.ts';
@@ -30,6 +31,7 @@ function talkOf(
       sense: senseOf(clause.words, { asked: clause.asked, opens: clauses[at - 1]?.sentence !== clause.sentence }),
     }),
   );
+  for (const [at, clause] of told.entries()) if (asOfWork(clause, told[at - 1], told[at + 1])) told[at] = meant(clause);
   const found: Found[] = [];
   let afresh = true;
   const talk: TalkClause[] = [];
@@ -38,6 +40,7 @@ function talkOf(
   let list: StoreList | null = null;
   let lastVolts = -9;
   let read = false;
+  let counted = 0;
 
   for (const [at, clause] of told.entries()) {
     const { sense, words } = clause;
@@ -48,6 +51,12 @@ function talkOf(
     const sameSentence = sameItem && last.sentence === clause.sentence;
     before = clause;
     if (!sameItem && clause.marked) afresh = true;
+    // 'Three. Port shroud plate.'
+    if (counts[counted] === words && told[at + 1]?.sentence !== clause.sentence && !sameSentence) {
+      counted++;
+      afresh = true;
+      continue;
+    }
     if (clause.ticked) continue;
 
     const itemHead = clause.listed && !sameItem ? headingOf(words, lexicon.zones) : null;
@@ -77,7 +86,7 @@ function talkOf(
       afresh = true;
       continue;
     }
-    const near = told.slice(Math.max(0, at - 1), at + 4).filter(({ sentence }) => sentence === clause.sentence);
+    const near = told.slice(Math.max(0, at - 3), at + 4).filter(({ sentence }) => sentence === clause.sentence);
     const volts = hasFigure(words)
       ? (voltsTold(near.map((each) => each.words).join(', ')) ?? (last && voltsTold(`${last.words}, ${words}`)))
       : null;
@@ -89,7 +98,7 @@ function talkOf(
     }
 
     // what is to be bought, or is there, told in a list
-    const listHead = storeListOf(words);
+    const listHead = storeListOf(words) ?? (headsShopping(words) ? 'to get' : null);
     if (listHead) {
       list = { kind: listHead, headed: true, item: clause.item, sentence: clause.sentence };
       afresh = true;
@@ -109,15 +118,26 @@ function talkOf(
         (lastFound.clauses as Clause[]).push(clause);
         continue;
       }
-      const plainName =
-        /^(?:and )?(?:a|an|some|another|one|two|three|four|\d+) (?:[a-zß-ɏ]+ )?(?:packs?|tins?|box(?:es)?|tubes?|rolls?|bags?|litres?|metres?|bottles?|sheets?|pots?|spare) /.test(
-          words,
-        ) ||
-        list.headed ||
-        (!sense.defect && !sense.remedy && !sense.minutes && words.split(' ').length <= 7);
-      const thing = plainName ? storeTold(words, { listed: kind, anything: list.headed }) : null;
-      if (thing) {
-        found.push({ kind: 'store', clauses: [clause], ...thing });
+      const each = listedThings(clause);
+      const heads =
+        list.headed &&
+        !list.inline &&
+        (clause.listed ||
+          isGoods.test(words) ||
+          sense.things.length > 0 ||
+          amountFirst.test(words) ||
+          /\d/.test(words));
+      const named =
+        each.every((one) => isThingAlone(one.words)) &&
+        (heads ||
+          (!sense.defect && amountFirst.test(words)) ||
+          (!sense.defect &&
+            (!sense.remedy || isGoods.test(words)) &&
+            (sense.about || isGoods.test(words)) &&
+            words.split(' ').length <= 7));
+      const things = named && !sense.minutes ? each.flatMap((one) => storeIn(one, kind, list!.headed)) : [];
+      if (things.length > 0) {
+        found.push(...things);
         continue;
       }
     }
@@ -133,6 +153,13 @@ function talkOf(
         found.push({ kind: 'store', clauses: [last, clause], ...thing });
         continue;
       }
+    }
+    const wanted = sense.minutes ? [] : thingsToGet(clause);
+    const gettable = wanted.flatMap((one) => storeIn(one, 'to get', true));
+    if (gettable.length > 0 && gettable.length === wanted.length) {
+      list = { kind: 'to get', headed: true, item: clause.item, sentence: clause.sentence, inline: true };
+      found.push(...gettable);
+      continue;
     }
     const store = storeTold(words);
     if (
@@ -169,7 +196,27 @@ function talkOf(
   return { talk, found };
 }
 
+const counts = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen'.split(' ');
+const amountFirst = /^(?:and )?(?:a|an|some|another|more|one|two|three|four|five|six|ten|\d+) /;
+
+/** One thing of a list, as a store; none where it is nothing that one buys. */
+function storeIn(clause: Clause, kind: 'to get' | 'on hand', anything: boolean): Found[] {
+  const thing = storeTold(clause.words, { listed: kind, anything });
+  return thing ? [{ kind: 'store', clauses: [clause], ...thing }] : [];
+}
+
+/** 'off, clean, rebed': between what is wrong and what is to be done 'clean' is no word of praise. */
+const asOfWork = (clause: TellingClause, before: TellingClause | undefined, after: TellingClause | undefined) =>
+  /^(?:and |then )?(?:clean|dry|clear|free|tight)(?: (?:and|&) [a-zß-ɏ]+)?$/.test(clause.words) &&
+  ((after?.item === clause.item && after.sense.remedy) ||
+    (before?.item === clause.item && before.sense.remedy && !before.sense.done) ||
+    (/(?:clean|dry) (?:and|&)/.test(clause.words) && before?.item === clause.item && before.sense.defect));
+const meant = (clause: TellingClause): TellingClause => ({
+  ...clause,
+  sense: { ...clause.sense, fine: false, remedy: true },
+});
+
 const hasFigure = (words: string) =>
-  /\d[.,]\d|point|(?:ten|eleven|twelve|thirteen|fourteen) (?:oh|one|two|three|four|five|six|seven|eight|nine|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)/.test(
+  /\d[.,]\d|point|comma|(?:ten|eleven|twelve|thirteen|fourteen) (?:oh|one|two|three|four|five|six|seven|eight|nine|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)/.test(
     words,
   );

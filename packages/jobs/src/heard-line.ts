@@ -18,7 +18,7 @@ const after = '(?![a-zß-ɏ0-9])';
 const word = (pattern: string, flags = 'gi') => new RegExp(`${before}(?:${pattern})${after}`, flags);
 
 /** Sounds people make while they think, wherever they stand, with a comma that hangs on them. */
-const sounds: Change = [word('(?:u+m+|u+h+|e+r+m*|h+m+|ah+|eh)(?:\\.\\.+|…)?[, ]*'), ''];
+const sounds: Change = [new RegExp(`${before}(?:u+m+|u+h+|e+r+m*|h+m+|ah+|eh)${after}(?:\\.\\.+|…)?[, ]*`, 'gi'), ''];
 
 /** What people open a line with before they say anything; again and again until something is said. */
 const openings =
@@ -47,7 +47,16 @@ const shortForms: readonly Change[] = [
   [word('(\\d+) ?ours?'), (match) => `${match[1]} hours`],
   [word('hour and half'), 'hour and a half'],
   [word('minuets?|minutess|mintues?|minuts?'), 'minutes'],
-  [word('(\\d+(?:[.,]\\d+)?) ?m(?= *(?:[.,;+)\\n]|$))'), (match) => (Number(match[1]) >= 5 ? `${match[1]} min` : null)],
+  [
+    word('(\\d+(?:[.,]\\d+)?) ?m(?= *(?:[.,;+)\\n]|$))'),
+    (match) =>
+      Number(match[1]) >= 5 &&
+      !/(?:cord|rope|line|chain|hose|cable|wire|tape|webbing|\d ?mm|warp|strip|elastic)[^.;\n]{0,12}$/i.test(
+        match.input!.slice(0, match.index),
+      )
+        ? `${match[1]} min`
+        : null,
+  ],
   [word('tempory|temporay|temporarry|tempary|temp'), 'temporary'],
   [word('dangerus|dangrous|dangerious|dangeros'), 'dangerous'],
   [/(?:>=?|≥) ?(?=-?\d+(?:[.,]\d+)? ?(?:°|c\b|deg))/gi, 'from '],
@@ -163,6 +172,7 @@ const own = new Set([
   'wheel',
   'meets',
   'minute',
+  'eighth',
 ]);
 
 /** What opens a line before anything is said, left out. */

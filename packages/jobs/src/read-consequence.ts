@@ -130,18 +130,40 @@ const temporaryWords = [
 ];
 /** Plain things that hold something they were not made to hold. */
 const heldBy = phrase(
-  '(?:tied|lashed|held|strapped|propped|wedged|jammed|plugged|stuffed|bound|wired|clamped|taped|patched|hangs|hanging|kept)(?: \\w+){0,4}? (?:with|by|on|in) (?:a |an |some |a bit of |a piece of |a length of |two |three |a few |the )*(?:\\w+ )?(?:cord|string|rope|twine|tape|cable ties?|zip ties?|bungee|elastic|matchstick|match|cork|rag|wedge|clothes peg|bit of wire|wire coat ?hanger|chewing gum|lashing)|(?:cable|zip) ties? holding|(?:rope|cord|string|tape|wire|rag|cork) (?:in place of|instead of|standing in for)',
+  '(?:tied|lashed|held|holds?|strapped|propped|wedged|jammed|plugged|stuffed|bound|wired|clamped|taped|patched|hangs|hanging|kept|tucked)(?: \\w+){0,4}? (?:with|by|on|in) (?:a |an |some |a bit of |a piece of |a length of |two |three |a few |the )*(?:\\w+ )?(?:cord|string|rope|twine|tape|cable ties?|zip ties?|bungee|elastic|boot ?lace|shoe ?lace|washing line|rubber band|plaster|sock|towel|belt|bucket|hose ?clips?|matchstick|match|cork|rag|wedge|clothes peg|bit of wire|wire coat ?hanger|chewing gum|lashing)|(?:cable|zip) ties? holding|(?:rope|cord|string|tape|wire|rag|cork) (?:in place of|instead of|standing in for)',
 );
 
 /** What one makes do with. */
 const makeshift =
-  '(?:ropes?|cord|string|twine|(?:bit|piece|length|loop) of (?:line|wire|seizing wire|hose|wood|ply|plastic|webbing)|(?:duct |gaffer |insulating |electrical |masking )?tape|rags?|sticks?|wedges?|nails?|cable ties?|zip ties?|bungees?|shock ?cord|elastic|pegs?|carrier bag|bin bag|polythene|corks?|chewing gum|blu ?tack|jubilee clip|g[- ]?clamp|sock|towel|sponge|coat ?hanger|matchsticks?|tent peg|pencil|spoon|broom handle)';
+  '(?:ropes?|cord|string|twine|(?:bit|piece|length|loop) of (?:line|wire|seizing wire|hose|wood|ply|plastic|webbing)|(?:duct |gaffer |insulating |electrical |masking )?tape|rags?|sticks?|wedges?|nails?|cable ties?|zip ties?|bungees?|shock ?cord|elastic|pegs?|carrier bag|bin bag|polythene|corks?|chewing gum|blu ?tack|jubilee clip|g[- ]?clamp|sock|towel|sponge|coat ?hanger|straps?|g[- ]?cramps?|cramps?|fenders?|matchsticks?|tent peg|pencil|spoon|broom handle|rubber bands?|hair bands?|cling ?film|plastic (?:bag|bottle|sheet)|foil|cardboard|plaster|blu-?tac|chopsticks?|ruler|old (?:sock|rag|t-?shirt|tee ?shirt|towel|glove)|inner tube|tights|washing line|clothes ?(?:line|pegs?)|boot ?laces?|shoe ?laces?|belt|bucket|brick|plank|lump of wood|block of wood|tin of [a-z]+|dab of (?:sealant|mastic|silicone|glue)|smear of (?:sealant|mastic|silicone|grease)|blob of (?:sealant|mastic|silicone|filler)|mastic|silicone|putty|chewed gum|stretchy tape|self[- ]amalgamating tape|hose ?clips?|knots?)';
+const placedOn = '(?:round|around|over|in|on|under|through|across|into|behind)';
 const madeDo = [
   phrase(
     `(?:i|we)(?:'ve| have|'d| had)? (?:just |only )?(?:put|tied|taped|lashed|stuck|wrapped|wedged|shoved|stuffed|jammed|bound|wound|bodged|propped|rigged|strapped|screwed|clamped|hung|held|plugged|got|have) (?:[\\w']+ ){0,6}?${makeshift}`,
   ),
   phrase(
     `(?:stuffed|tied|lashed|wedged|taped|propped|bodged|bunged|plugged|strapped|wrapped|using|used) (?:[\\w']+ ){0,4}?${makeshift}`,
+  ),
+  // 'big rubber band round it', 'has cling film over it', 'the sock's still in there'
+  phrase(
+    `(?:(?:a|an|the|some|my|her|bit of|piece of|two|three|has|with|got|put|is|big|old) )*(?:rubber bands?|hair bands?|cling ?film|plastic bag|carrier bag|bin bag|cardboard|old sock|sock|rag|cork|(?:duct |gaffer |insulating |electrical |masking |sail |stretchy )?tape|cable ties?|zip ties?|bungees?|string|cord|twine|washing line|boot ?lace|clothes ?pegs?|wedge|matchsticks?|hose ?clips?|jubilee clips?|g[- ]?clamp|smear of [\\w]+|dab of [\\w]+|blob of [\\w]+)(?:'s| is| are)?(?: still| just)? (?:${placedOn}|holds?|holding) (?:it|them|that|there|the (?:outside|hole|crack|split|leak|break|gap|end|edge|joint|handle|stump|bad (?:bit|place)))`,
+  ),
+  // 'put a cramp on to keep it honest', 'we've had a fender jammed under it'
+  phrase(
+    "(?:put|tied|stuck|wedged|shoved|screwed|clipped|taped|strapped|lashed|hung|jammed|propped|wrapped|looped|stuffed) (?:a|an|some|my|the|two|one|it|that|bit) (?:[\\w'-]+ ){0,5}?to (?:keep|hold|stop) (?:it|them|that|the|things|her)",
+  ),
+  phrase(
+    "(?:i|we|they|he|she|it|there)(?:'ve|'s| have| has| is)? (?:had |got |been |still )*(?:a|an|some|my|two|one|the|that|it) (?:[\\w'-]+ ){0,3}?(?:tucked|jammed|wedged|stuffed|lashed|taped|propped|bunged|rammed) (?:under|in|into|behind|against|through|round|over|across|along|between|up)",
+  ),
+  phrase(
+    "(?:i|we|he|she)(?:'ve| have|'d| had)? (?:just |only )?(?:put|stuck|tied|wrapped|slapped|taped|wound|bound) (?!it|them|paint|varnish|primer|epoxy|coats?)(?:(?!coats?|paint|varnish|primer)[\\w'-]+ ){1,4}?(?:over|round|around) (?:it|them|that|the (?:hole|crack|split|leak|break|tear|gap|end|joint|bad))",
+  ),
+  phrase(
+    '(?:still|stays|staying|left) (?:knotted|tied|taped|lashed|wedged|strapped|propped|bodged|clamped|bunged|stuffed|held)(?: up| on| together| shut| in)?',
+  ),
+  // 'shoved a dab of sealant under it in August', 'made a knot around the bad place'
+  phrase(
+    `(?:i|we|he|she|they|friend|dad|mum|brother|sister|wife|husband|mate|somebody|someone)(?:'ve| have| has|'d| had)? (?:just |only |once )?(?:put|tied|taped|lashed|stuck|wrapped|wedged|shoved|stuffed|jammed|bound|wound|rigged|strapped|clamped|hung|plugged|made|knotted|smeared|dabbed|slapped|squirted|pushed|looped|threaded|got) (?:(?!to |for )[\\w']+ ){0,6}?${makeshift} (?:(?:right |all )?${placedOn}) `,
   ),
   // tied, wedged or taped up is never for good, whatever it is done with
   phrase(

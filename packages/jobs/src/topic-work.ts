@@ -1,10 +1,14 @@
 /** What a topic of the talk proposes: work to do, a fix that stands in for it, or nothing. */
+import { isGoods } from './walk-stores.ts';
+import { isTolerated } from './walk-tolerated.ts';
 import type { TalkClause, Topic } from './walk-topics.ts';
 import { followUpIn, type Gathered } from './work-in-hand.ts';
 
 type Made = { -readonly [key in keyof Gathered]: Gathered[key] } & { clauses: TalkClause[] };
 
 const allDone = /^(?:and )?(?:this|that|it|all)(?: is|'s|s)? (?:now |all )?(?:done|finished|sorted)(?![a-zß-ɏ])/;
+const goodsAlone =
+  /^(?:and |just |only |or |then |so )*(?:a|an|some|two|three|four|five|six|bit of|dab of|drop of|blob of|longer|new|bigger|proper|stronger|\d+)(?: [a-zß-ɏ0-9-]+){1,4}(?: and [a-zß-ɏ0-9 -]+)?$/;
 const somebody = /(?<![a-zß-ɏ])(?:i|we|he|she|they|you|who)(?![a-zß-ɏ])/;
 
 export function workOf(topic: Topic): Gathered[] {
@@ -24,7 +28,11 @@ export function workOf(topic: Topic): Gathered[] {
   for (const clause of topic.clauses) {
     const { sense } = clause;
     const role = clause.role === 'advice' ? (defect ? 'remedy' : 'plain') : clause.role;
-    known ||= sense.about || clause.listed || (role === 'remedy' && /(?<![a-zß-ɏ])her(?![a-zß-ɏ])/.test(clause.words));
+    known ||=
+      sense.about ||
+      (role === 'remedy' && sense.minutes) ||
+      clause.listed ||
+      (role === 'remedy' && /(?<![a-zß-ɏ])her(?![a-zß-ɏ])/.test(clause.words));
     if (role === 'stopgap') {
       rig.clauses.push(...doneJustNow.filter(({ sentence }) => sentence === clause.sentence), clause);
       doneJustNow = [];
@@ -58,6 +66,9 @@ export function workOf(topic: Topic): Gathered[] {
       continue;
     }
     if (role === 'name' || role === 'plain') {
+      if (defect && !remedy && !minutes && isTolerated(clause.words)) dismissed = true;
+      // '… propped with a stick. Two screws and some glue.'
+      if (lastRig && isGoods.test(clause.words) && goodsAlone.test(clause.words)) remedy = true;
       if (defect || remedy || minutes) job.clauses.push(clause);
       else lead.push(clause);
       continue;
@@ -69,6 +80,7 @@ export function workOf(topic: Topic): Gathered[] {
     remedy ||= role === 'remedy';
     minutes ||= sense.minutes;
     if (role === 'remedy' || sense.minutes || (role === 'defect' && sense.about)) dismissed = false;
+    if (role === 'defect' && !remedy && !minutes && isTolerated(clause.words)) dismissed = true;
   }
   const made: Gathered[] = [];
   if (rig.clauses.length > 0) {

@@ -1,5 +1,6 @@
 /** A page of talk in its clauses: where sentences end, and where one goes on to the next thing without a stop. */
 import { actionWords, defectWords, thingWords } from './trade-words.ts';
+import { runOnCuts } from './walk-run-on.ts';
 
 export interface Clause {
   /** [from, to) in the text */
@@ -15,6 +16,8 @@ export interface Clause {
   readonly listed: boolean;
   /** its line opens with a dash, a bullet, a number or a box */
   readonly marked: boolean;
+  /** its line comes after an empty one */
+  readonly spaced: boolean;
   /** its item is ticked or struck out as done */
   readonly ticked: boolean;
   /** ends in a question mark */
@@ -22,10 +25,11 @@ export interface Clause {
 }
 
 /** What a line of a list opens with: a dash, a bullet, a number, a box. */
-const marker = '(?:[-*•·~>+]|\\[[ x✓✔]?\\]|[☐☑✓✔✗]|\\(?[0-9]{1,2}[.):]|[a-h][.)])';
+const marker =
+  '(?:[-*•·~>+](?![0-9])|\\[?(?:[0-2]?[0-9][:.][0-5][0-9])(?:[ap]m)?\\]?(?=[ ,:-])|\\[[ x✓✔]?\\]|[☐☑✓✔✗]|\\(?[0-9]{1,2}[.):]|[a-h][.)])';
 const itemOpens = new RegExp(`^[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`);
 const hardEnd = new RegExp(
-  `[.!?…]+(?=\\s|$)|\\n+|[;,:](?=\\s|$)|\\s[-–—]+\\s|\\s(?:->|=>|→)\\s|[()]|\\s/(?=\\s)|(?<!(?:^| )(?:the|a|an|of|in|on|at|with|my|to|for|and|or|some|that|this)) {2,}|(?<=^|\\n)[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`,
+  `[.!?…]+(?=\\s|$)|\\n+|[;,:](?=\\s|$)|\\s[-–—]+\\s|\\s(?:->|=>|→|\\+)\\s|[()]|\\s/(?=\\s)|(?<!(?:^| )(?:the|a|an|of|in|on|at|with|my|to|for|and|or|some|that|this)) {2,}|(?<=^|\\n)[ \\t]*(?:${marker}[ \\t]*)+(?=\\S)`,
   'g',
 );
 /** What opens a clause of its own even without a stop before it; each says what must follow. */
@@ -96,6 +100,7 @@ export function clausesOf(text: string): Clause[] {
           item,
           listed: line.listed,
           marked: line.marked,
+          spaced: line.spaced,
           ticked: line.ticked,
           asked: asked && at === held.length - 1,
         });
@@ -146,6 +151,7 @@ interface Line {
   readonly to: number;
   readonly listed: boolean;
   readonly marked: boolean;
+  readonly spaced: boolean;
   readonly ticked: boolean;
   /** a line of prose right under another */
   readonly goesOn: boolean;
@@ -170,6 +176,7 @@ function linesOf(plain: string): Line[] {
       to: index + line.length,
       listed: opens !== undefined || asList,
       marked: opens !== undefined,
+      spaced: above !== undefined && !under,
       goesOn:
         under && opens === undefined && !asList && /[.!?,]\s*$/.test(above[0]) && itemOpens.exec(above[0]) === null,
       ticked:
@@ -184,29 +191,19 @@ function linesOf(plain: string): Line[] {
 const lengthTold =
   /(?<![a-zß-ɏ])(?:minutes?|mins?|hours?(?: and a (?:half|quarter))?)(?: (?:or so|tops|max|maybe|i think|i'd say|i reckon|job|each|at most|ish))* (?!(?:and|to|or|of|for|with|if|in|on|at|a|an|each|plus|job|work|when|because|ago|later|before|by|tops|max|maybe|i|it|that|which|but|no|so|do|dry|mast|more|less|away|from|till|until|per)(?![a-zß-ɏ]))/g;
 
-/** In talk without stops: what begins a clause of its own, but not after words that lead to it. */
-const runOpeners =
-  /(?<=[a-zß-ɏ0-9%] )(?:so (?!that|far|much|many|long|big|small|it (?:doesn't|won't|can't)|as|on|what|be)(?=[a-zß-ɏ])|(?:i|we)(?:'ve|'ll|'m|'d| have| had| did| put| got| gave| tied| wrapped| changed| poked| left| scraped| called| think| reckon| need| must| should| want)(?![a-zß-ɏ])|(?:what else|let me|i'll just)(?![a-zß-ɏ])|(?:the|my|her|its) [a-zß-ɏ]+(?: [a-zß-ɏ]+)? (?:is|are|was|were|has|have|doesn't|don't|won't|isn't|aren't|needs|wants|says|works)(?![a-zß-ɏ]))/g;
-const relative = new Set(
-  'that which what when if because as where who how why than whatever ones thing things time last whenever until so or but well yes no oh'.split(
-    ' ',
-  ),
-);
-
 /** Where a stretch without stops goes on to the next thing. */
 function softParts(plain: string, from: number, to: number): { start: number; end: number; afresh: boolean }[] {
   const words = plain.slice(from, to);
   const cuts = new Set<number>();
   /** where something else is begun with, in talk that runs on */
   const afresh = new Set<number>();
-  const runsOn = words.split(' ').length > 30;
+  const runsOn = words.split(' ').length > 22;
   for (const match of words.matchAll(openers)) cuts.add(match.index);
   if (runsOn) {
     for (const match of words.matchAll(lengthTold)) cuts.add(match.index + match[0].length);
-    for (const match of words.matchAll(runOpeners)) {
-      const before = /([a-zß-ɏ'-]+) $/.exec(words.slice(0, match.index))?.[1];
-      if (before !== undefined && !holdsOn.has(before) && !leadsOn.test(before) && !relative.has(before))
-        cuts.add(match.index);
+    for (const cut of runOnCuts(words)) {
+      cuts.add(cut.at);
+      if (cut.afresh) afresh.add(cut.at);
     }
   }
   for (const thing of thingWords.all(words)) {

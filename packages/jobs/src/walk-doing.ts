@@ -12,7 +12,7 @@ const nounBefore =
 const doingBefore =
   /(?:^|[^a-zß-ɏ])(?:(?:(?<=^|^and |^then |^so |^just )|needs? |wants? |have |has |had |got |ought |going |is |are |am |i'm |we're |remember |forget |still |yet |plan |planning |mean |intend |hope |like |due |time |job |left |there's |thing |it's |now |supposed )to|must|should|please|then|and|so|or|just|better|let's|lets|i'll|we'll|it'll|i'd|could|can|will|ought to|also|now|only|really|needs?|wants?|not|don't forget to|remember to|do|go and|come and|best|properly|next|say|is to|either|maybe|perhaps|probably|might as well|going to|gonna|got to|have to|had better|'d better|you want to|need to) $/;
 const nounAfter =
-  /^(?:'s| is| are| was| were| has| have| had| looks?| seems?| feels?| wants?| needs?| could| on the| in the| for the (?!\w+ (?:sail|trip))| of| satisfactory| serviceable| good| fine| ok| sound| intact| correct| gone| perished| missing| broken| worn| that [a-zß-ɏ]+s| which)(?![a-zß-ɏ])/;
+  /^(?: (?:badly |all |nearly |half |well |just |a bit |slightly |partly )?(?!need|shed|bed|speed|red)[a-zß-ɏ]{3,}ed(?![a-zß-ɏ])| (?:left|kept|gone|open|shut)(?![a-zß-ɏ])|'s| is| are| was| were| has| have| had| looks?| seems?| feels?| wants?| needs?| could| on the| in the| for the (?!\w+ (?:sail|trip))| of| satisfactory| serviceable| good| fine| ok| sound| intact| correct| gone| perished| missing| broken| worn| that [a-zß-ɏ]+s| which)(?![a-zß-ɏ])/;
 
 const needs =
   "(?:needs?|wants?|requires?|could (?:really )?(?:do|be doing) with|calls? for|cr(?:y|ies|ying) out for|deserves?|must have|(?:has|have) to have|ought to have|should have|(?:is|are|was|were) (?:over)?due(?: for)?|due (?:for|a|too)|(?:it's |is )?time for|would like|would benefit from|takes?|merits?)(?: really| also| still| badly| all| both| now| maybe| definitely| just| its| their)*";
@@ -34,6 +34,12 @@ const nounOfWork =
   /(?<![a-zß-ɏ])(?:that's|it's|that is|so|means|just|needs|wants|is) (?:a |another |going to be a )(?:proper |quick |full |complete |whole )?(?:rebed|rebuild|repair|refit|replacement|service|clean|strip ?down|strip|respray|repaint|re-?wire|touch ?up|patch|splice|whipping|weld|swap|job)(?![a-zß-ɏ])/;
 const stillToDo =
   /(?<![a-zß-ɏ])(?:still (?:to (?:do|be done|go on|come off|fit|finish)|needs?|wants?|not done)|to be (?:done|[a-zß-ɏ]{3,}ed|made|sewn|cut|rebuilt|bent|ground)|left to do|not (?:done|finished|started) yet|yet to|only half (?:done|finished)|half (?:done|finished)|wants? (?:doing|finishing)|needs? (?:doing|finishing)|(?:must|has to|have to|got to|ought to|should|needs to|gotta) (?:be (?:[a-zß-ɏ]{3,}(?:ed|en|wn)|done|cut|sewn|made|rebuilt|reset)|come (?:off|out|down|up|apart)|go (?:back|in|on)))(?![a-zß-ɏ])/;
+/** 'it gets changed before she goes anywhere' */
+const getsDone =
+  /(?<![a-zß-ɏ])(?:it|that|they|this|these|those|which|(?:the|that|this|my|her) [a-zß-ɏ-]+(?: [a-zß-ɏ-]+)?) (?:gets?|is getting|are getting|will get) (?!(?:wet|used|stuck|jammed|trapped|soaked|snagged|scared|excited|tired|caught|dropped on|splashed|bored|rained|covered|blocked|clogged|tangled|twisted|wedged|chafed|knocked|bashed|bumped|kicked|frayed)(?![a-z]))(?:re-?)?[a-zß-ɏ]{2,}(?:ed|done|cut|sewn|made|rebuilt|taken)(?= |$)/;
+/** 'that jacket goes to the agent', 'Saturday I bring it to the lady', 'the pump comes out on Sunday' */
+const goesTo =
+  /(?<![a-zß-ɏ])(?:(?:goes|going|is off|is going|'s going) (?:back |straight |in |off |down )?to (?:the |a |my |our |his |her )?(?:[a-z]+ )?(?:sail ?maker|rigger|yard|shop|agent|welder|garage|service|machine|engineer|electrician|upholsterer|tyre|tire|workshop|menders?|mending|laundry)|(?:^|and |then |so |day )(?:i|we) (?:bring|take|drop|carry|send|deliver|post) (?:it|them|that|this|the [a-zß-ɏ-]+) (?:off |in |over |round |back |down )?(?:to|at) (?:the|a|my|our|his|her)|(?:comes?|has to come) (?:off|out|down|apart) (?:before|on|this|next|when|for|and|first|tomorrow|saturday|sunday))/;
 const doing = /(?<![a-zß-ɏ])(?:worth|try|stands?|merits?) [a-zß-ɏ]+ing(?![a-zß-ɏ])/;
 /** 'taking that window out is a morning' */
 const gerund =
@@ -54,6 +60,13 @@ const canBeDone =
 const bareDoing =
   /^(?:and |then |so |now |just |first )*(?:pull|overdrill|counterbore|open up|cut out|dig out|rake out|chisel out|poke|prod|press) (?:it|them|the|that|this|those|her|all)(?![a-zß-ɏ])|^(?:and |then |so )*overdrill(?= *$)/;
 
+/** 'I want a batten glued across it', 'I'd like that looked at' */
+const wantsDone =
+  /(?<![a-zß-ɏ])(?:i|we)(?:'d| would| do| really| still)* (?:want|need|like|must have|should have) (?:it|them|that|this|the|a|an|some|those|these|both|all|her|new)(?: [a-zß-ɏ-]+){0,4}? (?:re)?(?:[a-zß-ɏ]{3,}ed|done|sewn|cut|made|rebuilt|seen to|put (?:on|in|back))(?![a-zß-ɏ])/;
+/** Any bare verb told to oneself at the head of a clause, with what it is done to: 'pump the right one up'. */
+const bidding =
+  /^(?:(?:and|then|so|just|first|please|now|or|next|maybe|better|also) )*(?!(?:and|or|so|then|just|first|please|better|also|next|is|are|was|were|has|had|did|does|do|be|been|see|saw|know|think|thought|said|say|tell|told|bless|thank|mind|mean|want|need|like|love|ask|leave|let|read|had|heard|hear|hope|wish|guess|reckon|suppose|remember|find|found|get|got|take|took|put|gave|made|came|went|left|kept|felt|held|ran|sat|stood|brought|bought|caught|lost|met|paid|sold|spent|spoke|taught|won|wrote|drove|broke|chose|ate|fell|grew|rose|threw|wore|not|no|nor|only|even|still|again|once|twice|here|there|where|when|while|why|how|who|what|which|that|this|these|those|if|as|than|because|since|until|till|unless|though|although|but|yet|both|all|half|such|quite|rather|of|in|on|at|by|to|from|for|with|without|within|into|onto|off|over|under|above|below|behind|beside|between|beyond|near|inside|outside|across|along|around|round|through|past|up|down|out|back|about|after|before|during|against|towards?|like|same|besides|except|despite|plus|minus|per|via|may|might|must|can|could|will|would|shall|should|never|always|maybe|perhaps|forget|ignore|excuse|damn|blame|watch|enjoy|imagine|picture|never|stop|keep|start|wait|look|listen|smell|sail|hold|use|help|spend|lose|miss|save|skip|avoid|trust|believe|bet|count|give|send|bring|drop|collect|call|ring|phone|text|email|buy|order|note|mark|play|eat|drink|drive|tow|launch|anchor|tack|gybe|reef|moor|boat|apart|ditto|one|two|three|four|five|six|good|bad|fine|well|right|okay|ok|yes|oh|er|um|enough|most|more|less|much|many|few|little|some|any|every|each|either|neither|nothing|something|everything|anything|today|tomorrow|yesterday|tonight|later|soon|now|then|it's|that's|there's|ask|even|nice|lovely|had|cue|enter|given|especially|probably|certainly|anyway|meanwhile|otherwise|instead|hence|thus|hence|apparently|god|hell|christ|dear|poor|hi|hello|hey|bye|cheers|thanks|sorry)(?![a-zß-ɏ]))[a-zß-ɏ]{3,}(?<!ed|ing|ly|s|'|ne|er|or|ness|ment|tion|ous|ful|y) (?:it|them|the|that|both|all)(?! (?:time|way|same|day|while|morning|best|better|more|less|lot|best)(?![a-z]))(?![a-zß-ɏ])/;
+
 /** That something is to be done, said of oneself or the boat; not what others do or what would be nice. */
 export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[]): boolean {
   if (peoplesNeed.test(words)) return hasAction(words, things);
@@ -62,17 +75,21 @@ export function tellsOfDoing(words: string, things: readonly RegExpMatchArray[])
     (needsSomething.test(words) && (things.length > 0 || !ownNeed.test(words))) ||
     isDue.test(words) ||
     stillToDo.test(words) ||
+    getsDone.test(words) ||
+    goesTo.test(words) ||
     doing.test(words) ||
     gerund.test(words) ||
     nounOfWork.test(words) ||
     properThing.test(words) ||
     toDo.test(words) ||
     bareDoing.test(words) ||
+    wantsDone.test(words) ||
+    bidding.test(words) ||
     intends.test(words) ||
     plans.test(words) ||
     canBeDone.test(words) ||
     (newThing.test(words) &&
-      !/\b(?:(?:since|with|got|bought) (?:the|a)|(?:and|but) the) new\b/.test(words) &&
+      !/\b(?:(?:since|with|got|bought) (?:the|a)|(?:and|but) the|brand|are|was|were|'s) new\b/.test(words) &&
       !/^(?:the|my|our) new\b/.test(words))
   );
 }

@@ -9,6 +9,7 @@ import { notSo, stillNeeds, tellsOfDoing } from './walk-doing.ts';
 import {
   beforeIf,
   isAdvised,
+  isAnothersBoat,
   isDone,
   isDoneBy,
   isHearsay,
@@ -110,13 +111,14 @@ export function senseOf(
     : thingWords.all(words).filter(({ index, 0: thing }) => !isSpeed(words, index, thing));
   const subject = things.length > 0 && /^(?:[a-zß-ɏ'-]+ ){0,3}$/.test(words.slice(0, things[0]!.index));
   const question = isQuestion(words, asked, opens);
-  const elsewhere = isOfElsewhere(words) && (things.length === 0 || notHers.test(words));
+  const elsewhere = isAnothersBoat(words) || (isOfElsewhere(words) && (things.length === 0 || notHers.test(words)));
   const about =
     things.length > 0 ||
     (!elsewhere && thereIs.test(words) && defectWords.next(words) !== null) ||
     (!elsewhere && unknownSubject.test(words));
   const defects = defectWords.all(words).filter(
     ({ index, 0: found }) =>
+      !things.some((thing) => thing.index <= index && index + found.length < thing.index + thing[0].length) &&
       !notSo.test(words.slice(0, index)) &&
       !/^(?:new|the) /.test(found) &&
       !(
@@ -164,6 +166,7 @@ export function senseOf(
     defect,
     remedy:
       !hearsay &&
+      !setUpAlone.test(words) &&
       !lawOfAll.test(words) &&
       !(things.length === 0 && ofBody.test(words)) &&
       (isDoneBy(words) ? stillNeeds(words) : tellsOfDoing(beforeIf(words), things)),

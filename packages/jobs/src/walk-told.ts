@@ -17,7 +17,7 @@ const activePast = new RegExp(
 const told =
   /(?<![a-zß-ɏ])(?:(?:i|we|he|she|they|you|who)(?:'ve| have|'d| had| has)? (?:already |just |also |only |then |both |all |even |finally )?(?:[a-zß-ɏ]{2,}ed|did|done|put|got(?! (?:to|a|an|no) )|took|bought|sent|went|made|found|had(?! to| better)|gave|swapped|cut|left|told|said|saw|came|fitted)(?![a-zß-ɏ])|(?:was|were|been) (?:already |all |just |only )?[a-zß-ɏ]{2,}(?:ed|t|ne|wn)(?: up| out| down)?(?![a-zß-ɏ])|already (?:done|sorted|fixed|fitted|in)(?![a-zß-ɏ])|(?:done|fixed|sorted|finished|replaced|renewed|greased|serviced|cleaned|painted|changed|tested|checked|examined|lubricated|cured|mended|repacked|overhauled)(?: (?:it|them|that))?(?: (?:last|in|on|this|already|yesterday|earlier|now|today|a (?:week|month|year)|both|all|\d)(?![a-zß-ɏ])|$| (?:january|february|march|april|may|june|july|august|september|october|november|december|easter|christmas))|did (?:it|them|that|those|the)(?![a-zß-ɏ])|(?:i'll|let me) (?:just )?do (?:that|it|this) now|all back together|cross (?:it|that|them|those) off|(?:is|are|was|were|been|'s) (?:now )?(?:sorted|mended|fixed|done|dealt with|finished)(?![a-zß-ɏ]))/;
 const longAgo =
-  /(?<![a-zß-ɏ])(?:last (?:week|month|year|season|winter|spring|summer|autumn|back end)(?![a-zß-ɏ])|since (?:i|we|the) |(?:years|long|ages|a year|seasons) ago|once upon|(?:back )?in (?:19|20)\d\d|when i (?:got|bought|was|had)|the year (?:of|we|i)|in the old days)/;
+  /(?<![a-zß-ɏ])(?:last (?:week|month|year|yr|time out|autumn term|sept(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?|jan(?:uary)?|feb(?:ruary)?|march|april|may|june|july|aug(?:ust)?|season|winter|spring|summer|autumn|back end)(?![a-zß-ɏ])|since (?:i|we|the) |(?:years|long|ages|a year|seasons) ago|once upon|(?:back )?in (?:19|20)\d\d|when i (?:got|bought|was|had)|the year (?:of|we|i)|in the old days)/;
 
 /** Something was done by somebody; what is to be done must be said in so many words beside it. */
 export const isDoneBy = (words: string): boolean => told.test(words) || didTo.test(words) || activePast.test(words);
@@ -33,6 +33,9 @@ const putRight =
 
 const perhaps =
   /(?:^|[^a-zß-ɏ])(?:might(?! as well)|some day$|i was afraid|i feared|some ?day i|wish|dream|would be|i'd (?:never|love|have liked|like to have)|i don't (?:agree|think|believe|know)|not sure (?:i|we|it's worth)|i (?:said|thought|hoped)|(?:i|we|it|that|you|he|they) would|(?:you|he|they|we)'d(?! better| best| want| need)|i'd (?:just |only )?have to|don't mention|instead of|rather than|as if|used to|(?:would|could|might|must|'d) (?:never |not |n't )?have(?= [a-zß-ɏ]+(?:ed|en|[nt]|d)(?![a-zß-ɏ]))|don't need|doesn't need|no need|not (?:going to|worth)|needn't|needs? no|do not need|does not need|won't need|don't have to|wouldn't|reckons|how to|told to|asked (?:me )?to|advised|learn(?:t|ed)? to|in my day|were (?:it|she) mine|thinking (?:of|about|we|that)|was going to|were going to|meant to|supposed to|none of (?:that|it|them))(?![a-zß-ɏ])/;
+/** 'the man on the next mooring says', 'I am asked each year' */
+const somebodySays =
+  /(?:^|[ ,])(?:(?:the |a |that |some |this |my |our )?(?:guy|bloke|man|chap|fella|fellow|woman|lady|lad|old boy|gentleman|people|folk|kid|neighbours?|club|yard|surveyor|salesman|shop|internet|forum|book|manual|video|manufacturer|makers?) (?:[a-zß-ɏ]+ ){0,5}?(?:says?|said|wants?|reckons?|thinks?|told|asks?|asked|keeps?|swears|suggests?|suggested|recommends?|insists?|claims?)|i(?:'m| am| was| get| got|'ve been| keep (?:being|getting)) (?:always |often |forever )?(?:asked|told|advised|warned)|(?:everyone|everybody|people|they|he|she|you) (?:always |often |all )?(?:asks?|asked|wonders?|wants to know)(?: me)?)(?![a-zß-ɏ])/;
 const others = new RegExp(
   `(?:^|(?<=[ ,]))(?!(?:somebody|someone|one of us) (?:who [a-zß-ɏ]+ )?(?:should|must|ought|needs to|has to))(?:(?:some|any)(?:one|body) (?:[a-zß-ɏ]+ ){1,4}(?:can|could|will|would)|(?!they |he |some)${people} (?:wants?|needs?)|${people} (?:[a-zß-ɏ]+ )?(?:will|'ll|is going to|are going to|thinks?|says?|said|reckons?|promised|offered|suggest(?:s|ed)|keeps?|believes?|recommends?|prefers?|would|can|could|should|fitted|makes?|likes?|swears?|told))(?![a-zß-ɏ])`,
   '',
@@ -49,7 +52,7 @@ export const beforeIf = (words: string): string =>
 export const isHearsay = (words: string): boolean => perhaps.test(words) || isAdvice(words);
 
 /** What others say, think or will do. */
-const isAdvice = (words: string): boolean => others.test(words) || someone.test(words);
+const isAdvice = (words: string): boolean => others.test(words) || someone.test(words) || somebodySays.test(words);
 
 /** 'he says it needs a bush': advice, and not what another will do himself. */
 export const isAdvised = (words: string): boolean =>
@@ -77,3 +80,10 @@ const elsewhere =
 
 /** Of people, weather and the house. */
 export const isOfElsewhere = (words: string): boolean => elsewhere.test(words);
+
+/** Of another's boat. */
+export const isAnothersBoat = (words: string): boolean => anothersBoat.test(words);
+
+/** 'one that fell out of a boat he had', 'the fellow alongside bent his plate' */
+const anothersBoat =
+  /(?<![a-zß-ɏ])(?:(?:bent|broke|lost|split|ripped|tore|snapped|holed|bust|hit|ruined|sank) (?:his|their)|(?:a|the) boat (?:he|she|they|i|we) (?:had|used to have|once had)|(?:told|telling) (?:me|us) about|(?:his|their|somebody's|someone's|everyone else's|the neighbour's|next door's|another) boat|(?:than|like|unlike) (?:mine|ours)|on (?:his|theirs|their boat|his boat))(?![a-zß-ɏ])/;

@@ -4,7 +4,7 @@ import type { ProposedReading } from './walk-round.ts';
 const digit = '(?:oh|nought|zero|one|two|three|four|five|six|seven|eight|nine)';
 /** 12.4, 12,65 V, twelve point six five, eleven nine */
 const figure = new RegExp(
-  `(?<![a-zß-ɏ0-9.,])(\\d{1,2}[.,]\\d{1,2}|${numberPattern} (?:point|dot|decimal) (?:${digit}|\\d+)(?: ${digit})?|(?:ten|eleven|twelve|thirteen|fourteen) (?:${digit}|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?: ${digit})?)(?! ?(?:mm|cm|m|min|minutes?|h|hours?|amps?|ah|a|bar|kg|litres?|days?|weeks?|metres?|inch(?:es)?)(?![a-zß-ɏ]))(?![0-9])`,
+  `(?<![a-zß-ɏ0-9.,])(\\d{1,2}[.,]\\d{1,2}|${numberPattern} (?:point|dot|decimal|comma) (?:${digit}|\\d+)(?: ${digit})?|(?:ten|eleven|twelve|thirteen|fourteen) (?:${digit}|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?: ${digit})?)(?! ?(?:mm|cm|m|min|minutes?|h|hours?|amps?|ah|a|bar|kg|litres?|days?|weeks?|metres?|inch(?:es)?)(?![a-zß-ɏ]))(?![0-9])`,
   'gi',
 );
 const ofBattery =
@@ -53,7 +53,7 @@ const isBatterys = (volts: number | null): volts is number =>
 
 function voltsOf(words: string): number | null {
   if (/^\d/.test(words) && /^[\d.,]+$/.test(words)) return Number(words.replace(',', '.'));
-  const [whole, ...rest] = words.split(/ (?:point|dot|decimal) /);
+  const [whole, ...rest] = words.split(/ (?:point|dot|decimal|comma) /);
   const parts = rest.length > 0 ? rest[0]!.split(' ') : words.split(' ').slice(1);
   const before = rest.length > 0 ? spokenNumber(whole!) : spokenNumber(words.split(' ')[0]!);
   const after = parts.map((part) =>
