@@ -4,6 +4,7 @@
  * longer than a finger waits for an answer.
  */
 import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { afterPaint } from '../shell/when.ts';
 import './sheet.css';
 
 export function Sheet({
@@ -29,7 +30,7 @@ export function Sheet({
     shown?.querySelector('h2')?.focus();
     return () => shown?.close();
   }, []);
-  useEffect(() => afterPainting(() => setFilled(true)), []);
+  useEffect(() => afterPaint(() => setFilled(true)), []);
   useEffect(() => {
     if (!unsaved) setAsking(false);
   }, [unsaved]);
@@ -73,16 +74,4 @@ export function Sheet({
       <div className="sheet-body">{filled && children}</div>
     </dialog>
   );
-}
-
-/** Does it once what stands now has been painted; what comes back calls it off. */
-function afterPainting(act: () => void): () => void {
-  let task: ReturnType<typeof setTimeout> | undefined;
-  const frame = requestAnimationFrame(() => {
-    task = setTimeout(act);
-  });
-  return () => {
-    cancelAnimationFrame(frame);
-    clearTimeout(task);
-  };
 }

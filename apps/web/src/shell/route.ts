@@ -32,6 +32,17 @@ export function useRoute(): Route {
   return routeOf(hash);
 }
 
+let gone = false;
+// before any screen hears of it; a test without a page goes nowhere
+globalThis.addEventListener?.('hashchange', () => {
+  gone = true;
+});
+
+/** True once one has gone from the page one arrived on to another. */
+export function hasGone(): boolean {
+  return gone;
+}
+
 function subscribe(listener: () => void): () => void {
   addEventListener('hashchange', listener);
   return () => removeEventListener('hashchange', listener);

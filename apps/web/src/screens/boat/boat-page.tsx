@@ -1,12 +1,14 @@
 /** The boat: her picture, how she stands, her zones, and what is known of her. */
-import { Suspense, useState } from 'react';
-import type { Id } from '#boat-book';
+import { Suspense } from 'react';
+import type { Book, Id } from '#boat-book';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { countInWords, listInWords } from '../../parts/in-words.ts';
 import { meaningName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
+import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -33,19 +35,30 @@ type Open =
 
 export function BoatPage() {
   const book = useOpenBook();
-  const today = todayAt(book);
   const { boat } = book;
-  const { run, refusal } = useRun();
-  const [open, setOpen] = useState<Open | null>(null);
-  const work = workByZone(book, today);
-  const close = () => setOpen(null);
-
   return (
     <div className="boat">
       <h1>{boat.name}</h1>
       <p className="soft">
         {boat.length_m} m{boat.keeper && `, kept by ${boat.keeper}`}
       </p>
+      <BelowHeading>
+        <BoatBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function BoatBelow({ book }: { readonly book: Book }) {
+  const today = todayAt(book);
+  const { boat } = book;
+  const { run, refusal } = useRun();
+  const sheet = useOpened<Open>();
+  const work = workByZone(book, today);
+  const { close } = sheet;
+
+  return (
+    <>
       <div className="boat-sides">
         <div>
           <BoatPicture book={book} today={today} />
@@ -70,13 +83,13 @@ export function BoatPage() {
                   type="button"
                   className="words"
                   aria-label={`Change the set-up: ${setUp.name}`}
-                  onClick={() => setOpen({ sheet: 'set-up', id })}
+                  onClick={() => sheet.open({ sheet: 'set-up', id })}
                 >
                   Change
                 </button>
               </div>
             ))}
-            <button type="button" className="words" onClick={() => setOpen({ sheet: 'set-up', id: null })}>
+            <button type="button" className="words" onClick={() => sheet.open({ sheet: 'set-up', id: null })}>
               Add a set-up
             </button>
           </section>
@@ -100,7 +113,7 @@ export function BoatPage() {
                   );
                 })}
             </ul>
-            <button type="button" className="words" onClick={() => setOpen({ sheet: 'zone', id: null })}>
+            <button type="button" className="words" onClick={() => sheet.open({ sheet: 'zone', id: null })}>
               Add a zone
             </button>
           </section>
@@ -123,7 +136,7 @@ export function BoatPage() {
                 note="wires, fuses, volts lost, what is wrong"
               />
             </ul>
-            <button type="button" className="words" onClick={() => setOpen({ sheet: 'battery' })}>
+            <button type="button" className="words" onClick={() => sheet.open({ sheet: 'battery' })}>
               Add a battery
             </button>
           </section>
@@ -154,7 +167,7 @@ export function BoatPage() {
                       type="button"
                       className="words"
                       aria-label={`Change the fitting: ${fitting.name}`}
-                      onClick={() => setOpen({ sheet: 'fitting', id })}
+                      onClick={() => sheet.open({ sheet: 'fitting', id })}
                     >
                       Change
                     </button>
@@ -175,7 +188,7 @@ export function BoatPage() {
                 Write down what is fitted, its size and what it was bedded with, the next time it is off.
               </p>
             )}
-            <button type="button" className="words" onClick={() => setOpen({ sheet: 'fitting', id: null })}>
+            <button type="button" className="words" onClick={() => sheet.open({ sheet: 'fitting', id: null })}>
               Add a fitting
             </button>
           </section>
@@ -196,7 +209,7 @@ export function BoatPage() {
                       type="button"
                       className="words"
                       aria-label={`Change the place: ${place.name}`}
-                      onClick={() => setOpen({ sheet: 'place', id })}
+                      onClick={() => sheet.open({ sheet: 'place', id })}
                     >
                       Change
                     </button>
@@ -207,7 +220,7 @@ export function BoatPage() {
             {Object.keys(book.places).length === 0 && (
               <p className="soft">None yet. The planner needs one for its daylight and its clock.</p>
             )}
-            <button type="button" className="words" onClick={() => setOpen({ sheet: 'place', id: null })}>
+            <button type="button" className="words" onClick={() => sheet.open({ sheet: 'place', id: null })}>
               Add a place
             </button>
           </section>
@@ -219,7 +232,7 @@ export function BoatPage() {
             </p>
             {(boat.guessed?.length ?? 0) > 0 && <p className="soft">{guessedInWords(boat)}</p>}
             <p>
-              <button type="button" onClick={() => setOpen({ sheet: 'sizes' })}>
+              <button type="button" onClick={() => sheet.open({ sheet: 'sizes' })}>
                 Change her sizes
               </button>
             </p>
@@ -230,7 +243,7 @@ export function BoatPage() {
               book.
             </p>
             <p>
-              <button type="button" className="words" onClick={() => setOpen({ sheet: 'weights' })}>
+              <button type="button" className="words" onClick={() => sheet.open({ sheet: 'weights' })}>
                 Weights and mixes
               </button>
             </p>
@@ -240,15 +253,19 @@ export function BoatPage() {
           </Suspense>
         </div>
       </div>
-      <Suspense fallback={null}>
-        {open?.sheet === 'sizes' && <SizesSheet book={book} onClose={close} />}
-        {open?.sheet === 'battery' && <BatterySheet book={book} id={null} onClose={close} />}
-        {open?.sheet === 'weights' && <WeightsSheet book={book} onClose={close} />}
-        {open?.sheet === 'zone' && <ZoneSheet book={book} id={open.id} onClose={close} />}
-        {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} onClose={close} />}
-        {open?.sheet === 'place' && <PlaceSheet book={book} id={open.id} onClose={close} />}
-        {open?.sheet === 'set-up' && <SetUpSheet book={book} id={open.id} onClose={close} />}
-      </Suspense>
-    </div>
+      <OpenedSheet of={sheet}>
+        {(open) => (
+          <Suspense fallback={null}>
+            {open.sheet === 'sizes' && <SizesSheet book={book} onClose={close} />}
+            {open.sheet === 'battery' && <BatterySheet book={book} id={null} onClose={close} />}
+            {open.sheet === 'weights' && <WeightsSheet book={book} onClose={close} />}
+            {open.sheet === 'zone' && <ZoneSheet book={book} id={open.id} onClose={close} />}
+            {open.sheet === 'fitting' && <FittingSheet book={book} id={open.id} onClose={close} />}
+            {open.sheet === 'place' && <PlaceSheet book={book} id={open.id} onClose={close} />}
+            {open.sheet === 'set-up' && <SetUpSheet book={book} id={open.id} onClose={close} />}
+          </Suspense>
+        )}
+      </OpenedSheet>
+    </>
   );
 }

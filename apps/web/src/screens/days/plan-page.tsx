@@ -1,9 +1,11 @@
 /** The plan of the job days ahead: how good it is, the drawing, what is left out and why, and the days themselves. */
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { effortInWords } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
 import { useBook } from '../../offline/use-book.ts';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, countInWords } from '../../parts/in-words.ts';
+import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BlockSheet } from './block-sheet.tsx';
 import { DaysList } from './days-list.tsx';
@@ -16,24 +18,15 @@ import type { Block } from './plan-drawing/day-column.ts';
 import { PlanDrawing } from './plan-drawing/plan-drawing.tsx';
 import { setUpStretches } from './plan-drawing/set-up-lines.ts';
 import { PlanProgress } from './plan-progress.tsx';
-import { type PlanInHand, seed, usePlan } from './planner.ts';
+import { type PlanInHand, seed, usePlan, usePlanInHand } from './planner.ts';
 import { ToGetLine } from './to-get-line.tsx';
 import { VerdictLine } from './verdict-line.tsx';
 import { Windows } from './windows.tsx';
 
 export function PlanPage() {
-  const book = useOpenBook();
-  const { readOnly } = useBook();
-  const inHand = usePlan(book);
-  const { problem, picture } = inHand;
-  const [opened, setOpened] = useState<Block | null>(null);
-  const moved = useMoved(book, inHand);
-  const movedFrom = useMemo(
-    () => new Map((moved?.moves.moved ?? []).map(({ step, was }) => [step, was] as const)),
-    [moved],
-  );
+  const { problem, picture } = usePlanInHand();
   return (
-    <div className="days" data-plan-state={inHand.state}>
+    <div className="days">
       <header className="days-top">
         <h1>
           {problem && picture
@@ -53,6 +46,26 @@ export function PlanPage() {
           </p>
         )}
       </header>
+      <BelowHeading>
+        <PlanBelow />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function PlanBelow() {
+  const book = useOpenBook();
+  const { readOnly } = useBook();
+  const inHand = usePlan(book);
+  const { problem, picture } = inHand;
+  const opened = useOpened<Block>();
+  const moved = useMoved(book, inHand);
+  const movedFrom = useMemo(
+    () => new Map((moved?.moves.moved ?? []).map(({ step, was }) => [step, was] as const)),
+    [moved],
+  );
+  return (
+    <div data-plan-state={inHand.state}>
       <PlanState inHand={inHand} />
       <PlanForecast book={book} />
       <MovedLine book={book} moved={moved} />
@@ -66,7 +79,7 @@ export function PlanPage() {
             now={minuteOf(problem, Date.now())}
             openOn={null}
             movedFrom={movedFrom}
-            onOpen={setOpened}
+            onOpen={opened.open}
           />
           <LeftOut
             problem={problem}
@@ -90,18 +103,22 @@ export function PlanPage() {
           </ul>
         </section>
       )}
-      {opened && problem && picture && (
-        <BlockSheet
-          block={opened}
-          problem={problem}
-          plan={picture.outcome.plan}
-          book={book}
-          odds={inHand.odds}
-          held={inHand.reasons?.held ?? null}
-          inHand={inHand}
-          was={opened.what.kind === 'step' ? (movedFrom.get(opened.what.step.id) ?? null) : null}
-          onClose={() => setOpened(null)}
-        />
+      {problem && picture && (
+        <OpenedSheet of={opened}>
+          {(block) => (
+            <BlockSheet
+              block={block}
+              problem={problem}
+              plan={picture.outcome.plan}
+              book={book}
+              odds={inHand.odds}
+              held={inHand.reasons?.held ?? null}
+              inHand={inHand}
+              was={block.what.kind === 'step' ? (movedFrom.get(block.what.step.id) ?? null) : null}
+              onClose={opened.close}
+            />
+          )}
+        </OpenedSheet>
       )}
     </div>
   );

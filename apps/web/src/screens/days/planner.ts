@@ -1,6 +1,6 @@
 /** The plan in hand, for every screen that shows it: asked for once for a state of the book, told as it gets better. */
 import { proxy, wrap } from 'comlink';
-import { useEffect, useSyncExternalStore } from 'react';
+import { useLayoutEffect, useSyncExternalStore } from 'react';
 import type { Book, KeptPlan } from '#boat-book';
 import type { CostOfHoldWords, PlanNote, PlanOdds } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
@@ -225,7 +225,8 @@ function saysTheSame(kept: KeptPlan, made: Pick<KeptPlan, 'startsAt' | 'plan'>):
  * @param after_ms  asked only then, where something else is to be seen first. [ms]
  */
 export function usePlan(book: Book | null, spend_ms = longest_ms, after_ms = 0): PlanInHand {
-  useEffect(() => {
+  // in the same breath as it is drawn: what was planned of the book before is never taken for the plan of this one
+  useLayoutEffect(() => {
     if (book === null) return;
     const begin = () => planBook(book, { afresh: Date.now() - askedAt > stale_ms, spend_ms });
     if (after_ms === 0) {
@@ -235,11 +236,15 @@ export function usePlan(book: Book | null, spend_ms = longest_ms, after_ms = 0):
     const timer = setTimeout(begin, after_ms);
     return () => clearTimeout(timer);
   }, [book, spend_ms, after_ms]);
-  return useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    () => inHand,
-  );
+  return usePlanInHand();
+}
+
+/** The plan there is, with none asked for. */
+export function usePlanInHand(): PlanInHand {
+  return useSyncExternalStore(subscribe, () => inHand);
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }

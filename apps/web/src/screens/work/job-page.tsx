@@ -1,10 +1,12 @@
 /** One job: why, where, what happens if it is left, its steps, and how far it has come. */
-import { Suspense, useState } from 'react';
-import type { Id } from '#boat-book';
+import { Suspense } from 'react';
+import type { Book, Id, Job } from '#boat-book';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
 import { onDemand } from '../../parts/on-demand.ts';
+import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { loadsOfJob } from '../../reading/loads-of-job.ts';
@@ -33,9 +35,6 @@ type Open =
 
 export default function JobPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const [open, setOpen] = useState<Open | null>(null);
-  const { run, refusal } = useRun();
   const job = book.jobs[id];
   if (!job)
     return (
@@ -46,6 +45,25 @@ export default function JobPage({ id }: { readonly id: Id }) {
         </p>
       </div>
     );
+  return (
+    <div className="job">
+      <p className="job-back">
+        <a className="button words" href={address('work')}>
+          ‹ Work
+        </a>
+      </p>
+      <h1>{job.title}</h1>
+      <BelowHeading>
+        <JobBelow book={book} id={id} job={job} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function JobBelow({ book, id, job }: { readonly book: Book; readonly id: Id; readonly job: Job }) {
+  const today = todayAt(book);
+  const sheet = useOpened<Open>();
+  const { run, refusal } = useRun();
   const steps = stepsOf(book, id);
   const left = minutesLeft(steps);
   const openSteps = steps.filter(({ step }) => step.progress.kind !== 'done').length;
@@ -60,13 +78,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
     .reduce((sum, entry) => sum + (entry.spent_min ?? 0), 0);
 
   return (
-    <div className="job">
-      <p className="job-back">
-        <a className="button words" href={address('work')}>
-          ‹ Work
-        </a>
-      </p>
-      <h1>{job.title}</h1>
+    <>
       <p className="job-meaning">
         <Mark of={job.consequence} /> {capital(consequenceName[job.consequence])} if it is left
         {job.state !== 'open' && (
@@ -142,20 +154,20 @@ export default function JobPage({ id }: { readonly id: Id }) {
             <button
               type="button"
               className={openSteps === 0 ? 'main' : undefined}
-              onClick={() => setOpen({ sheet: 'finish' })}
+              onClick={() => sheet.open({ sheet: 'finish' })}
               aria-describedby={openSteps > 0 ? 'job-open-steps' : undefined}
             >
               Job done
             </button>
-            <button type="button" onClick={() => setOpen({ sheet: 'job' })}>
+            <button type="button" onClick={() => sheet.open({ sheet: 'job' })}>
               Change
             </button>
             {Object.keys(book.jobDays).length > 0 && steps.length > 0 && (
-              <button type="button" onClick={() => setOpen({ sheet: 'hold' })}>
+              <button type="button" onClick={() => sheet.open({ sheet: 'hold' })}>
                 {held ? 'The hold and its cost' : 'Hold to a day or time'}
               </button>
             )}
-            <button type="button" onClick={() => setOpen({ sheet: 'rig' })}>
+            <button type="button" onClick={() => sheet.open({ sheet: 'rig' })}>
               Jury rig for it
             </button>
             <button
@@ -175,7 +187,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
               Open it again
             </button>
             {job.state === 'done' && steps.length > 0 && (
-              <button type="button" onClick={() => setOpen({ sheet: 'recipe' })}>
+              <button type="button" onClick={() => sheet.open({ sheet: 'recipe' })}>
                 Make a recipe of it
               </button>
             )}
@@ -208,11 +220,11 @@ export default function JobPage({ id }: { readonly id: Id }) {
           steps={steps}
           today={today}
           locked={job.state !== 'open'}
-          onChange={(step) => setOpen({ sheet: 'step', step })}
+          onChange={(step) => sheet.open({ sheet: 'step', step })}
         />
         {job.state === 'open' && (
           <p className="job-add">
-            <button type="button" onClick={() => setOpen({ sheet: 'step', step: null })}>
+            <button type="button" onClick={() => sheet.open({ sheet: 'step', step: null })}>
               Add a step
             </button>
           </p>
@@ -224,15 +236,19 @@ export default function JobPage({ id }: { readonly id: Id }) {
           <NextWindow book={book} job={id} />
         </Suspense>
       )}
-      <Suspense fallback={null}>
-        {open?.sheet === 'recipe' && <RecipeFromJobSheet book={book} job={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'hold' && <HoldSheet book={book} job={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'finish' && <FinishSheet book={book} id={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'step' && <StepSheet book={book} job={id} id={open.step} onClose={() => setOpen(null)} />}
-      </Suspense>
-    </div>
+      <OpenedSheet of={sheet}>
+        {(open) => (
+          <Suspense fallback={null}>
+            {open.sheet === 'recipe' && <RecipeFromJobSheet book={book} job={id} onClose={sheet.close} />}
+            {open.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={sheet.close} />}
+            {open.sheet === 'hold' && <HoldSheet book={book} job={id} onClose={sheet.close} />}
+            {open.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={sheet.close} />}
+            {open.sheet === 'finish' && <FinishSheet book={book} id={id} onClose={sheet.close} />}
+            {open.sheet === 'step' && <StepSheet book={book} job={id} id={open.step} onClose={sheet.close} />}
+          </Suspense>
+        )}
+      </OpenedSheet>
+    </>
   );
 }
 

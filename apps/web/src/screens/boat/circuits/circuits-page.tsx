@@ -1,9 +1,11 @@
 /** The boat's circuits: what is wrong with them first, then every one, drawn and listed, with its figures one tap away. */
-import { Suspense, useMemo, useState } from 'react';
-import type { Id } from '#boat-book';
+import { Suspense, useMemo } from 'react';
+import type { Book, Id } from '#boat-book';
 import { type CircuitTold, circuitsTold } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dayInWords } from '../../../parts/in-words.ts';
 import { onDemand } from '../../../parts/on-demand.ts';
+import { OpenedSheet, useOpened } from '../../../parts/opened.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
@@ -25,16 +27,6 @@ type Open =
 
 export default function CircuitsPage() {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const told = useMemo(() => circuitsTold(book), [book]);
-  const [open, setOpen] = useState<Open | null>(null);
-  const close = () => setOpen(null);
-  const all = told.batteries.flatMap(({ circuits }) => circuits);
-  const show = ({ place }: CircuitTold) => setOpen({ sheet: 'told', place });
-  const shown =
-    open?.sheet === 'told'
-      ? all.find(({ place }) => place.kind === open.place.kind && place.id === open.place.id)
-      : undefined;
   return (
     <div className="boat circuits">
       <p className="boat-back no-print">
@@ -43,6 +35,26 @@ export default function CircuitsPage() {
         </a>
       </p>
       <h1>Circuits</h1>
+      <BelowHeading>
+        <CircuitsBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function CircuitsBelow({ book }: { readonly book: Book }) {
+  const today = todayAt(book);
+  const told = useMemo(() => circuitsTold(book), [book]);
+  const sheet = useOpened<Open>();
+  const { close } = sheet;
+  const all = told.batteries.flatMap(({ circuits }) => circuits);
+  const show = ({ place }: CircuitTold) => sheet.open({ sheet: 'told', place });
+  const shownIn = (open: Open) =>
+    open.sheet === 'told'
+      ? all.find(({ place }) => place.kind === open.place.kind && place.id === open.place.id)
+      : undefined;
+  return (
+    <>
       <p className="circuits-on-paper">
         {book.boat.name}, {dayInWords(today, today)} {today.slice(0, 4)}
       </p>
@@ -57,7 +69,7 @@ export default function CircuitsPage() {
           <a className="button main" href={address('boat', 'circuits', 'outlet')}>
             Wire and fuse for a new outlet
           </a>
-          <button type="button" onClick={() => setOpen({ sheet: 'new' })}>
+          <button type="button" onClick={() => sheet.open({ sheet: 'new' })}>
             Add a circuit
           </button>
           {all.length > 0 && (
@@ -78,7 +90,7 @@ export default function CircuitsPage() {
             <FoundList
               book={book}
               circuits={circuits}
-              onChange={({ place }) => setOpen({ sheet: 'change', place })}
+              onChange={({ place }) => sheet.open({ sheet: 'change', place })}
               onShow={show}
             />
             {lines.map((line) => (
@@ -87,7 +99,7 @@ export default function CircuitsPage() {
               </p>
             ))}
             <p className="no-print">
-              <button type="button" className="words" onClick={() => setOpen({ sheet: 'terminal', id })}>
+              <button type="button" className="words" onClick={() => sheet.open({ sheet: 'terminal', id })}>
                 What stands at its terminal
               </button>
             </p>
@@ -98,25 +110,32 @@ export default function CircuitsPage() {
           {n === told.batteries.length - 1 && <Cautions lines={told.cautions} />}
         </div>
       ))}
-      <Suspense fallback={null}>
-        {shown && (
-          <ToldSheet
-            book={book}
-            circuit={shown}
-            onChange={() => setOpen({ sheet: 'change', place: shown.place })}
-            onClose={close}
-          />
-        )}
-        {open?.sheet === 'new' && <CircuitSheet book={book} id={null} onClose={close} />}
-        {open?.sheet === 'change' &&
-          (open.place.kind === 'circuit' ? (
-            <CircuitSheet book={book} id={open.place.id} onClose={close} />
-          ) : (
-            <LeadSheet book={book} place={open.place} onClose={close} />
-          ))}
-        {open?.sheet === 'terminal' && <TerminalSheet book={book} id={open.id} onClose={close} />}
-      </Suspense>
-    </div>
+      <OpenedSheet of={sheet}>
+        {(open) => {
+          const shown = shownIn(open);
+          return (
+            <Suspense fallback={null}>
+              {shown && (
+                <ToldSheet
+                  book={book}
+                  circuit={shown}
+                  onChange={() => sheet.open({ sheet: 'change', place: shown.place })}
+                  onClose={close}
+                />
+              )}
+              {open.sheet === 'new' && <CircuitSheet book={book} id={null} onClose={close} />}
+              {open.sheet === 'change' &&
+                (open.place.kind === 'circuit' ? (
+                  <CircuitSheet book={book} id={open.place.id} onClose={close} />
+                ) : (
+                  <LeadSheet book={book} place={open.place} onClose={close} />
+                ))}
+              {open.sheet === 'terminal' && <TerminalSheet book={book} id={open.id} onClose={close} />}
+            </Suspense>
+          );
+        }}
+      </OpenedSheet>
+    </>
   );
 }
 

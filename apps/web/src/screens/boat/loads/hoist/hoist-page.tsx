@@ -2,10 +2,12 @@
 import { Suspense, useMemo, useState } from 'react';
 import type { BoardHoistRecord, Book, Id } from '#boat-book';
 import { type HoistedIn, type HoistFigureTold, hoistTold } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { PickField } from '../../../../parts/choice-fields.tsx';
 import { Mark } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.ts';
+import { OpenedSheet, useOpened } from '../../../../parts/opened.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { address } from '../../../../shell/route.ts';
 import './hoist.css';
@@ -58,13 +60,29 @@ export default function HoistPage({ id }: { readonly id: Id | undefined }) {
   );
 }
 
-function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; readonly record: BoardHoistRecord }) {
-  const [hoistedIn, setHoistedIn] = useState<HoistedIn>('air');
-  const told = useMemo(() => hoistTold(record, hoistedIn), [record, hoistedIn]);
-  const [open, setOpen] = useState<Open | null>(null);
+interface OfOne {
+  readonly book: Book;
+  readonly id: Id;
+  readonly record: BoardHoistRecord;
+}
+
+function Hoist({ book, id, record }: OfOne) {
   return (
     <div className="hoist">
       <h1>{record.name}</h1>
+      <BelowHeading>
+        <HoistBelow book={book} id={id} record={record} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function HoistBelow({ book, id, record }: OfOne) {
+  const [hoistedIn, setHoistedIn] = useState<HoistedIn>('air');
+  const told = useMemo(() => hoistTold(record, hoistedIn), [record, hoistedIn]);
+  const sheet = useOpened<Open>();
+  return (
+    <>
       {told.kind === 'cannot' ? (
         <p className="loads-verdict">
           <Mark of="danger" /> It cannot be hoisted so. {told.wrong} {told.right}
@@ -100,7 +118,7 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
                     <button
                       type="button"
                       aria-label={`${figure.label}: ${figure.figure}, how it is worked out`}
-                      onClick={() => setOpen({ sheet: 'figure', figure })}
+                      onClick={() => sheet.open({ sheet: 'figure', figure })}
                     >
                       <span>{figure.label}</span>
                       <b>{figure.figure}</b>
@@ -128,7 +146,7 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
             ))}
             {record.note && <p className="soft">{record.note}</p>}
             <p>
-              <button type="button" onClick={() => setOpen({ sheet: 'change' })}>
+              <button type="button" onClick={() => sheet.open({ sheet: 'change' })}>
                 Change it
               </button>
             </p>
@@ -157,12 +175,16 @@ function Hoist({ book, id, record }: { readonly book: Book; readonly id: Id; rea
           </section>
         </div>
       </div>
-      <Suspense fallback={null}>
-        {open?.sheet === 'change' && <HoistSheet book={book} id={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'figure' && (
-          <FigureSheet figure={open.figure} caution={told.cautions[0] ?? ''} onClose={() => setOpen(null)} />
+      <OpenedSheet of={sheet}>
+        {(open) => (
+          <Suspense fallback={null}>
+            {open.sheet === 'change' && <HoistSheet book={book} id={id} onClose={sheet.close} />}
+            {open.sheet === 'figure' && (
+              <FigureSheet figure={open.figure} caution={told.cautions[0] ?? ''} onClose={sheet.close} />
+            )}
+          </Suspense>
         )}
-      </Suspense>
-    </div>
+      </OpenedSheet>
+    </>
   );
 }

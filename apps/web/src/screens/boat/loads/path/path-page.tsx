@@ -1,10 +1,12 @@
 /** The boat's load paths; or one of them: whether it holds, what gives first, what does not fit, and the chain itself. */
 import { Suspense, useMemo, useState } from 'react';
-import type { Book, Id } from '#boat-book';
+import type { Book, Id, LoadPathRecord } from '#boat-book';
 import { caseInWind, loadPathTold, pathMendings, standingRigs } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { PickField } from '../../../../parts/choice-fields.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.ts';
+import { OpenedSheet, useOpened } from '../../../../parts/opened.tsx';
 import { SliderField } from '../../../../parts/slider-field.tsx';
 import { todayAt } from '../../../../reading/today.ts';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
@@ -50,22 +52,6 @@ const windRange = { min: 5, max: 60 } as const;
 
 function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
   const record = book.loadPaths[id]!;
-  const today = todayAt(book);
-  const [open, setOpen] = useState<Open | null>(null);
-  const [looked, setLooked] = useState<{ readonly one: Id; readonly wind_kn: number | null } | null>(null);
-  const chosen =
-    record.cases.find((one) => one.id === looked?.one) ?? record.cases.toSorted((a, b) => b.force_N - a.force_N)[0];
-  const wind_kn = looked?.wind_kn ?? chosen?.wind_kn ?? null;
-  const told = useMemo(() => {
-    const cases = record.cases.map((one) => (one === chosen && wind_kn !== null ? caseInWind(one, wind_kn) : one));
-    return loadPathTold(id, { ...record, cases }, today);
-  }, [id, record, chosen, wind_kn, today]);
-  const borne = told.cases.find((one) => one.id === chosen?.id) ?? null;
-  const mendings = useMemo(() => pathMendings(record, told, borne, today), [record, told, borne, today]);
-  const rigs = useMemo(() => standingRigs(book, today), [book, today]);
-  const close = () => setOpen(null);
-  const change = (part: Id) => setOpen({ sheet: 'part', part, after: null });
-  const shown = open?.sheet === 'told' ? told.parts.find((part) => part.id === open.part) : undefined;
   return (
     <>
       <p className="boat-back no-print">
@@ -77,6 +63,33 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
       <p className="soft">
         {[uses[record.use], record.zone && book.zones[record.zone]?.name, record.note].filter(Boolean).join(' · ')}
       </p>
+      <BelowHeading>
+        <PathBelow book={book} id={id} record={record} />
+      </BelowHeading>
+    </>
+  );
+}
+
+function PathBelow({ book, id, record }: { readonly book: Book; readonly id: Id; readonly record: LoadPathRecord }) {
+  const today = todayAt(book);
+  const sheet = useOpened<Open>();
+  const [looked, setLooked] = useState<{ readonly one: Id; readonly wind_kn: number | null } | null>(null);
+  const chosen =
+    record.cases.find((one) => one.id === looked?.one) ?? record.cases.toSorted((a, b) => b.force_N - a.force_N)[0];
+  const wind_kn = looked?.wind_kn ?? chosen?.wind_kn ?? null;
+  const told = useMemo(() => {
+    const cases = record.cases.map((one) => (one === chosen && wind_kn !== null ? caseInWind(one, wind_kn) : one));
+    return loadPathTold(id, { ...record, cases }, today);
+  }, [id, record, chosen, wind_kn, today]);
+  const borne = told.cases.find((one) => one.id === chosen?.id) ?? null;
+  const mendings = useMemo(() => pathMendings(record, told, borne, today), [record, told, borne, today]);
+  const rigs = useMemo(() => standingRigs(book, today), [book, today]);
+  const { close } = sheet;
+  const change = (part: Id) => sheet.open({ sheet: 'part', part, after: null });
+  const shownIn = (open: Open) =>
+    open.sheet === 'told' ? told.parts.find((part) => part.id === open.part) : undefined;
+  return (
+    <>
       {record.parts.length === 0 ? (
         <p className="loads-verdict">No part is in it yet. Begin with what pulls, and end with what holds.</p>
       ) : (
@@ -88,14 +101,14 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
         <button
           type="button"
           className="main"
-          onClick={() => setOpen({ sheet: 'part', part: null, after: record.parts.at(-1)?.id ?? null })}
+          onClick={() => sheet.open({ sheet: 'part', part: null, after: record.parts.at(-1)?.id ?? null })}
         >
           Add a part
         </button>
-        <button type="button" onClick={() => setOpen({ sheet: 'case', one: null })}>
+        <button type="button" onClick={() => sheet.open({ sheet: 'case', one: null })}>
           Add a load
         </button>
-        <button type="button" onClick={() => setOpen({ sheet: 'path' })}>
+        <button type="button" onClick={() => sheet.open({ sheet: 'path' })}>
           Change its name or use
         </button>
       </div>
@@ -132,7 +145,7 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
               mendings={mendings}
               rigs={rigs}
               today={today}
-              onOpen={(part) => setOpen({ sheet: 'told', part })}
+              onOpen={(part) => sheet.open({ sheet: 'told', part })}
             />
             <PathPicture book={book} record={record} told={told} shares={borne?.shares ?? null} mendings={mendings} />
           </div>
@@ -168,7 +181,7 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
                       type="button"
                       className="words"
                       aria-label={`Change the load: ${one.name}`}
-                      onClick={() => setOpen({ sheet: 'case', one: one.id })}
+                      onClick={() => sheet.open({ sheet: 'case', one: one.id })}
                     >
                       Change
                     </button>
@@ -190,23 +203,30 @@ function OnePath({ book, id }: { readonly book: Book; readonly id: Id }) {
           </section>
         </div>
       </div>
-      <Suspense fallback={null}>
-        {open?.sheet === 'path' && <PathSheet book={book} id={id} onClose={close} />}
-        {open?.sheet === 'case' && <CaseSheet book={book} path={id} id={open.one} onClose={close} />}
-        {open?.sheet === 'part' && (
-          <PartSheet book={book} path={id} id={open.part} after={open.after} onClose={close} />
-        )}
-        {shown && (
-          <PartToldSheet
-            told={told}
-            part={shown}
-            share={borne?.shares[told.parts.indexOf(shown)] ?? null}
-            onChange={() => change(shown.id)}
-            onAfter={() => setOpen({ sheet: 'part', part: null, after: shown.id })}
-            onClose={close}
-          />
-        )}
-      </Suspense>
+      <OpenedSheet of={sheet}>
+        {(open) => {
+          const shown = shownIn(open);
+          return (
+            <Suspense fallback={null}>
+              {open.sheet === 'path' && <PathSheet book={book} id={id} onClose={close} />}
+              {open.sheet === 'case' && <CaseSheet book={book} path={id} id={open.one} onClose={close} />}
+              {open.sheet === 'part' && (
+                <PartSheet book={book} path={id} id={open.part} after={open.after} onClose={close} />
+              )}
+              {shown && (
+                <PartToldSheet
+                  told={told}
+                  part={shown}
+                  share={borne?.shares[told.parts.indexOf(shown)] ?? null}
+                  onChange={() => change(shown.id)}
+                  onAfter={() => sheet.open({ sheet: 'part', part: null, after: shown.id })}
+                  onClose={close}
+                />
+              )}
+            </Suspense>
+          );
+        }}
+      </OpenedSheet>
     </>
   );
 }

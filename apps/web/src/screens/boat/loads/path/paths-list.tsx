@@ -2,6 +2,7 @@
 import { Suspense, useState } from 'react';
 import type { Book } from '#boat-book';
 import { type LoadPathTold, loadPathsTold } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import type { Meaning } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.ts';
@@ -18,8 +19,6 @@ const marks: Readonly<Record<LoadPathTold['verdict'], Meaning | null>> = {
 };
 
 export function PathsList({ book }: { readonly book: Book }) {
-  const [adding, setAdding] = useState(false);
-  const paths = loadPathsTold(book, todayAt(book));
   return (
     <div className="path-list">
       <h1>Load paths</h1>
@@ -27,6 +26,18 @@ export function PathsList({ book }: { readonly book: Book }) {
         A load path is a chain of parts from what pulls to what holds: the strength of each, the weakest, and what does
         not fit what.
       </p>
+      <BelowHeading>
+        <Paths book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function Paths({ book }: { readonly book: Book }) {
+  const [adding, setAdding] = useState(false);
+  const paths = loadPathsTold(book, todayAt(book));
+  return (
+    <>
       <ul>
         {paths.map((path) => {
           const gravest = path.cases.find(({ verdict }) => verdict === path.verdict);
@@ -50,6 +61,6 @@ export function PathsList({ book }: { readonly book: Book }) {
       <Suspense fallback={null}>
         {adding && <PathSheet book={book} id={null} onClose={() => setAdding(false)} />}
       </Suspense>
-    </div>
+    </>
   );
 }

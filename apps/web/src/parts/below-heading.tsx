@@ -1,0 +1,17 @@
+/**
+ * What stands below the heading of a page. The tap that goes to a page is answered by its heading, in the first picture
+ * after it; this comes in the pictures after that, drawn in slices that another tap may come between: on a slow phone a
+ * whole page takes longer than a finger waits for an answer. It only grows downwards, so nothing moves from under a
+ * finger. The page one arrives on with no tap is drawn in one go.
+ */
+import { type ReactNode, startTransition, useEffect, useState } from 'react';
+import { hasGone } from '../shell/route.ts';
+import { afterPaint } from '../shell/when.ts';
+
+export function BelowHeading({ children }: { readonly children: ReactNode }) {
+  const [shown, setShown] = useState(() => !hasGone());
+  useEffect(() => {
+    if (!shown) return afterPaint(() => startTransition(() => setShown(true)));
+  }, [shown]);
+  return shown ? children : null;
+}
