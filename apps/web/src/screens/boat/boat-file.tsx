@@ -32,7 +32,7 @@ export default function BoatFile({ book }: { readonly book: Book }) {
     setOpened(await bookClient.openFile(new Uint8Array(await file.arrayBuffer())));
   };
   return (
-    <section aria-labelledby="boat-file">
+    <section className="no-print" aria-labelledby="boat-file">
       <h2 id="boat-file">The boat file</h2>
       <p>The whole book in one file: keep a copy where the phone is not.</p>
       <div className="boat-acts">

@@ -119,7 +119,7 @@ function BoatBelow({ book }: { readonly book: Book }) {
           </section>
         </div>
         <div className="boat-rest">
-          <section aria-labelledby="boat-batteries">
+          <section className="no-print" aria-labelledby="boat-batteries">
             <h2 id="boat-batteries">Batteries</h2>
             <ul>
               {Object.entries(book.batteries).map(([id, { name, nominal_Ah, nominal_V }]) => (
@@ -141,7 +141,7 @@ function BoatBelow({ book }: { readonly book: Book }) {
             </button>
           </section>
           <LoadsSection />
-          <section aria-labelledby="boat-trailer">
+          <section className="no-print" aria-labelledby="boat-trailer">
             <h2 id="boat-trailer">Trailer</h2>
             <ul>
               <MarkedLine

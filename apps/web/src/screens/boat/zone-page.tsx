@@ -23,7 +23,7 @@ export default function ZonePage({ id }: { readonly id: Id }) {
   >(null);
   const zone = book.zones[id];
   const back = (
-    <p className="boat-back">
+    <p className="boat-back no-print">
       <a className="button words" href={address('boat')}>
         ‹ Boat
       </a>

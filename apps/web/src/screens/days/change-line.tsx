@@ -49,12 +49,12 @@ export function ChangeLine({
         </button>
       )}
       {relaxation.kind === 'another day' && relaxation.needs !== null && (
-        <a className="days-gain days-change-do" href={address('days', 'day', 'new')}>
+        <a className="days-gain days-change-do no-print" href={address('days', 'day', 'new')}>
           Add a job day with its weather
         </a>
       )}
       {relaxation.kind === 'place' && (
-        <a className="days-gain days-change-do" href={address('days', 'day', relaxation.day, 'change')}>
+        <a className="days-gain days-change-do no-print" href={address('days', 'day', relaxation.day, 'change')}>
           Change where she lies that day
         </a>
       )}

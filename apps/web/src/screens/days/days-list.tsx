@@ -54,7 +54,7 @@ export function DaysList({ book }: { readonly book: Book }) {
           </li>
         ))}
       </ul>
-      <p>
+      <p className="no-print">
         <a href={address('go')}>Outings are kept under Go</a>
       </p>
       <GiveCalendar book={book} />
@@ -86,7 +86,7 @@ function DayLine({
         <span>{weatherKnownInWords(book, day)}</span>
       </a>
       {day.date >= today && (
-        <a className="days-line-sheet" href={address('days', 'sheet', id)}>
+        <a className="days-line-sheet no-print" href={address('days', 'sheet', id)}>
           Day sheet
         </a>
       )}

@@ -18,7 +18,7 @@ export function GiveCalendar({ book }: { readonly book: Book }) {
     setTold(`${countInWords(events, 'entry', 'entries')} written. Open the file with your calendar.`);
   };
   return (
-    <section aria-labelledby="give-calendar">
+    <section className="no-print" aria-labelledby="give-calendar">
       <h2 id="give-calendar">For your calendar</h2>
       <p>
         Job days, the plan’s steps, when each wait is over, outings, and what falls due. Take it in again after a

@@ -102,7 +102,7 @@ function LeftOutLine({ job, problem, book, reasons, readOnly }: Shown & { readon
             {book.stores[storeOfLine(obstacle.store, book)]?.name ?? obstacle.store}: open it in the stores
           </button>
         ) : ways.length === 0 && known?.finished ? (
-          <p key={obstacle.kind} className="small">
+          <p key={obstacle.kind} className="small no-print">
             <a className="days-gain" href={whereToChange(obstacle, problem)}>
               Change what stands in its way
             </a>

@@ -1,4 +1,5 @@
 /** A job day in print: black on white, in order of time, to be ticked with a pencil. */
+import '../../parts/paper.css';
 import './day-sheet.css';
 import type { Book, Id } from '#boat-book';
 import { carryDown } from '#reckoning';
@@ -65,7 +66,7 @@ function DaySheet({ book, problem, plan, day }: Shown) {
   // on the day itself how she stood before now is not known
   const atFirst = standsInWords(problem, plan, day.from);
   return (
-    <article className="days-print">
+    <article className="paper days-print">
       <header>
         <h1>{dayInWords(date, date)}</h1>
         <p>
@@ -106,7 +107,7 @@ function DaySheet({ book, problem, plan, day }: Shown) {
         </tbody>
       </table>
       {overnight && (
-        <section className="days-print-part">
+        <section>
           <h2>Left to wait</h2>
           <p>{overnight.lead}</p>
           <ul>
@@ -117,13 +118,13 @@ function DaySheet({ book, problem, plan, day }: Shown) {
         </section>
       )}
       {carry.length > 0 && (
-        <section className="days-print-part">
+        <section>
           <h2>Carry down, in order of use</h2>
-          <ul className="days-carry">
+          <ul className="paper-columns days-carry">
             {carry.flatMap(({ keptAt, things }) =>
               things.map((thing, n) => (
                 <li key={thing.key}>
-                  <span className="days-box" aria-hidden="true" />
+                  <span className="paper-box" aria-hidden="true" />
                   {n === 0 && <b>{thing.kind === 'mix' ? 'to mix' : (keptAt ?? 'place not written down')}: </b>}
                   {thing.count > 1 ? `${thing.count} × ${thing.name}` : thing.name}
                   <span className="days-print-soft">
@@ -174,7 +175,7 @@ function SheetLine({ row }: { readonly row: SheetRow }) {
       </td>
       <td>{row.who}</td>
       <td>
-        <span className="days-box" aria-hidden="true" />
+        <span className="paper-box" aria-hidden="true" />
       </td>
     </tr>
   );

@@ -18,7 +18,10 @@ export function ToGetLine({ book, inHand }: { readonly book: Book; readonly inHa
   return (
     <p className="days-to-get">
       {lines.some(({ late }) => late !== null) && <span className="days-danger">▲ </span>}
-      {words} <a href={address('stores')}>See what and for what</a>
+      {words}{' '}
+      <a className="no-print" href={address('stores')}>
+        See what and for what
+      </a>
     </p>
   );
 }

@@ -20,7 +20,7 @@ export function FindingLine({
   return (
     <li className="go-finding">
       <details>
-        <summary className="go-what">
+        <summary className="go-what prints">
           <Mark of={mark.of} said={mark.said} />
           <span>
             {words}

@@ -3,12 +3,15 @@ import type { Book, Id, Outing } from '#boat-book';
 import type { Finding, FitAnswer, Mend } from '#fit-to-go';
 import { fitInWords, leastWorkInWords, mendNotes, plannedOfInWords } from '#reckoning';
 import { localAt } from '#units';
-import { dateInWords, dayInWords } from '../../parts/in-words.ts';
+import { capital, dateInWords, dayInWords } from '../../parts/in-words.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
+import { type Numbered, NumberedBoat } from '../boat/picture/numbered-boat.tsx';
+import '../../parts/paper.css';
 import './fit-sheet.css';
-import { outingInWords } from './outing-in-words.ts';
+import { whereInBook } from './in-book.ts';
+import { outingOnPaper } from './outing-in-words.ts';
 import { useAnswer } from './use-answer.ts';
 import { usePlanOfOutings } from './use-plan-of-outings.ts';
 
@@ -50,11 +53,11 @@ function Printed({ book, id, outing }: { readonly book: Book; readonly id: Id; r
       </p>
       {looking.length > 0 && <p className="no-print soft">Still looking at {looking.join(' and ')}.</p>}
       {planning !== null && <p className="no-print soft">{planning}</p>}
-      <article className="fit-print">
+      <article className="paper fit-print">
         <header>
           <h1>Fit to go? {outing.title}</h1>
           <p>
-            {book.boat.name} · {outingInWords(outing, today)}
+            {book.boat.name} · {outingOnPaper(outing, today)}
           </p>
           <p>
             <b>{fitInWords(answer, looking)}</b>
@@ -62,47 +65,58 @@ function Printed({ book, id, outing }: { readonly book: Book; readonly id: Id; r
             {dayInWords(asked.day, today)} {asked.clock}, out of her book.
           </p>
         </header>
-        <Lines title="She is not fit while these stand" findings={stops} today={today} />
-        <Lines title="She may go only so" findings={conditions} today={today} />
+        <WhereOnHer book={book} findings={[...stops, ...conditions]} />
+        <Lines title="She is not fit while these stand" findings={stops} from={1} today={today} />
+        <Lines title="She may go only so" findings={conditions} from={stops.length + 1} today={today} />
         <ToDo answer={answer} />
-        <Run title="Not looked at" parts={notLooked.map(({ words, because }) => `${words} (${because})`)} />
-        <Run title="Looked at, nothing against it" parts={sound.map(({ words }) => words.replace(/\.$/, ''))} />
-        <Run
-          title="Take care"
-          parts={[...new Set([...stops, ...conditions].flatMap(({ cautions }) => cautions))].map((each) =>
-            each.replace(/\.$/, ''),
-          )}
-        />
+        <Short title="Take care" parts={[...new Set([...stops, ...conditions].flatMap(({ cautions }) => cautions))]} />
+        <Short title="Not looked at" parts={notLooked.map(({ words, because }) => `${words}: ${because}`)} />
+        <Short title="Looked at, nothing against it" parts={sound.map(({ words }) => words)} />
       </article>
     </div>
   );
 }
 
+/** The numbers of the list below, each where the thing is. */
+function WhereOnHer({ book, findings }: { readonly book: Book; readonly findings: readonly Finding[] }) {
+  const numbered = findings.map((finding, n): Numbered => {
+    const { fitting, zone } = whereInBook(book, finding.of);
+    return { label: String(n + 1), meaning: finding.bearing === 'stops' ? 'danger' : 'worsens', fitting, zone };
+  });
+  return <NumberedBoat book={book} things={numbered} tallest_px={236} />;
+}
+
 function Lines({
   title,
   findings,
+  from,
   today,
 }: {
   readonly title: string;
   readonly findings: readonly Finding[];
+  /** number of the first */
+  readonly from: number;
   readonly today: string;
 }) {
   if (findings.length === 0) return null;
   return (
     <section className="fit-print-part">
       <h2>{title}</h2>
-      <ul>
-        {findings.map(({ id, bearing, words, because: [first] }) => (
+      <ol>
+        {findings.map(({ id, bearing, words, because: [first] }, n) => (
           <li key={id}>
-            <b>
-              {bearing === 'stops' ? '▲ ' : '○ '}
-              {words.replace(/\.$/, '')}.
-            </b>{' '}
-            {first?.words}
-            {first?.from != null && <span className="fit-print-soft"> From {dateInWords(first.from, today)}.</span>}
+            <span className="fit-print-number">{from + n}</span>
+            <span>
+              <b>
+                {bearing === 'stops' ? '▲ ' : '○ '}
+                {words.replace(/\.$/, '')}.
+              </b>{' '}
+              {first?.words}
+              {first?.from != null && ` From ${dateInWords(first.from, today)}.`}
+            </span>
           </li>
         ))}
-      </ul>
+      </ol>
     </section>
   );
 }
@@ -121,7 +135,7 @@ function ToDo({ answer: { least, toMakeFit } }: { readonly answer: FitAnswer }) 
       <ul>
         {work.map((mend) => (
           <li key={mend.words}>
-            <span className="fit-box" aria-hidden="true" /> <b>{mend.words}</b> {mendNotes(mend).join(' ')}
+            <span className="paper-box" aria-hidden="true" /> <b>{mend.words}</b> {mendNotes(mend).join(' ')}
           </li>
         ))}
       </ul>
@@ -129,12 +143,16 @@ function ToDo({ answer: { least, toMakeFit } }: { readonly answer: FitAnswer }) 
   );
 }
 
-/** What is told in one run, so that a page holds it. */
-function Run({ title, parts }: { readonly title: string; readonly parts: readonly string[] }) {
+function Short({ title, parts }: { readonly title: string; readonly parts: readonly string[] }) {
   if (parts.length === 0) return null;
   return (
-    <p className="fit-print-run">
-      <b>{title}:</b> {parts.join('; ')}.
-    </p>
+    <section className="fit-print-part">
+      <h2>{title}</h2>
+      <ul className="paper-columns">
+        {parts.map((part) => (
+          <li key={part}>{capital(part.replace(/\.$/, ''))}.</li>
+        ))}
+      </ul>
+    </section>
   );
 }

@@ -1,4 +1,5 @@
-/** The page on which what is behind a finding is opened, and what that is called. */
+/** Where what is behind a finding is: the page on which it is opened, and the fitting or zone of hers. */
+import type { Book, Id } from '#boat-book';
 import type { InBook } from '#fit-to-go';
 import { address } from '../../shell/route.ts';
 
@@ -36,5 +37,27 @@ export function pageOf(of: InBook | null): PageOf | null {
       return { href: address('days'), title: 'Open the plan' };
     default:
       return null;
+  }
+}
+
+/** The fitting and zone that a record names, or the job it stands in for; null where none does. */
+export function whereInBook(book: Book, of: InBook | null): { readonly fitting: Id | null; readonly zone: Id | null } {
+  switch (of?.collection) {
+    case 'jobs':
+    case 'dues': {
+      const { fitting = null, zone = null } = book[of.collection][of.id] ?? {};
+      return { fitting, zone };
+    }
+    case 'juryRigs': {
+      const rig = book.juryRigs[of.id];
+      const job = rig?.job == null ? undefined : book.jobs[rig.job];
+      return { fitting: job?.fitting ?? null, zone: rig?.zone ?? job?.zone ?? null };
+    }
+    case 'loadPaths':
+    case 'batteries':
+    case 'trailers':
+      return { fitting: null, zone: book[of.collection][of.id]?.zone ?? null };
+    default:
+      return { fitting: null, zone: null };
   }
 }

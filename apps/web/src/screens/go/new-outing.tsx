@@ -35,7 +35,7 @@ export function NewOuting({ book, today }: { readonly book: Book; readonly today
     if ((await run('addOuting', outing)).kind === 'done') setKind(null);
   };
   return (
-    <section className="go-new" aria-labelledby="go-new-title">
+    <section className="go-new no-print" aria-labelledby="go-new-title">
       <h2 id="go-new-title" className="go-new-title">
         Add an outing
       </h2>

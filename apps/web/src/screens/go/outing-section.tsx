@@ -64,7 +64,7 @@ export function OutingSection({
           <MakeFit answer={answer} />
           {sound.length > 0 && (
             <details className="go-sound">
-              <summary className="go-looked">Looked at, nothing against it: {sound.length}</summary>
+              <summary className="go-looked prints">Looked at, nothing against it: {sound.length}</summary>
               <ul>
                 {sound.map((finding) => (
                   <FindingLine key={finding.id} book={book} finding={finding} today={today} />

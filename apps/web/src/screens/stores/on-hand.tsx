@@ -36,7 +36,9 @@ export function OnHand({
   return (
     <>
       {all.length > 6 && (
-        <TextField label="Find a thing" note="By its name, size, place or note." value={asked} onChange={setAsked} />
+        <search className="no-print">
+          <TextField label="Find a thing" note="By its name, size, place or note." value={asked} onChange={setAsked} />
+        </search>
       )}
       {places.map((place) => (
         <section key={place ?? ''} className="stores-at">

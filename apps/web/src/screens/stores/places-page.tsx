@@ -43,7 +43,7 @@ export default function PlacesPage() {
     );
   return (
     <div className="stores">
-      <p>
+      <p className="no-print">
         <a href={address('stores')}>Back to the stores</a>
       </p>
       <h1>Places</h1>

@@ -36,7 +36,7 @@ export function StoresPage() {
         {countInWords(onHand, 'thing')} on hand, {toGet} to get, {countInWords(Object.keys(book.tools).length, 'tool')}.
         {pastWords}
       </p>
-      <p className="stores-ways">
+      <p className="stores-ways no-print">
         <a href={address('stores', 'list')}>The list, to print or send</a>
         <CarryLinks book={book} today={today} />
         <a href={address('stores', 'places')}>Places</a>

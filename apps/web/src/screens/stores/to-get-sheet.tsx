@@ -7,6 +7,7 @@ import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { ShareButton } from './share-button.tsx';
 import { useToGet } from './use-to-get.ts';
+import '../../parts/paper.css';
 import './to-get-sheet.css';
 
 export default function ToGetSheet() {
@@ -30,7 +31,7 @@ export default function ToGetSheet() {
           <ShareButton title={`To get for ${book.boat.name}`} text={toGetText(lines, book, today)} />
         </p>
       </div>
-      <article className="to-get-print">
+      <article className="paper to-get-print">
         <header>
           <h1>To get</h1>
           <p>
@@ -46,7 +47,7 @@ export default function ToGetSheet() {
                 {own.map((line) => (
                   <tr key={line.store}>
                     <td>
-                      <span className="to-get-box" aria-hidden="true" />
+                      <span className="paper-box" aria-hidden="true" />
                     </td>
                     <td>
                       <b>{toGetName(line)}</b>

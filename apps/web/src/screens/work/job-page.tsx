@@ -47,7 +47,7 @@ export default function JobPage({ id }: { readonly id: Id }) {
     );
   return (
     <div className="job">
-      <p className="job-back">
+      <p className="job-back no-print">
         <a className="button words" href={address('work')}>
           ‹ Work
         </a>

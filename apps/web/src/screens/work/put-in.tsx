@@ -94,7 +94,7 @@ export default function PutIn() {
 
   return (
     <div className="put-in">
-      <p className="job-back">
+      <p className="job-back no-print">
         <a className="button words" href={address('work')}>
           ‹ Work
         </a>

@@ -21,7 +21,7 @@ export default function RecipeList() {
   const own = Object.entries(book.recipes);
   return (
     <div className="recipes">
-      <p className="job-back">
+      <p className="job-back no-print">
         <a className="button words" href={address('work')}>
           ‹ Work
         </a>
@@ -32,12 +32,14 @@ export default function RecipeList() {
         {own.length > 0 && `, ${own.length} of them your own`}. One is taken when a job is put in; one of your own is
         made on the page of a job that is done.
       </p>
-      <TextField
-        label="What is to be done, or what is wrong"
-        note="‘The jib winch lets go’ finds as well as ‘winch’."
-        value={words}
-        onChange={setWords}
-      />
+      <search className="no-print">
+        <TextField
+          label="What is to be done, or what is wrong"
+          note="‘The jib winch lets go’ finds as well as ‘winch’."
+          value={words}
+          onChange={setWords}
+        />
+      </search>
       {words.trim() !== '' && (
         <section aria-labelledby="recipes-found" aria-live="polite">
           <h2 id="recipes-found">

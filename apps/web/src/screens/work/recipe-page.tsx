@@ -42,7 +42,7 @@ export default function RecipePage({ id: named }: { readonly id: string }) {
   const close = () => setOpen(null);
   return (
     <div className="recipe">
-      <p className="job-back">
+      <p className="job-back no-print">
         <a className="button words" href={address('work', 'recipes')}>
           ‹ Recipes
         </a>

@@ -127,7 +127,7 @@ export default function WalkRoundPage() {
 
   return (
     <div className="walk">
-      <p className="job-back">
+      <p className="job-back no-print">
         <a className="button words" href={address('work')}>
           ‹ Work
         </a>

@@ -60,7 +60,7 @@ function Work({
               : `${countInWords(jobs.length, 'job')} open, ${minutesInWords(minutes)} hands-on.`}
           </p>
         </div>
-        <div className="work-put">
+        <div className="work-put no-print">
           <a className="button main" href={address('work', 'put-in')}>
             Put in a job
           </a>

@@ -44,7 +44,7 @@ export default function BatteryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
   const record = book.batteries[id];
   const back = (
-    <p className="boat-back">
+    <p className="boat-back no-print">
       <a className="button words" href={address('boat')}>
         ‹ Boat
       </a>

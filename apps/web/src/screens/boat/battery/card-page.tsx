@@ -1,4 +1,5 @@
 /** The card of a battery, as it is printed: volts to percent, at rest and with what is on at anchor. */
+import '../../../parts/paper.css';
 import './card.css';
 import type { Id } from '#boat-book';
 import type { CardFigure, CardTable, CardTold } from '#reckoning';
@@ -50,7 +51,7 @@ export default function CardPage({ id }: { readonly id: Id }) {
 
 function Card({ told, boat }: { readonly told: CardTold; readonly boat: string }) {
   return (
-    <article className="card">
+    <article className="paper card">
       <header>
         <h1>{told.name}</h1>
         <p>

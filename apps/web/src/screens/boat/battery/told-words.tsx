@@ -25,7 +25,7 @@ export function ToldWords({
       <span key={i} className="battery-figure-on">
         <button
           type="button"
-          className="battery-figure"
+          className="battery-figure prints"
           aria-label={`${part.figure}: how it is worked out`}
           onClick={() => open(part.of)}
         >

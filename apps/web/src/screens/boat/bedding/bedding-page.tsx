@@ -29,7 +29,7 @@ export default function BeddingPage({ fitting, job }: { readonly fitting: Id | n
   const gone = (job !== null && ofJob === undefined) || (fittingId !== null && book.fittings[fittingId] === undefined);
   return (
     <div className="boat bedding">
-      <p className="boat-back">
+      <p className="boat-back no-print">
         <Back book={book} job={job} fitting={fittingId} />
       </p>
       {gone ? (

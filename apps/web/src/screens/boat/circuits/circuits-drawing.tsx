@@ -37,7 +37,7 @@ export function CircuitsDrawing({
       <ol>
         {circuits.map((circuit) => (
           <li key={`${circuit.place.kind} ${circuit.place.id}`} className="circuits-row">
-            <button type="button" onClick={() => onOpen(circuit)}>
+            <button type="button" className="prints" onClick={() => onOpen(circuit)}>
               <CircuitLine circuit={circuit} longest_m={longest_m} />
             </button>
           </li>

@@ -76,7 +76,7 @@ export default function OutletPage() {
 
   return (
     <div className="boat circuits">
-      <p className="boat-back">
+      <p className="boat-back no-print">
         <a className="button words" href={address('boat', 'circuits')}>
           ‹ Circuits
         </a>

@@ -19,7 +19,7 @@ const lines: readonly { readonly part: string; readonly title: string; readonly 
 
 export function LoadsSection() {
   return (
-    <section aria-labelledby="boat-loads">
+    <section className="no-print" aria-labelledby="boat-loads">
       <h2 id="boat-loads">Loads</h2>
       <ul>
         {lines.map(({ part, title, note }) => (

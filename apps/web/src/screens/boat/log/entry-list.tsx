@@ -109,7 +109,7 @@ export function EntryLine({
   readonly onOpen: () => void;
 }) {
   return (
-    <button type="button" className="log-line" onClick={onOpen}>
+    <button type="button" className="log-line prints" onClick={onOpen}>
       <span className="log-day">{Number(day.slice(8))}</span>
       <span className="line-words">
         <b className="line-title">{entry.text}</b>

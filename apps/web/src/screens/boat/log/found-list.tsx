@@ -64,7 +64,7 @@ function FoundLine({
     if (entry === undefined) return null;
     return (
       <li className="line">
-        <button type="button" className="log-line" onClick={() => onOpen(id)}>
+        <button type="button" className="log-line prints" onClick={() => onOpen(id)}>
           <span className="line-words">
             <b className="line-title">{entry.text}</b>
             <span className="line-note">

@@ -66,7 +66,7 @@ export default function LogPage() {
           What she has cost
         </a>
       </div>
-      <search className="log-ask">
+      <search className="log-ask no-print">
         <TextField
           label="Find"
           note="In your own words: ‘what was the hatch bedded with’, ‘greased rudder’."

@@ -4,7 +4,7 @@ import { address } from '../../../shell/route.ts';
 
 export function LogSection() {
   return (
-    <section aria-labelledby="boat-log">
+    <section className="no-print" aria-labelledby="boat-log">
       <h2 id="boat-log">Log and papers</h2>
       <ul>
         <MarkedLine

@@ -1,4 +1,4 @@
-/** Names beside their marks when the picture is looked at near: to the right, else to the left, else none. */
+/** Names beside their marks when the picture is looked at near: to the right, else to the left, under or over it, else none. */
 export interface Beside {
   readonly key: string;
   readonly x: number;
@@ -8,10 +8,14 @@ export interface Beside {
 
 export interface PlacedBeside extends Beside {
   readonly left: number;
+  /** of the name, from the top */
+  readonly middle: number;
 }
 
 const high = 18;
 const off = 13;
+/** between names on a line */
+const apart = 5;
 
 /** Those that lie over no other name or mark, the first given first; the rest are left to their marks. */
 export function besideLabels(
@@ -22,20 +26,25 @@ export function besideLabels(
   const taken = marks.map(({ x, y }) => ({ left: x - 8, right: x + 8, top: y - 8, bottom: y + 8 }));
   return marks.flatMap((mark, i) => {
     const wide = measure(mark.text);
-    for (const left of [mark.x + off, mark.x - off - wide]) {
-      const box = { left, right: left + wide, top: mark.y - high / 2, bottom: mark.y + high / 2 };
+    for (const [left, middle] of [
+      [mark.x + off, mark.y],
+      [mark.x - off - wide, mark.y],
+      [mark.x - wide / 2, mark.y + high],
+      [mark.x - wide / 2, mark.y - high],
+    ] as const) {
+      const box = { left, right: left + wide, top: middle - high / 2, bottom: middle + high / 2 };
       if (left < 2 || box.right > width - 2) continue;
       const clear = taken.every(
         (other, n) =>
           n === i ||
-          other.right < box.left ||
-          other.left > box.right ||
+          other.right + apart < box.left ||
+          other.left - apart > box.right ||
           other.bottom < box.top ||
           other.top > box.bottom,
       );
       if (!clear) continue;
       taken.push(box);
-      return [{ ...mark, left }];
+      return [{ ...mark, left, middle }];
     }
     return [];
   });

@@ -230,7 +230,7 @@ export function PictureDrawing({
               <PinMark pin={pin} x={point.x} y={point.y} />
               {label && <Label pin={pin} label={label} />}
               {name && (
-                <text x={name.left} y={name.y + 5} className="picture-text">
+                <text x={name.left} y={name.middle + 5} className="picture-text">
                   {name.text}
                 </text>
               )}
@@ -258,7 +258,7 @@ const Hull = memo(function Hull({ lines, transform }: { readonly lines: readonly
   return <DrawnLines lines={lines} transform={transform} />;
 });
 
-function PinMark({ pin, x, y }: { readonly pin: PinOnHer; readonly x: number; readonly y: number }) {
+export function PinMark({ pin, x, y }: { readonly pin: PinOnHer; readonly x: number; readonly y: number }) {
   if (pin.meaning === null)
     return (
       <circle cx={x} cy={y} r={pin.of.kind === 'zone' && pin.things.length === 0 ? 4 : 3} className="picture-ring" />
@@ -380,7 +380,7 @@ const colour = (meaning: PinOnHer['meaning']) =>
       : 'picture-work';
 
 /** Width of a text in the drawing's type, from the device itself: its letters differ. [px] */
-function drawnWidth(text: string): number {
+export function drawnWidth(text: string): number {
   pen ??= document.createElement('canvas').getContext('2d');
   if (!pen) return text.length * 8;
   pen.font = `14px ${getComputedStyle(document.documentElement).getPropertyValue('--face')}`;

@@ -56,7 +56,8 @@ const gravest: readonly (Meaning | null)[] = [
   'go',
   null,
 ];
-const graver = (a: Meaning | null, b: Meaning | null) => (gravest.indexOf(a) <= gravest.indexOf(b) ? a : b);
+/** The graver of two meanings; null weighs nothing. */
+export const graver = (a: Meaning | null, b: Meaning | null) => (gravest.indexOf(a) <= gravest.indexOf(b) ? a : b);
 
 /** Where a fitting is: where it was placed, else where its zone is. */
 function placeOfFitting(book: Book, id: Id): { readonly of: PinOnHer['of']; readonly place: Spot } | null {
@@ -69,6 +70,15 @@ function placeOfFitting(book: Book, id: Id): { readonly of: PinOnHer['of']; read
 function placeOfZone(book: Book, id: Id): { readonly of: PinOnHer['of']; readonly place: Spot } | null {
   const zone = book.zones[id];
   return zone ? { of: { kind: 'zone', id, name: zone.name }, place: zone } : null;
+}
+
+/** Where a thing of a fitting or a zone is on her; null: neither has a place. */
+export function placeOnHer(
+  book: Book,
+  fitting: Id | null,
+  zone: Id | null,
+): { readonly of: PinOnHer['of']; readonly place: Spot } | null {
+  return (fitting === null ? null : placeOfFitting(book, fitting)) ?? (zone === null ? null : placeOfZone(book, zone));
 }
 
 /** The pins of the layers that are shown, each with all that stands at its place; and what has no place at all. */
@@ -89,8 +99,7 @@ export function pinsOnHer(
     if (thing) pin.things.push(thing);
     pins.set(key, pin);
   };
-  const placeOf = (fitting: Id | null, zone: Id | null) =>
-    (fitting === null ? null : placeOfFitting(book, fitting)) ?? (zone === null ? null : placeOfZone(book, zone));
+  const placeOf = (fitting: Id | null, zone: Id | null) => placeOnHer(book, fitting, zone);
 
   if (shown.has('jury rigs'))
     for (const trust of standingRigs(book, today)) {

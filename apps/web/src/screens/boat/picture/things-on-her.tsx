@@ -52,7 +52,7 @@ export default function ThingsOnHer({
           </ul>
         </section>
       )}
-      <section aria-label="Fittings and zones to place">
+      <section className="no-print" aria-label="Fittings and zones to place">
         <h3>Fittings and zones to place</h3>
         <ul>
           {Object.entries(book.fittings)

@@ -24,7 +24,7 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
   if (!record)
     return (
       <div className="boat">
-        <p className="boat-back">
+        <p className="boat-back no-print">
           <a className="button words" href={address('boat')}>
             ‹ Boat
           </a>
@@ -39,7 +39,7 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
   const drawn = blocks.find(([block]) => block === chosen) ?? blocks[0];
   return (
     <div className="boat readings">
-      <p className="boat-back">
+      <p className="boat-back no-print">
         <a className="button words" href={address('boat', 'battery', id)}>
           ‹ {record.name}
         </a>

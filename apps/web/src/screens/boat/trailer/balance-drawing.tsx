@@ -7,7 +7,7 @@ import type { Boat, Id, TrailerRecord } from '#boat-book';
 import { kgSaid, placeAlong, type TrailerTold } from '#reckoning';
 import { useWidth } from '../../../parts/use-width.ts';
 import { DrawnLines } from '../picture/drawn-lines.tsx';
-import { type BalancePlaces, balancePlaces, type MassMark, massMarks } from './balance-places.ts';
+import { type BalancePlaces, balanceOnPaper_px, balancePlaces, type MassMark, massMarks } from './balance-places.ts';
 
 interface Drawn {
   readonly boat: Boat;
@@ -20,7 +20,7 @@ interface Drawn {
 
 export function BalanceDrawing(props: Drawn) {
   const frame = useRef<HTMLDivElement>(null);
-  const width = useWidth(frame);
+  const width = useWidth(frame, balanceOnPaper_px);
   return (
     <div ref={frame} className="trailer-frame">
       {width > 0 && <Sheet {...props} width={width} />}

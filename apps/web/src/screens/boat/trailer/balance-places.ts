@@ -4,6 +4,9 @@ import { boatDrawing, type Line } from '#picture';
 import { type Standing, sizesOfBoat } from '#reckoning';
 import { trailerDrawn } from './trailer-drawn.ts';
 
+/** Two thirds of a page: the figures stand beside it. [CSS px] */
+export const balanceOnPaper_px = 430;
+
 export interface BalancePlaces {
   readonly width: number;
   readonly height: number;

@@ -2,10 +2,11 @@
 import { useRef } from 'react';
 import { kgFigure, kgSaid, type TrailerTold } from '#reckoning';
 import { useWidth } from '../../../parts/use-width.ts';
+import { balanceOnPaper_px } from './balance-places.ts';
 
 export function BallGauge({ told, before }: { readonly told: TrailerTold; readonly before: TrailerTold | null }) {
   const frame = useRef<HTMLDivElement>(null);
-  const width = useWidth(frame);
+  const width = useWidth(frame, balanceOnPaper_px);
   return (
     <div ref={frame} className="trailer-frame">
       {width > 0 && <Gauge told={told} before={before} width={width} />}

@@ -45,7 +45,7 @@ export function ThingsTable({
               ) : (
                 <button
                   type="button"
-                  className="trailer-row"
+                  className="trailer-row prints"
                   aria-pressed={carried === selected}
                   onClick={() => onSelect(carried)}
                 >

@@ -29,7 +29,7 @@ export default function TrailerPage({ id }: { readonly id: Id | undefined }) {
       {shown !== undefined && record ? (
         <>
           <h1>{record.name}</h1>
-          <p className="trailer-on-paper">
+          <p className="paper-only trailer-of">
             {book.boat.name}, {dayInWords(today, today)} {today.slice(0, 4)}
           </p>
           <TrailerView key={shown} book={book} id={shown} record={record} today={today} />

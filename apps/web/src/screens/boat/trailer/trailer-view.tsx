@@ -87,7 +87,8 @@ export function TrailerView({
             />
             <BallGauge told={told} before={trying ? before : null} />
             <figcaption className="soft small">
-              To scale; numbers as in the table. A ringed mark can be moved: draw it along, or use the arrow keys.
+              To scale; numbers as in the table.{' '}
+              <span className="no-print">A ringed mark can be moved: draw it along, or use the arrow keys. </span>
               Below: the ball load with its band; boxed: what is wanted.
               {guessed.length > 0 && ` Not measured, drawn as is usual: ${listInWords(guessed)}.`}
             </figcaption>
@@ -150,6 +151,7 @@ export function TrailerView({
                 <li key={of}>
                   <button
                     type="button"
+                    className="prints"
                     aria-label={`${title}: ${figure}. How it is worked out`}
                     onClick={() => setOpen({ sheet: 'figure', of })}
                   >
@@ -194,7 +196,7 @@ export function TrailerView({
             <h2 id="trailer-lashings">Lashings</h2>
             {told.lashings.map(({ way, words, because }) => (
               <details key={way}>
-                <summary>{words}</summary>
+                <summary className="prints">{words}</summary>
                 {because.map((line) => (
                   <p key={line}>{line}</p>
                 ))}

@@ -18,7 +18,9 @@ export function PlanForecast({ book }: { readonly book: Book }) {
       <p key={id} className="small soft">
         {forecast && <ForecastCredit book={book} place={id} forecast={forecast} />}{' '}
         {trouble && <>No newer one: {trouble.why}. </>}
-        <a href="#/days/weather">Weather ahead</a>
+        <a className="no-print" href="#/days/weather">
+          Weather ahead
+        </a>
       </p>
     );
   });

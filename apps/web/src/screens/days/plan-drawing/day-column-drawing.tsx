@@ -20,6 +20,7 @@ export interface DayColumnProps {
   readonly measure: Measure;
   readonly now: Minute | null;
   readonly movedFrom: ReadonlyMap<string, Minute>;
+  readonly pxPerMinute?: number | undefined;
   readonly onOpen: (block: Block) => void;
 }
 
@@ -191,7 +192,7 @@ function BlockButton({
   return (
     <button
       type="button"
-      className="days-block"
+      className="days-block prints"
       data-kind={block.what.kind}
       data-consequence={block.consequence ?? 'none'}
       data-state={block.state}

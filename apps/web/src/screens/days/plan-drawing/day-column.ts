@@ -92,6 +92,8 @@ export interface ColumnRequest {
   readonly now: Minute | null;
   /** by step: where it stood before it moved */
   readonly movedFrom?: ReadonlyMap<string, Minute>;
+  /** where no step asks for more; by the shortest step where it is left out */
+  readonly pxPerMinute?: number | undefined;
 }
 
 /** Steps and changes of a job day in order of time, those that were done or are under way at its hours among them. */
@@ -132,6 +134,7 @@ export function dayColumn({
   measure,
   now,
   movedFrom = noMoves,
+  pxPerMinute: asked,
 }: ColumnRequest): DayColumn {
   const { steps, changes } = workOfDay(problem, plan, day);
   const past = pastSteps(problem, plan, book, day);
@@ -144,7 +147,7 @@ export function dayColumn({
   const lanesLeft = hoursLeft + 42 + aspects.length * setUpPitch;
 
   // the lanes' width hangs on the waits beside them, whose names hang on the height: take the plain height first
-  const pxPerMinute = plainScale(all);
+  const pxPerMinute = asked ?? plainScale(all);
   const waitRequest = { problem, plan, from, to, measure };
   const handsHere = problem.hands.slice(1).filter((h) => presence(problem, h.id, day.from, day.to).length > 0).length;
   const roomForWaits = Math.max(0, width - lanesLeft - 140 - 60 * handsHere);

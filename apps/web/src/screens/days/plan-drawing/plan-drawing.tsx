@@ -3,6 +3,7 @@ import './plan-drawing.css';
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import type { Book } from '#boat-book';
 import type { Minute, Plan, Problem } from '#workplan';
+import { useOnPaper } from '../../../parts/use-on-paper.ts';
 import { useWidth } from '../../../parts/use-width.ts';
 import { dayAt, shortDay } from '../place-time.ts';
 import type { Block } from './day-column.ts';
@@ -12,6 +13,8 @@ import { canvasMeasure } from './text-size.ts';
 /** narrowest column that three days beside each other may have. [px] */
 const leastColumn = 276;
 const gap = 26;
+/** so that a day of ten hours stands on a page. [px a minute] */
+const paperScale = 1.2;
 /** how far a finger must go sideways to turn to another day. [px] */
 const swipe = 60;
 
@@ -39,6 +42,7 @@ export const PlanDrawing = memo(function PlanDrawing({
 }: PlanDrawingProps) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
+  const onPaper = useOnPaper();
   const faceReady = useFace();
   // biome-ignore lint/correctness/useExhaustiveDependencies: measured again once the bundled face is there
   const measure = useMemo(() => canvasMeasure("'Atkinson Hyperlegible Next Variable', system-ui"), [faceReady]);
@@ -47,9 +51,11 @@ export const PlanDrawing = memo(function PlanDrawing({
   const opened = days.findIndex((d) => d.id === (chosen ?? openOn));
   const coming = days.findIndex((d) => d.to > (now ?? 0));
   const at = opened >= 0 ? opened : Math.max(coming, 0);
-  const beside = Math.min(3, days.length, Math.max(1, Math.floor((width + gap) / (leastColumn + gap))));
+  const fits = Math.min(3, days.length, Math.max(1, Math.floor((width + gap) / (leastColumn + gap))));
+  // there is nothing to turn on paper: all of them, one under the other
+  const beside = onPaper ? days.length : fits;
   const first = Math.max(0, Math.min(at, days.length - beside));
-  const columnWidth = Math.min(480, Math.floor((width - gap * (beside - 1)) / beside));
+  const columnWidth = onPaper ? width : Math.min(480, Math.floor((width - gap * (beside - 1)) / beside));
   const panel = days.length > beside ? { role: 'tabpanel', 'aria-labelledby': `days-tab-${days[first]?.id}` } : {};
   const pulledFrom = useRef<{ x: number; y: number } | null>(null);
   const turn = (by: number) => {
@@ -118,6 +124,7 @@ export const PlanDrawing = memo(function PlanDrawing({
               measure={measure}
               now={now}
               movedFrom={movedFrom}
+              pxPerMinute={onPaper ? paperScale : undefined}
               onOpen={onOpen}
             />
           ))}

@@ -42,7 +42,7 @@ export default function DuesPage() {
           Add a due
         </button>
       </div>
-      <p className="dues-on-paper">
+      <p className="paper-only">
         {book.boat.name}, {dayInWords(today, '')}
       </p>
       <div className="dues-sides">

@@ -33,7 +33,7 @@ export default function SeasonPage({ list }: { readonly list: SeasonName }) {
       <h1>
         {list === 'lay-up' ? 'Lay-up' : 'Fit-out'} {year}
       </h1>
-      <p className="dues-on-paper">
+      <p className="paper-only">
         {book.boat.name}, {dayInWords(today, '')}
       </p>
       <p className="soft">

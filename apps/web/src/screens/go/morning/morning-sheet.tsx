@@ -4,6 +4,7 @@ import { listTitles, type MorningListTold, morningList } from '#reckoning';
 import { todayAt } from '../../../reading/today.ts';
 import { address } from '../../../shell/route.ts';
 import { outingOnPaper } from '../outing-in-words.ts';
+import '../../../parts/paper.css';
 import './morning-sheet.css';
 
 export default function MorningSheet({
@@ -31,7 +32,7 @@ export default function MorningSheet({
           Print the list
         </button>
       </p>
-      <article className="morning-print">
+      <article className="paper morning-print">
         <header>
           <h1>
             {listTitles[list]}: {book.boat.name}
@@ -43,11 +44,11 @@ export default function MorningSheet({
         <ol>
           {items.map(({ id: line, text, about, cautions, tick }) => (
             <li key={line}>
-              <span className="morning-box" data-ticked={tick !== null} aria-hidden="true" />
+              <span className="paper-box" data-ticked={tick !== null} aria-hidden="true" />
               <span>
                 <b>{text}</b>
                 {about !== '' && <span> · {about}</span>}
-                {cautions.length > 0 && <span className="morning-print-caution"> ▲ {cautions.join(' ')}</span>}
+                {cautions.length > 0 && <span className="morning-print-care">{` ▲\u00a0${cautions.join(' ')}`}</span>}
               </span>
             </li>
           ))}

@@ -61,7 +61,7 @@ export function AnchorageSliders({
         </button>
       )}
       <details className="field-group">
-        <summary>
+        <summary className="prints">
           Tide and current: rises {inMetres(rise_m)}, falls {inMetres(fall_m)}, {inKnots(current_kn)}
         </summary>
         <SliderField

@@ -15,7 +15,12 @@ export function FigureRows({
     <ul className="ground-figures">
       {figures.map(({ of, title, figure, note }) => (
         <li key={of}>
-          <button type="button" aria-label={`${title}: ${figure}. How it is worked out`} onClick={() => onOpen(of)}>
+          <button
+            type="button"
+            className="prints"
+            aria-label={`${title}: ${figure}. How it is worked out`}
+            onClick={() => onOpen(of)}
+          >
             <span className="ground-title">{title}</span>
             <span className="ground-value">{figure}</span>
             <span className="ground-note">{note}</span>

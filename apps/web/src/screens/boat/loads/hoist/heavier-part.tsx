@@ -48,7 +48,7 @@ export function HeavierPart({
     <>
       <form
         noValidate
-        className="hoist-ask"
+        className="hoist-ask no-print"
         onSubmit={(event) => {
           event.preventDefault();
           find();

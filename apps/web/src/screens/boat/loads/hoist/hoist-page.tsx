@@ -117,6 +117,7 @@ function HoistBelow({ book, id, record }: OfOne) {
                   <li key={figure.label}>
                     <button
                       type="button"
+                      className="prints"
                       aria-label={`${figure.label}: ${figure.figure}, how it is worked out`}
                       onClick={() => sheet.open({ sheet: 'figure', figure })}
                     >

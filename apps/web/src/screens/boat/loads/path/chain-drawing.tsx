@@ -34,7 +34,7 @@ export function ChainDrawing({
       <ol>
         {told.parts.map((part, i) => (
           <li key={part.id}>
-            <button type="button" onClick={() => onOpen(part.id)}>
+            <button type="button" className="prints" onClick={() => onOpen(part.id)}>
               <PartDrawing record={record} i={i} lit={litOf(part, shares?.[i] ?? null, mendings)} />
               <PartWords
                 part={part}
