@@ -102,6 +102,43 @@ describe.each([
     await page.getByText('Your own: changed from the one that came with the program').waitFor();
     await page.getByText('to 800 min').waitFor();
 
+    // a mix with its two parts, a window to the next coat, how she stands and where: refused in words, kept, undone
+    await page.getByRole('button', { name: 'Change step 2', exact: true }).click();
+    await page.getByLabel('Something is mixed for it').check();
+    await page.getByText('by weight', { exact: true }).click();
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByText('This is empty. Say what is mixed').waitFor();
+    await sheet(page).getByText('There is no figure here. Give one from 0.01 to 1000 parts.').first().waitFor();
+    const mix = sheet(page).getByRole('group', { name: 'The mix' });
+    await mix.getByLabel('Called').fill('Grease with graphite');
+    await mix.getByLabel('Mixing takes').fill('3');
+    await mix.getByLabel('Pot life at 20 °C').fill('600');
+    await mix.getByLabel('Resin').fill('5');
+    await mix.getByLabel('Hardener').fill('1');
+    await sheet(page).getByLabel('At the latest after').fill('18');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    // abraded past it: for how long nobody said
+    await sheet(page).getByText('There is no figure here. Give one from 1 to 600 min.').waitFor();
+    await sheet(page).getByLabel('Abrading takes').fill('15');
+    const mast = sheet(page).getByRole('group', { name: 'How she must stand' }).getByLabel('Mast');
+    await mast.selectOption('down');
+    await picture(page, `recipe-step-mix-${name}`);
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByText('Mixed: Grease with graphite, 3 min to mix').waitFor();
+    await page.getByText('5 to 1 by weight').waitFor();
+    await page.getByText('Within 18 h of the step before; later it is abraded first, 15 min.').waitFor();
+    await page.getByText(/Needs:.* mast down/).waitFor();
+    await page.getByRole('button', { name: 'Change', exact: true }).first().click();
+    await sheet(page).getByLabel('Where it is done').fill('cockpit coaming\nmast');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByText('Done at: cockpit coaming or mast.').waitFor();
+    await picture(page, `recipe-changed-${name}`);
+    const undo = page.getByRole('button', { name: /^Undo: Change a recipe/ });
+    await undo.click();
+    await page.getByText('Done at: cockpit coaming or mast.').waitFor({ state: 'detached' });
+    await undo.click();
+    await page.getByText('Mixed: Grease with graphite').waitFor({ state: 'detached' });
+
     await page.getByRole('button', { name: 'Take it out' }).click();
     await page.getByText('Minutes are common practice').waitFor();
     await expect.poll(() => page.getByText('to 800 min').count()).toBe(0);

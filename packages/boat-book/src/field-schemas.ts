@@ -35,3 +35,10 @@ export const whole = (least: number, most: number) => z.int().check(z.gte(least)
 /** At most 1,000 of them. */
 export const list = <T extends z.core.SomeType>(of: T) => z.array(of).check(z.maxLength(1000));
 export const yes = z.literal(true);
+
+/** How the two parts of a mix go together. */
+export const mixRatio = z.strictObject({
+  by: z.enum(['weight', 'volume']),
+  resin: number(0.01, 1000),
+  hardener: number(0.01, 1000),
+});

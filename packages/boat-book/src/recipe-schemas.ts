@@ -1,6 +1,6 @@
 /** The schema of recipes, the house's and the keeper's, held to the type of `#jobs` at the foot of `schemas.ts`. */
 import { z } from 'zod/mini';
-import { id, list, number, title, whole, yes } from './field-schemas.ts';
+import { id, list, mixRatio, number, title, whole, yes } from './field-schemas.ts';
 import { conditionsSchema, cureLawSchema, minutesSchema, stepMinutes } from './law-schemas.ts';
 
 /** A sentence or two: something must stand in it. At most 2,000 characters. */
@@ -81,6 +81,7 @@ const step = z.strictObject({
       potLife_min: whole(1, 10_080),
       of: z.nullable(title),
       density_g_ml: number(0.1, 10),
+      ratio: z.exactOptional(z.nullable(mixRatio)),
     }),
   ),
   waits: list(wait),

@@ -5,7 +5,7 @@ import type { CureLaw } from '#materials';
 import type { Conditions } from '#sky';
 import type { DueMeasure, DueRecord, SeasonTick, UseRecord } from './due-records.ts';
 import { dueMeasureSchema, dueSchema, seasonTickSchema, useSchema } from './due-schemas.ts';
-import { at, clock, day, id, list, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
+import { at, clock, day, id, list, mixRatio, number, text, timeZone, title, whole, yes } from './field-schemas.ts';
 import type { ForecastRecord } from './forecast-records.ts';
 import { forecastSchema } from './forecast-schemas.ts';
 import type { BoardHoistRecord, HoistForceRecord } from './hoist-records.ts';
@@ -189,6 +189,7 @@ export const mixSchema = z.strictObject({
   mixing_min: whole(0, 1440),
   potLife_min: whole(1, 10_080),
   ...ofProduct,
+  ratio: z.exactOptional(z.nullable(mixRatio)),
 });
 
 /** What a job is worth. Above 0, at most a million. */

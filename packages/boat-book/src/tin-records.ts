@@ -1,4 +1,5 @@
 /** What a product's own tin says, as the keeper read it, and how waits and mixes say which product they are of. */
+import type { MixRatio } from '#jobs';
 import type { TinFigures } from '#materials';
 import type { Day, Id } from './records.ts';
 
@@ -28,4 +29,6 @@ export interface MixSaid {
   /** the family of product it is; id in `cureLaws` of #materials. With it the pot life follows the temperature */
   readonly family?: string | null;
   readonly tin?: Id | null;
+  /** how its two parts go together, where no tin says it; null or left out: nobody said */
+  readonly ratio?: MixRatio | null;
 }

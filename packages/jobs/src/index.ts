@@ -15,6 +15,7 @@ export type {
   AmountInput,
   AmountRule,
   FollowUpTime,
+  MixRatio,
   Recipe,
   RecipeAsk,
   RecipeFollowUp,
@@ -25,6 +26,7 @@ export type {
   RecipeStep,
   RecipeStore,
   RecipeWait,
+  RecipeWindow,
 } from './recipe.ts';
 export { asksOf } from './recipe.ts';
 export { recipeFaults } from './recipe-lint.ts';

@@ -109,6 +109,15 @@ export interface RecipeMix {
   readonly of: string | null;
   /** mixed, for an amount in ml or l. [g/ml] */
   readonly density_g_ml: number;
+  /** parts of resin to parts of hardener, where no tin says it; left out or null: its tin says it */
+  readonly ratio?: MixRatio | null;
+}
+
+/** How the two parts of a mix go together; each over 0. */
+export interface MixRatio {
+  readonly by: 'weight' | 'volume';
+  readonly resin: number;
+  readonly hardener: number;
 }
 
 /** The next coat's window: past it the coat below is abraded first, or it may not go on at all. */

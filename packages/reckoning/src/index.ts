@@ -97,7 +97,7 @@ export { familyOfWait, potLifeOfMix } from './product-tin.ts';
 export { type NoCourse, type ReadingsCourse, readingsCourse } from './readings-course.ts';
 export { gainInWords, leastInWords, relaxationInWords, wayInWords } from './reason-in-words.ts';
 export { type RecipeSaid, recipeFromJob, stepsForRecipe, waitOf } from './recipe-from-job.ts';
-export { recipeTaken, waitInBook, zoneOfRecipe } from './recipe-job.ts';
+export { recipeSetUpChoices, recipeTaken, waitInBook, zoneOfRecipe } from './recipe-job.ts';
 export { recipeIdNow, recipesOfBook } from './recipes-of-book.ts';
 export {
   type FilledHolesTold,

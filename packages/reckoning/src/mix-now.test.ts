@@ -67,6 +67,22 @@ describe('what to mix now', () => {
     );
   });
 
+  it('goes by the ratio written on the mix where no tin says one, and by the tin where it does', () => {
+    const ratio = { by: 'weight', resin: 2, hardener: 1 } as const;
+    const mixes = { m: { name: 'The mix', mixing_min: 3, potLife_min: 20, family: 'epoxy-fast', ratio } };
+    const parts = (part: Partial<Book>) =>
+      mixNow(book('epoxy-fast', { mixes, ...part }), 's', at(20))!.parts.map(({ words, from }) => [words, from]);
+    // 90 g in three parts of 30 g; by the tin in six of 15 g
+    expect(parts({})).toEqual([
+      ['60 g', 'the mix'],
+      ['30 g', 'the mix'],
+    ]);
+    expect(parts({ tins: { t: tin({ ratio: { kind: 'parts', by: 'weight', resin: 5, hardener: 1 } }) } })).toEqual([
+      ['75 g', 'the tin'],
+      ['15 g', 'the tin'],
+    ]);
+  });
+
   it('splits what is too much for one cup', () => {
     // 250 g of epoxy: three batches at the least by our 100 g, each used up in 3 + 6/3 = 5 min of 20·0.7
     const told = mixNow(book('epoxy-fast', {}, 250), 's', at(20))!;

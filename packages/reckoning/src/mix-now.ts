@@ -1,5 +1,6 @@
 /** What to mix now for a step: grams, measures, strokes, pot life at the temperature there is, and what can hurt. */
 import type { Book, Id, Step } from '#boat-book';
+import type { MixRatio } from '#jobs';
 import {
   assumedMostInCup_g,
   type Batches,
@@ -29,7 +30,7 @@ export interface MixPart {
   readonly name: 'resin' | 'hardener' | 'catalyst' | 'all of it';
   /** `120 g`, `2.4 g: 2.4 ml by the seller’s chart, 2.1 ml by its density` */
   readonly words: string;
-  readonly from: 'the tin' | 'a published source' | 'typed';
+  readonly from: 'the tin' | 'the mix' | 'a published source' | 'typed';
 }
 
 export interface MixNow {
@@ -97,7 +98,7 @@ export function mixNow(book: Book, step: Id, air: MixingAir, asked: MixAsked = {
       : batchesWithin(total_g, using_min, mix.mixing_min, (family && assumedMostInCup_g[family]) || null, lifeOf);
   const each_g = batches?.kind === 'batches' ? batches.each_g : total_g;
   const minutes = batches?.potLife_min ?? lifeOf(pot.life.of_g ?? 100);
-  const parts = each_g === null ? null : partsIn(each_g, pot, family, share);
+  const parts = each_g === null ? null : partsIn(each_g, pot, mix.ratio ?? null, { family, share });
   return {
     mix: mix.name,
     tin: pot.tin?.tin.name ?? null,
@@ -172,8 +173,8 @@ function catalystShare(pot: PotLifeOfMix, family: string | null, air_C: number):
 function partsIn(
   mass_g: number,
   pot: PotLifeOfMix,
-  family: string | null,
-  share: CatalystShare | null,
+  ofMix: MixRatio | null,
+  { family, share }: { readonly family: string | null; readonly share: CatalystShare | null },
 ): readonly MixPart[] | null {
   if (share !== null) {
     if (share.pct === null) return null;
@@ -187,17 +188,19 @@ function partsIn(
       },
     ];
   }
-  const ratio = pot.tin?.tin.ratio;
-  if (ratio?.kind !== 'parts') return null;
+  const said = pot.tin?.tin.ratio;
+  const ratio = said?.kind === 'parts' ? said : ofMix;
+  if (ratio === null) return null;
+  const from = said?.kind === 'parts' ? 'the tin' : 'the mix';
   const pair_g = pot.tin?.tin.strokePair_g ?? null;
   const density = densityOf(family);
   const strokes = pair_g === null ? null : pumpStrokes(mass_g, pair_g);
   const total = ratio.by === 'weight' ? mass_g : mass_g / density;
   const { resin, hardener } = partsOf(total, ratio.resin, ratio.hardener);
-  const said = ratio.by === 'weight' ? grams : millilitres;
+  const inWords = ratio.by === 'weight' ? grams : millilitres;
   return [
-    { name: 'resin', words: said(resin), from: 'the tin' },
-    { name: 'hardener', words: said(hardener), from: 'the tin' },
+    { name: 'resin', words: inWords(resin), from },
+    { name: 'hardener', words: inWords(hardener), from },
     ...(strokes === null || pair_g === null
       ? []
       : [

@@ -143,6 +143,7 @@ function recipeStep(
             potLife_min: mix.potLife_min,
             of: null,
             density_g_ml: 1.1,
+            ...(mix.ratio ? { ratio: mix.ratio } : {}),
           }),
     waits: step.waits.map((wait) => waitOf(book, job, wait)),
     window:

@@ -6,7 +6,7 @@ import { checkProblem, startSearch, violations } from '#workplan';
 import { demoBook } from '../../../examples/demo-book.ts';
 import { problemFrom } from './problem-from.ts';
 import { recipeAmount } from './recipe-amounts.ts';
-import { recipeTaken, zoneOfRecipe } from './recipe-job.ts';
+import { recipeSetUpChoices, recipeTaken, zoneOfRecipe } from './recipe-job.ts';
 
 type Day = Parameters<typeof demoBook>[0];
 const today = '2026-05-06' as Day;
@@ -187,6 +187,25 @@ describe('taking a recipe', () => {
       amount: expect.closeTo(1.923, 3),
       words: '1.9 l: 1 tin of 2.5 l, at 8 m² a litre, our figure; the tin wins',
     });
+  });
+
+  it('offers every set-up of the boat, and those a recipe asks for that she does not have', () => {
+    const asked = [
+      { setUp: 'mast', state: 'down' },
+      { setUp: 'boat', state: 'on a cradle' },
+      { setUp: 'lee cloth', state: 'off' },
+    ];
+    const choices = recipeSetUpChoices(demo, asked);
+    expect(choices.find(({ setUp }) => setUp === 'mast')).toMatchObject({ inBook: true, state: 'down' });
+    const boat = choices.find(({ setUp }) => setUp === 'boat')!;
+    expect([boat.inBook, boat.state, boat.states.includes('on a cradle')]).toEqual([true, 'on a cradle', true]);
+    expect(choices.find(({ setUp }) => setUp === 'lee cloth')).toEqual({
+      setUp: 'lee cloth',
+      inBook: false,
+      states: ['off'],
+      state: 'off',
+    });
+    expect(choices.filter(({ inBook }) => inBook)).toHaveLength(Object.keys(demo.setUps).length);
   });
 
   it('leaves out, with a note, a set-up that a boat does not have', () => {

@@ -59,8 +59,8 @@ export function recipeTaken(
     const found = Object.entries(book.mixes).find(([, { name }]) => plain(name) === plain(mix.name));
     const id = found?.[0] ?? newId();
     mixes.set(mix.name, id);
-    const { name, family, mixing_min, potLife_min } = mix;
-    if (!found) addMixes.push({ id, name, family, mixing_min, potLife_min });
+    const { name, family, mixing_min, potLife_min, ratio } = mix;
+    if (!found) addMixes.push({ id, name, family, mixing_min, potLife_min, ...(ratio ? { ratio } : {}) });
   }
   const stores = new Map<string, StoreOfRecipe & { readonly id: Id }>();
   const addStores: OperationFields<'takeRecipe'>['stores'][number][] = [];
@@ -212,8 +212,48 @@ export function waitInBook(book: Book, wait: RecipeWait, id: Id, missing: Set<st
   };
 }
 
-const setUpNamed = (book: Book, name: string) =>
+const setUpNamed = (book: Pick<Book, 'setUps'>, name: string) =>
   Object.entries(book.setUps).find(([id, setUp]) => id === plain(name) || plain(setUp.name) === plain(name));
+
+/** One thing that stands one way or another, as a recipe may ask for it. */
+export interface RecipeSetUpChoice {
+  /** as the recipe names it, or as this boat does in small letters */
+  readonly setUp: string;
+  /** false: this boat has none of that name */
+  readonly inBook: boolean;
+  readonly states: readonly string[];
+  /** the one asked for; '': it does not matter */
+  readonly state: string;
+}
+
+/** What may be asked of how she stands: every set-up of the boat, and what the recipe asks for that she does not have. */
+export function recipeSetUpChoices(
+  book: Pick<Book, 'setUps'>,
+  setUps: readonly RecipeSetUp[],
+): readonly RecipeSetUpChoice[] {
+  const ofBoat = Object.entries(book.setUps).map(([id, { name, states }]): RecipeSetUpChoice => {
+    const asked = setUps.find(({ setUp }) => setUpNamed(book, setUp)?.[0] === id);
+    const names = states.map((each) => plain(each.name));
+    // a state asked for by its id is the one of that id
+    const known = states.find((each) => each.id === plain(asked?.state ?? ''));
+    const state =
+      asked === undefined
+        ? ''
+        : names.includes(plain(asked.state))
+          ? plain(asked.state)
+          : known
+            ? plain(known.name)
+            : asked.state;
+    return {
+      setUp: asked?.setUp ?? plain(name),
+      inBook: true,
+      states: state === '' || names.includes(state) ? names : [...names, state],
+      state,
+    };
+  });
+  const others = setUps.filter(({ setUp }) => setUpNamed(book, setUp) === undefined);
+  return [...ofBoat, ...others.map(({ setUp, state }) => ({ setUp, inBook: false, states: [state], state }))];
+}
 
 function setUpNeeds(book: Book, setUps: readonly RecipeSetUp[], missing: Set<string>): SetUpNeedRecord[] {
   return setUps.flatMap(({ setUp, state }) => {

@@ -52,6 +52,7 @@ export default function RecipePage({ id: named }: { readonly id: string }) {
         <Mark of={recipe.consequence} /> {capital(consequenceName[recipe.consequence])} if it is left
       </p>
       <p>{recipe.when}</p>
+      {recipe.zones.length > 0 && <p>Done at: {listInWords([...recipe.zones], 'or')}.</p>}
       <p className="soft">
         {capital(recipeExtent(recipe))}, {recipe.group}.{' '}
         {own === undefined
@@ -211,7 +212,8 @@ function StepTold({
       {step.mix && (
         <p className="small">
           Mixed: {step.mix.name}, {step.mix.mixing_min} min to mix, {minutesInWords(step.mix.potLife_min)} in the pot at
-          20 °C. Steps with the same mix may share a batch.
+          20 °C{step.mix.ratio && `, ${step.mix.ratio.resin} to ${step.mix.ratio.hardener} by ${step.mix.ratio.by}`}.
+          Steps with the same mix may share a batch.
         </p>
       )}
       {step.window && (

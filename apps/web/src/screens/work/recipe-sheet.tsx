@@ -43,6 +43,7 @@ export default function RecipeSheet({ onClose, ...kept }: RecipeKept & { readonl
     group: recipe.group,
     when: recipe.when,
     words: recipe.words.join('\n'),
+    zones: recipe.zones.join('\n'),
     consequence: recipe.consequence,
     writeDown: recipe.writeDown.join('\n'),
   });
@@ -61,6 +62,7 @@ export default function RecipeSheet({ onClose, ...kept }: RecipeKept & { readonl
       when: form.words('when', draft.when, 'Say what shows that it is needed.'),
       words,
       consequence: draft.consequence,
+      zones: linesOf(draft.zones),
       writeDown: linesOf(draft.writeDown),
       followUps: follows.map((each, index) => readFollow(each, index, form, draft.consequence)),
     };
@@ -97,6 +99,13 @@ export default function RecipeSheet({ onClose, ...kept }: RecipeKept & { readonl
             value={draft.words}
             onChange={(text) => set('words', text)}
             refused={faults.words}
+          />
+          <TextField
+            label="Where it is done"
+            note="One to a line, the likeliest first, by the names of zones: ‘foredeck’, ‘mast’. A job goes into the first this boat has."
+            rows={2}
+            value={draft.zones}
+            onChange={(text) => set('zones', text)}
           />
           {groupField(draft.group, (group) => set('group', group))}
           <PickField

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { Book } from '#boat-book';
 import { asksOf, type Recipe, type RecipeProof, type RecipeStep, type RecipeStore } from '#jobs';
 import { waitInBook, waitOf } from '#reckoning';
-import { ChoiceField, TickField } from '../../parts/choice-fields.tsx';
+import { ChoiceField, ManyField, TickField } from '../../parts/choice-fields.tsx';
 import {
   type ConditionsFault,
   ConditionsFields,
@@ -16,7 +16,22 @@ import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
 import { keepRecipe, linesOf, type RecipeKept } from './keep-recipe.ts';
+import { featureName } from './needs-fields.tsx';
 import { ownIfHouse, proofField } from './recipe-fields.tsx';
+import {
+  type RecipeMixFault,
+  RecipeMixFields,
+  readRecipeMix,
+  recipeMixDraft,
+  sharedMix,
+} from './recipe-mix-fields.tsx';
+import { RecipeSetUpsField } from './recipe-set-ups-field.tsx';
+import {
+  type RecipeWindowFault,
+  RecipeWindowFields,
+  readRecipeWindow,
+  recipeWindowDraft,
+} from './recipe-window-fields.tsx';
 import { amountInWords } from './recipe-words.ts';
 import { emptyWait, readWait, type WaitDraft, type WaitFault, waitDraft } from './wait-draft.ts';
 import { WaitFields } from './wait-fields.tsx';
@@ -37,6 +52,8 @@ type Field =
   | 'high'
   | 'hands'
   | ConditionsFault
+  | RecipeMixFault
+  | RecipeWindowFault
   | `store ${number} ${'name' | 'amount'}`
   | `wait ${number} ${WaitFault}`;
 
@@ -73,6 +90,7 @@ export default function RecipeStepSheet({
 }) {
   const { recipe } = kept;
   const step = at === 'proof' ? recipe.proof.step : at === 'new' ? null : (recipe.steps[at] ?? null);
+  const first = at === 0;
   const { draft, set, changed } = useDraft({
     title: step?.title ?? '',
     low: step ? String(step.minutes.low) : '',
@@ -86,6 +104,10 @@ export default function RecipeStepSheet({
     wet: step?.wet ?? false,
     cautions: step?.cautions.join('\n') ?? '',
     proof: recipe.proof.kind as RecipeProof['kind'],
+    setUps: (step?.setUps ?? []) as RecipeStep['setUps'],
+    features: (step?.features ?? []) as RecipeStep['features'],
+    mix: recipeMixDraft(step?.mix ?? null),
+    window: recipeWindowDraft(step?.window ?? null),
     stores: (step?.stores ?? []).map(
       (was): StoreDraft => ({
         key: crypto.randomUUID(),
@@ -136,12 +158,30 @@ export default function RecipeStepSheet({
       cautions: linesOf(draft.cautions),
       stores,
       waits,
+      setUps: draft.setUps,
+      features: draft.features,
+      mix: readRecipeMix(
+        draft.mix,
+        stores.map(({ name }) => name),
+        form,
+      ),
+      window: first ? null : readRecipeWindow(draft.window, form),
     };
-    if (at === 'proof') return withAsks(recipe, { proof: { kind: draft.proof, step: next } });
-    const steps = at === 'new' ? [...recipe.steps, next] : recipe.steps.map((each, i) => (i === at ? next : each));
-    return withAsks(recipe, { steps });
+    const shares = (each: RecipeStep): RecipeStep => ({
+      ...each,
+      mix: sharedMix(next.mix, each.mix, step?.mix?.name),
+    });
+    const others = recipe.steps.map(shares);
+    if (at === 'proof') return withAsks(recipe, { steps: others, proof: { kind: draft.proof, step: next } });
+    const steps = at === 'new' ? [...others, next] : others.map((each, i) => (i === at ? next : each));
+    return withAsks(recipe, { steps, proof: { ...recipe.proof, step: shares(recipe.proof.step) } });
   };
   const last = recipe.steps.length === 1;
+  const taken = draft.stores.map(({ name }) => name.trim()).filter((name) => name !== '');
+  const mixesKnown = [
+    ...[...recipe.steps, recipe.proof.step].flatMap(({ mix }) => mix?.name ?? []),
+    ...Object.values(book.mixes).map(({ name }) => name),
+  ];
   const setStore = (index: number, parts: Partial<StoreDraft>) =>
     set(
       'stores',
@@ -277,6 +317,16 @@ export default function RecipeStepSheet({
               Add something it takes
             </button>
           </p>
+          <RecipeMixFields
+            draft={draft.mix}
+            taken={taken}
+            known={[...new Set(mixesKnown)]}
+            faults={faults}
+            onChange={(mix) => set('mix', mix)}
+          />
+          {!first && (
+            <RecipeWindowFields draft={draft.window} faults={faults} onChange={(window) => set('window', window)} />
+          )}
           {draft.waits.map((wait, index) => (
             <WaitFields
               key={wait.id}
@@ -309,6 +359,22 @@ export default function RecipeStepSheet({
               Add a wait after it
             </button>
           </p>
+          <RecipeSetUpsField
+            book={book}
+            label="How she must stand"
+            setUps={draft.setUps}
+            onChange={(setUps) => set('setUps', setUps)}
+          />
+          <ManyField
+            label="What the place must have"
+            values={draft.features}
+            onChange={(features) => set('features', features)}
+            options={(Object.keys(featureName) as RecipeStep['features'][number][]).map((value) => ({
+              value,
+              name: featureName[value],
+            }))}
+            empty=""
+          />
           <ConditionsFields draft={draft.needs} onChange={(needs) => set('needs', needs)} faults={faults} />
         </>
       )}
