@@ -42,7 +42,7 @@ export function demoBook(today: Day): Book {
     boat: demoBoat,
     places: demoPlaces,
     zones: demoZones,
-    fittings: demoFittings,
+    fittings: demoFittings(dates),
     setUps: demoSetUps,
     tools: demoTools,
     mixes: demoMixes,

@@ -1,5 +1,6 @@
 /** The invented boat: places, zones, fittings, set-ups, mixes. Sizes are those such a boat could have. */
 import type { Book } from '#boat-book';
+import type { DemoDates } from './writing.ts';
 
 export const demoBoat: Book['boat'] = {
   name: 'Teasel',
@@ -125,13 +126,14 @@ export const demoZones: Book['zones'] = {
   },
 };
 
-export const demoFittings: Book['fittings'] = {
+export const demoFittings = ({ day }: DemoDates): Book['fittings'] => ({
   'plate-starboard': {
     name: 'Starboard shroud plate',
     zone: 'side-deck',
     size: '4 bolts M8 × 60, backing plate 80 × 60 mm',
-    beddedWith: 'unknown, brown and hard',
-    note: 'Weeps in rain since the spring; deck rings dull for 40 mm round it.',
+    beddedWith: 'brown polysulphide',
+    bedding: { kind: 'polysulphide-sealant', product: 'brown polysulphide', on: day(-1826), job: null },
+    note: 'Weeps in rain since the spring, the bedding gone hard; deck rings dull for 40 mm round it.',
     spot: { along: 0.385, up: 1.08, across: 0.86 },
   },
   'sheave-masthead': {
@@ -182,7 +184,7 @@ export const demoFittings: Book['fittings'] = {
     note: '',
     spot: { along: 0.6, up: 0.3, across: -0.35 },
   },
-};
+});
 
 /** Set-ups and the work of changing them. The mast goes up by one with the gin pole. */
 export const demoSetUps: Book['setUps'] = {

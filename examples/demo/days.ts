@@ -167,6 +167,18 @@ export function demoRigTrusts(dates: DemoDates): RigTrustRecord[] {
 
 export const demoLog = ({ day }: DemoDates): LogEntry[] => [
   {
+    at: atClock(day(-1826), '15:30'),
+    kind: 'bedded',
+    job: null,
+    step: null,
+    zone: 'side-deck',
+    who: 'Ida Fenn',
+    spent_min: null,
+    text: 'Starboard shroud plate bedded with brown polysulphide',
+    fitting: 'plate-starboard',
+    with: [{ name: 'brown polysulphide' }],
+  },
+  {
     at: atClock(day(-40), '16:20'),
     kind: 'jury rig made',
     job: 'shroud-plate',

@@ -78,6 +78,8 @@ export const belowJobs = ({ day }: DemoDates): DemoJob[] => [
       opened: day(-40),
       due: day(20),
       said: 'left hub warm, grease both bearings before the tow',
+      fromDue: 'due-bearings',
+      recipe: 'wheel-bearings',
     },
     [
       step('Left wheel: off, clean, grease', 35, {

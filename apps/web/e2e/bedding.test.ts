@@ -27,7 +27,7 @@ describe.each([
     page.setDefaultTimeout(15_000);
     await page.goto(`${inject('address')}#/boat/zone/side-deck`);
     await page.getByRole('link', { name: 'Bedding of Starboard shroud plate' }).click();
-    await page.getByText('Starboard shroud plate: bedded with unknown, brown and hard.').waitFor();
+    await page.getByText(/^Starboard shroud plate: bedded with brown polysulphide on /).waitFor();
 
     // nothing is filled in for the keeper: what is missing is named
     await page.getByRole('button', { name: 'Find what does' }).click();

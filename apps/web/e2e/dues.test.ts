@@ -4,7 +4,10 @@
  */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { PaperRecord } from '#boat-book';
+import { addDays, localAt } from '#units';
 import { laptop, launchBrowser, phone } from './browser.ts';
+import { bookOf, openBook } from './one-job-book.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -52,15 +55,16 @@ describe.each([
     await used(page, 'Towed');
     await bearings.getByText('Falls due today').waitFor();
 
-    await bearings.getByRole('link').click();
+    const tyres = line(page, 'Trailer tyres');
+    await tyres.getByRole('link').click();
     await page.getByRole('button', { name: 'Make it a job' }).click();
     await page.getByRole('link', { name: 'Its job' }).click();
-    await page.getByRole('heading', { level: 1, name: 'Grease the wheel bearings' }).waitFor();
-    await page.getByText('Pack grease through each race', { exact: false }).first().waitFor();
-    await expect.poll(() => page.getByText('Never on the jack alone', { exact: false }).count()).toBeGreaterThan(0);
+    await page.getByRole('heading', { level: 1, name: 'Trailer tyres' }).waitFor();
+    await expect.poll(() => page.locator('.job-step').count()).toBeGreaterThan(1);
 
-    // the list offers it no second time
+    // the list offers it no second time, nor one whose job stood in the book already
     await page.goto(`${inject('address')}#/go/dues`);
+    await tyres.getByText('Its job stands under Work.').waitFor();
     await bearings.getByText('Its job stands under Work.').waitFor();
     await bearings.getByRole('link').click();
     await expect.poll(() => page.getByRole('button', { name: 'Make it a job' }).count()).toBe(0);
@@ -68,6 +72,7 @@ describe.each([
     await page.getByRole('button', { name: 'Job done', exact: true }).click();
     const sheet = page.locator('dialog[aria-busy="false"]');
     await sheet.getByText('it held', { exact: true }).click();
+    await sheet.getByLabel('How it was shown').selectOption('run');
     await sheet.getByLabel(/^What was found/).fill('hubs warm after 5 km');
     await sheet.getByRole('button', { name: 'The job is done' }).click();
     await sheet.waitFor({ state: 'detached' });
@@ -76,6 +81,46 @@ describe.each([
     await page.getByText(/After 8 tows: 0 tows since/).waitFor();
     await page.reload();
     await page.getByText('by the job of it that was done', { exact: false }).waitFor();
+    await context.close();
+  });
+
+  it('a paper that runs out stands among them with its renewal, which is put in once', async () => {
+    const today = localAt(Date.now(), 'Pacific/Auckland').day;
+    const insurance: PaperRecord = {
+      title: 'Insurance',
+      kind: 'insurance',
+      blob: 'a'.repeat(64),
+      bytes: 1200,
+      type: 'application/pdf',
+      file: 'insurance.pdf',
+      added: `${today}T00:00:00Z`,
+      expires: addDays(today, 12),
+      fitting: null,
+      job: null,
+      note: '',
+    };
+    const context = await browser.newContext({ viewport, reducedMotion: 'reduce' });
+    const page = await openBook(context, {
+      ...bookOf(today, 'Bramble', { jobs: {}, steps: {} }),
+      papers: { cover: insurance },
+      dues: {},
+    });
+    page.setDefaultTimeout(20_000);
+    await page.goto(`${inject('address')}#/go/dues`);
+    const paper = line(page, 'Insurance');
+    await paper.getByText(/Good until .*, in 12 days\./).waitFor();
+    await paper.getByText('Renew it, and put the new paper in with its date').waitFor();
+    // no job in a driveway renews it
+    await expect.poll(() => page.getByRole('button', { name: /Make the job/ }).count()).toBe(0);
+    await page.screenshot({ path: `screenshots/dues/paper-${viewport.width}.png`, fullPage: true });
+    await paper.getByRole('link').click();
+    const sheet = page.locator('dialog[aria-busy="false"]');
+    await sheet.getByLabel(/^Good until/).fill(addDays(today, 400));
+    await sheet.getByRole('button', { name: 'Keep', exact: true }).click();
+    await sheet.waitFor({ state: 'detached' });
+    await page.goto(`${inject('address')}#/go/dues`);
+    await paper.getByText(/Good until .*, in 13 months\./).waitFor();
+    await page.getByRole('heading', { name: 'Later' }).waitFor();
     await context.close();
   });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import type { Day } from '#units';
-import { type CalendarEvent, calendarFile } from './calendar-file.ts';
+import { type CalendarEvent, calendarFile, versionOf } from './calendar-file.ts';
 import { folded } from './content-line.ts';
 
 const made = Date.parse('2026-11-26T05:00:00Z');
@@ -120,6 +120,15 @@ describe('calendarFile', () => {
     expect(one(made + 60_000).sequence).toBe(one(made).sequence + 1);
     // the largest whole number of the standard (§3.3.8)
     expect(one(Date.UTC(5999, 0, 1)).sequence).toBeLessThanOrEqual(2_147_483_647);
+  });
+
+  it('goes above the version an event was written in before, within the same minute too', () => {
+    const event: CalendarEvent = { uid: 'a', title: '', when: span };
+    const version = versionOf(event, made);
+    expect(readBy(file({ ...event, off: true, above: version }))[0]).toMatchObject({
+      sequence: version + 1,
+      status: 'CANCELLED',
+    });
   });
 
   it('keeps every line within 75 octets and is read back whole, whatever is written', () => {

@@ -17,6 +17,8 @@ export interface CalendarEvent {
   readonly reminder_min?: number;
   /** it is no more: a calendar that has it takes it off */
   readonly off?: true;
+  /** the version it was last written in: this one is higher, though it be written in the same minute */
+  readonly above?: number;
   /** true where the time is not taken up by it, as while glue cures */
   readonly free?: true;
 }
@@ -37,6 +39,9 @@ export const calendarType = 'text/calendar;charset=utf-8';
  * Times are written in UTC, so that no rule of a time zone has to be carried: a calendar shows them in the zone it is in. Whole
  * days have no zone; their end is the day after, as the standard has it. What is written later wins over what was written
  * before: the number of the version is the minute the file was made in.
+ *
+ * No METHOD is written: PUBLISH asks for an ORGANIZER (RFC 5546 §3.2.1), whom a boat has not, and CANCEL is of a file with
+ * nothing but cancellations. What is called off says so itself (STATUS, RFC 5545 §3.8.1.11).
  *
  * @throws RangeError when two events have the same uid, or one ends before it begins
  */
@@ -60,15 +65,13 @@ export function calendarFile({ name, made, events }: Calendar): string {
   return lines.map((line) => folded(line) + lineEnd).join('');
 }
 
-function eventLines(
-  { uid, title, when, place, words, reminder_min, off, free }: CalendarEvent,
-  made: Instant,
-): string[] {
+function eventLines(event: CalendarEvent, made: Instant): string[] {
+  const { uid, title, when, place, words, reminder_min, off, free } = event;
   return [
     'BEGIN:VEVENT',
     `UID:${textValue(uid)}`,
     `DTSTAMP:${utc(made)}`,
-    `SEQUENCE:${versionOf(made)}`,
+    `SEQUENCE:${versionOf(event, made)}`,
     ...timeLines(when),
     `SUMMARY:${textValue(title)}`,
     ...(place ? [`LOCATION:${textValue(place)}`] : []),
@@ -101,5 +104,9 @@ function timeLines(when: EventTime): string[] {
 /** An instant as the standard writes it in UTC, to the second. */
 const utc = (instant: Instant) => new Date(instant).toISOString().replace(/[-:]|\.\d+/g, '');
 
-/** Minutes since the start of 2020: below what a calendar takes for a whole number until the year 6000. */
-const versionOf = (made: Instant) => Math.max(0, Math.floor((made - Date.UTC(2020, 0, 1)) / 60_000));
+/**
+ * The version an event is written in: minutes since the start of 2020, below what a calendar takes for a whole number
+ * until the year 6000; or one more than the version it was written in before.
+ */
+export const versionOf = ({ above = -1 }: Pick<CalendarEvent, 'above'>, made: Instant): number =>
+  Math.max(0, above + 1, Math.floor((made - Date.UTC(2020, 0, 1)) / 60_000));

@@ -1,2 +1,2 @@
-export { type CalendarEvent, calendarFile, calendarType } from './calendar-file.ts';
+export { type CalendarEvent, calendarFile, calendarType, versionOf } from './calendar-file.ts';
 export { folded } from './content-line.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Book, DueRecord, KeptPlan } from '#boat-book';
 import { calendarFile } from '#calendar';
 import { addDays, instantAt } from '#units';
-import { calendarEvents } from './calendar-of-book.ts';
+import { calendarEvents, givenIn } from './calendar-of-book.ts';
 import { job, jobDay, smallBook, soak, step } from './testing/small-book.ts';
 
 const now = Date.parse('2026-05-01T08:00:00Z');
@@ -172,6 +172,40 @@ describe('calendarEvents', () => {
     const there = takenIn([before, after, after]).filter(({ title }) => title === 'Due: Grease the bearings');
     expect(there).toHaveLength(1);
     expect(new Date(there[0]!.from).getFullYear()).toBe(2027);
+  });
+
+  it('calls off what an earlier file had and the book has no more, in a higher version, and brings back what is undone', () => {
+    const bearings = due('Grease the bearings', { every: { count: 12, unit: 'months' }, lastDone: '2025-06-10' });
+    const full = { ...book, dues: { bearings } };
+    const events = calendarEvents(full, now);
+    const first = calendarFile({ name: 'Test', made: now, events });
+    const given = givenIn(events, now);
+    // the job day, the outing and the due taken out within the same minute
+    const bare = { ...full, jobDays: {}, outings: {}, dues: {} };
+    const later = calendarEvents(bare, now, given);
+    const second = calendarFile({ name: 'Test', made: now, events: later });
+    expect(takenIn([first, second]).map(({ title }) => title)).toEqual([
+      'Rebed the plate: Take it off',
+      'Soak over: Rebed the plate',
+    ]);
+    const versions = (text: string) =>
+      new Map(
+        new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((each) => {
+          const event = new ICAL.Event(each);
+          return [event.uid, { sequence: event.sequence, off: each.getFirstPropertyValue('status') === 'CANCELLED' }];
+        }),
+      );
+    const before = versions(first);
+    const gone = [...versions(second)].filter(([uid, { off }]) => off && before.get(uid)?.off === false);
+    expect(gone.map(([uid]) => uid.split('.')[0]).sort()).toEqual(['due', 'job-day', 'outing']);
+    for (const [uid, { sequence }] of gone) expect(sequence).toBeGreaterThan(before.get(uid)!.sequence);
+    // still called off in the next, as a file may not have been taken in; and back once it is undone
+    const third = calendarEvents(bare, now + 60_000, givenIn(later, now));
+    expect(third.filter(({ off }) => off)).toHaveLength(later.filter(({ off }) => off).length);
+    const undone = calendarFile({ name: 'Test', made: now, events: calendarEvents(full, now, givenIn(later, now)) });
+    expect(takenIn([first, second, undone])).toHaveLength(takenIn([first]).length);
+    // what is over needs no calling off
+    expect(calendarEvents(bare, Date.parse('2027-08-01T00:00:00Z'), given)).toEqual([]);
   });
 
   it('writes a year of plans that an independent reader takes, every line within 75 octets', () => {

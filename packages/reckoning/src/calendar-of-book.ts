@@ -1,8 +1,9 @@
 import type { Book, Id, Job, KeptPlan, Step } from '#boat-book';
-import type { CalendarEvent } from '#calendar';
+import { type CalendarEvent, versionOf } from '#calendar';
 import { addDays, type Day, daysBetween, instantAt, localAt } from '#units';
-import { duesOfBook } from './due-of-book.ts';
+import { dueRenewal } from './dues-told.ts';
 import { inOrderKnown } from './in-order-known.ts';
+import { duesAndPapers } from './paper-dues.ts';
 import { dayInWords } from './when-in-words.ts';
 
 /**
@@ -10,11 +11,13 @@ import { dayInWords } from './when-in-words.ts';
  * falls due.
  *
  * Each thing has one uid for good, so that a calendar that takes the file in again changes what it has. A step or a wait that an
- * earlier plan had and the plan in force does not is written as called off, where its time is not past.
+ * earlier plan had and the plan in force does not is written as called off, where its time is not past. So is what an earlier
+ * file had and the book has no more: a job day, an outing, a due or a paper that was taken out.
  *
- * @param now  what ended before it is left out
+ * @param now    what ended before it is left out
+ * @param given  what earlier files had, as far as is known
  */
-export function calendarEvents(book: Book, now: number): readonly CalendarEvent[] {
+export function calendarEvents(book: Book, now: number, given: readonly GivenEvent[] = []): readonly CalendarEvent[] {
   const plans = inOrderKnown(Object.values(book.plans));
   const inForce = plans.at(-1);
   const planned = inForce ? planEvents(book, inForce) : [];
@@ -23,14 +26,33 @@ export function calendarEvents(book: Book, now: number): readonly CalendarEvent[
   for (const earlier of plans.slice(0, -1))
     for (const event of planEvents(book, earlier))
       if (!there.has(event.uid)) calledOff.set(event.uid, { ...event, off: true });
-  return [
+  const ahead = [
     ...jobDayEvents(book),
     ...planned,
     ...calledOff.values(),
     ...outingEvents(book),
     ...dueEvents(book, now),
-  ].filter(({ when }) => (when.kind === 'span' ? when.end : endOfDay(when.last)) >= now);
+  ].filter((event) => !isOver(event, now));
+  const before = new Map(given.map((event) => [event.uid, event]));
+  const written = new Set(ahead.map(({ uid }) => uid));
+  const gone = given.filter((event) => !written.has(event.uid) && !isOver(event, now));
+  return [...ahead, ...gone.map(({ uid, title, when }) => ({ uid, title, when, off: true as const }))].map((event) => {
+    const version = before.get(event.uid)?.version;
+    return version === undefined ? event : { ...event, above: version };
+  });
 }
+
+/** What a file had of an event, kept so that a later one can take it back. */
+export interface GivenEvent extends Pick<CalendarEvent, 'uid' | 'title' | 'when'> {
+  readonly version: number;
+}
+
+/** What is to be kept of a file that was given out: all it had, and what was called off in it too, until that is over. */
+export const givenIn = (events: readonly CalendarEvent[], made: number): readonly GivenEvent[] =>
+  events.map((event) => ({ uid: event.uid, title: event.title, when: event.when, version: versionOf(event, made) }));
+
+const isOver = ({ when }: Pick<CalendarEvent, 'when'>, now: number) =>
+  (when.kind === 'span' ? when.end : endOfDay(when.last)) < now;
 
 /** The end of a day wherever on earth the calendar is read. */
 const endOfDay = (day: string) => Date.parse(`${day}T00:00:00Z`) + 36 * 3_600_000;
@@ -71,16 +93,20 @@ const outingEvents = (book: Book): CalendarEvent[] =>
  */
 function dueEvents(book: Book, now: number): CalendarEvent[] {
   const today = localAt(now, Object.values(book.places)[0]?.timeZone ?? 'UTC').day;
-  return duesOfBook(book, today).flatMap(({ id, due, falls: { day }, lead_d, job }): CalendarEvent[] => {
+  return duesAndPapers(book, today).flatMap((dueOf): CalendarEvent[] => {
+    const { id, paper, due, falls, lead_d, job } = dueOf;
+    const { day } = falls;
     if (day === null) return [];
+    const renewal = dueRenewal(dueOf);
     const words = [
       ...(day.low === day.high ? [] : [`It may fall between ${dated(day.low)} and ${dated(day.high)}.`]),
       ...(job === null ? [] : ['Its job is in the book.']),
+      ...(renewal === null ? [] : [renewal]),
       ...(due.source === '' ? [] : [`By: ${due.source}.`]),
     ];
     return [
       {
-        uid: uidOf(book, 'due', id),
+        uid: paper === null ? uidOf(book, 'due', id) : uidOf(book, 'paper', paper),
         title: `Due: ${due.title}`,
         when: { kind: 'days', first: day.likely as Day, last: day.likely as Day },
         ...(words.length > 0 ? { words: words.join('\n') } : {}),

@@ -63,7 +63,9 @@ export function dueJobs(book: Book, dues: readonly DueOfBook[], today: string): 
   });
 }
 
-/** The dues that are past, or come within the days it takes to plan them, and have no job yet. */
+/** The dues that are past, or come within the days it takes to plan them, and have no job yet. A paper is renewed, not worked at. */
 export function duesToMake(dues: readonly DueOfBook[]): readonly DueOfBook[] {
-  return dues.filter(({ stage, job }) => (stage === 'past' || stage === 'soon') && job === null);
+  return dues.filter(
+    ({ stage, job, paper }) => (stage === 'past' || stage === 'soon') && job === null && paper === null,
+  );
 }

@@ -12,6 +12,8 @@ export const assumedToGet_d = 7;
 
 export interface DueOfBook {
   readonly id: Id;
+  /** the paper it is: its date stands there, and a newer one renews it; null: a due the keeper put in */
+  readonly paper: Id | null;
   readonly due: DueRecord;
   readonly falls: FallsDue;
   readonly stage: DueStage;
@@ -25,7 +27,7 @@ export interface DueOfBook {
   readonly job: Id | null;
 }
 
-/** Every due of the book, the first to fall due first; those that say no day last, by name. */
+/** Every due the keeper put in (papers: `duesAndPapers`), the first to fall due first; those that say no day last, by name. */
 export function duesOfBook(book: Book, today: string): readonly DueOfBook[] {
   const ahead = usesAhead(book, today);
   const uses = Object.values(book.uses);
@@ -43,7 +45,17 @@ export function duesOfBook(book: Book, today: string): readonly DueOfBook[] {
       const waitsFor = longestToGet(book, due);
       const lead_d = assumedToPlan_d + (waitsFor?.days ?? 0);
       const job = Object.entries(book.jobs).find(([, { fromDue, state }]) => fromDue === id && state === 'open');
-      return { id, due, falls, stage: dueStage(falls, today, lead_d), since, lead_d, waitsFor, job: job?.[0] ?? null };
+      return {
+        id,
+        paper: null,
+        due,
+        falls,
+        stage: dueStage(falls, today, lead_d),
+        since,
+        lead_d,
+        waitsFor,
+        job: job?.[0] ?? null,
+      };
     })
     .sort(
       (a, b) =>

@@ -119,6 +119,10 @@ export function dueBesideOuting({ falls }: DueOfBook, book: Book, today: string)
   return near === undefined ? null : `May fall due before ${where(near.title, near.date)}.`;
 }
 
+/** What renews a paper; null: it is no paper, and its job answers it. */
+export const dueRenewal = ({ paper }: DueOfBook): string | null =>
+  paper === null ? null : 'Renew it, and put the new paper in with its date: this one then goes.';
+
 /** Why a job of it stands in the book. */
 export function dueWhy(dueOf: DueOfBook, today: string): string {
   return [dueWhen(dueOf, today), dueParts(dueOf, today)[0] ?? ''].join(' ').trim();

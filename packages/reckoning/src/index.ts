@@ -1,6 +1,6 @@
 export { type BeddingAsked, type BeddingTold, beddingStore, beddingTold } from './bedding-told.ts';
 export { waitsBeddedWith } from './bedding-wait.ts';
-export { calendarEvents } from './calendar-of-book.ts';
+export { calendarEvents, type GivenEvent, givenIn } from './calendar-of-book.ts';
 export { type CardFigure, type CardTable, type CardTold, cardTold } from './card-told.ts';
 export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry-down.ts';
 export { cautiousClimate } from './cautious-climate.ts';
@@ -12,7 +12,16 @@ export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-tol
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
 export { dueJob, dueJobs, duesToMake } from './due-job.ts';
 export { type DueOfBook, dueBefore, duesOfBook, recipeOfDue } from './due-of-book.ts';
-export { dueAway, dueBesideOuting, dueCautionsOf, dueDay, dueParts, dueUsual, dueWhen } from './dues-told.ts';
+export {
+  dueAway,
+  dueBesideOuting,
+  dueCautionsOf,
+  dueDay,
+  dueParts,
+  dueRenewal,
+  dueUsual,
+  dueWhen,
+} from './dues-told.ts';
 export type { Beside } from './fit-to-go/beside.ts';
 export { fitInWords, leastWorkInWords, mendNotes, plannedOfInWords } from './fit-to-go/fit-in-words.ts';
 export { gearFindings } from './fit-to-go/gear-findings.ts';
@@ -82,6 +91,7 @@ export { type MovesWords, moveInWords, movesInWords, movesSince, type PlanMoves 
 export { type NewOutlet, newOutletTold, type OutletTold } from './new-outlet.ts';
 export { type ObstacleWords, obstacleInWords } from './obstacle-in-words.ts';
 export { oddsBandInWords, oddsInWords } from './odds-in-words.ts';
+export { assumedToRenew_d, duesAndPapers } from './paper-dues.ts';
 export { drawnBoat, keelOf, type SaidOfBoat, sizesOfBoat } from './picture/sizes-of-boat.ts';
 export { planInForce, planInMinutesOf } from './plan-in-force.ts';
 export type { PlanNote } from './plan-note.ts';

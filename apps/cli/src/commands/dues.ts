@@ -1,4 +1,4 @@
-import { dueBesideOuting, dueParts, duesOfBook, dueUsual, dueWhen } from '#reckoning';
+import { dueBesideOuting, dueParts, dueRenewal, duesAndPapers, dueUsual, dueWhen } from '#reckoning';
 import { bookOnDay } from '../book-on-day.ts';
 import { type ExitCode, exit, type Surroundings } from '../surroundings.ts';
 
@@ -15,11 +15,13 @@ export function dues(args: readonly string[], surroundings: Surroundings): ExitC
   const read = bookOnDay(args, surroundings, duesUsage, { valued: {}, bare: ['working'] });
   if (read.kind === 'ended') return read.code;
   const { book, today, bare, notes } = read;
-  const all = duesOfBook(book, today);
+  const all = duesAndPapers(book, today);
   if (all.length === 0) out('Nothing comes round in this book. Put in what does under Go.');
   for (const dueOf of all) {
     const beside = dueBesideOuting(dueOf, book, today);
     out(`${dueOf.stage.padEnd(9)}  ${dueOf.due.title}. ${dueWhen(dueOf, today)}${beside === null ? '' : ` ${beside}`}`);
+    const renewal = dueRenewal(dueOf);
+    if (renewal !== null && dueOf.stage !== 'later') out(`             ${renewal}`);
     if (!bare.has('working')) continue;
     for (const part of dueParts(dueOf, today)) out(`             ${part}`);
     const usual = dueUsual(dueOf);

@@ -1,5 +1,5 @@
-import type { PaperRecord } from '#boat-book';
 import type { Bearing, Finding, NotLooked } from '#fit-to-go';
+import { mustBeAboard, papersInForce } from '../paper-dues.ts';
 import { dayInWords } from '../when-in-words.ts';
 import type { Beside } from './beside.ts';
 import type { OutingMatter } from './job-remedy.ts';
@@ -11,16 +11,13 @@ import type { OutingMatter } from './job-remedy.ts';
 export function paperFindings({ book, time }: OutingMatter): Beside {
   const papers = Object.entries(book.papers).filter(([, { kind }]) => kind !== 'receipt' && kind !== 'manual');
   const cannot = (words: string, because: string): NotLooked => ({ subject: 'papers', words, because });
-  // the newest of a kind about the same thing is the one that counts
-  const inForce = papers.filter(
-    ([id, paper]) => !papers.some(([other, newer]) => other !== id && replaces(newer, paper)),
-  );
+  const inForce = papersInForce({ papers: Object.fromEntries(papers) });
   return {
     findings: inForce
       .filter(([, { expires }]) => expires !== null)
       .map(([id, paper]): Finding => {
         const out = paper.expires! < time.last;
-        const bearing: Bearing = !out ? 'sound' : mustBe(paper) ? 'stops' : 'condition';
+        const bearing: Bearing = !out ? 'sound' : mustBeAboard(paper) ? 'stops' : 'condition';
         return {
           id: `paper.${id}`,
           subject: 'papers',
@@ -62,18 +59,8 @@ export function paperFindings({ book, time }: OutingMatter): Beside {
         papers.some(([, paper]) => paper.kind === kind) ? [] : [cannot(`her ${kind}`, 'no such paper is in the book')],
       ),
       ...inForce
-        .filter(([, paper]) => paper.expires === null && mustBe(paper))
+        .filter(([, paper]) => paper.expires === null && mustBeAboard(paper))
         .map(([, { title }]) => cannot(title, 'its last day is not written down')),
     ],
   };
 }
-
-const mustBe = ({ kind }: PaperRecord) => kind === 'registration' || kind === 'insurance';
-
-const replaces = (newer: PaperRecord, paper: PaperRecord) =>
-  newer.kind === paper.kind &&
-  mustBe(newer) &&
-  newer.fitting === paper.fitting &&
-  newer.title === paper.title &&
-  newer.expires !== null &&
-  (paper.expires === null || newer.expires > paper.expires);

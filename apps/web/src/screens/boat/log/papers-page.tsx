@@ -1,6 +1,7 @@
 /** The papers that are kept with the boat: registration, insurance, manuals, receipts. */
 import { Suspense, useRef, useState } from 'react';
 import type { Id, PaperRecord } from '#boat-book';
+import { assumedToRenew_d } from '#reckoning';
 import { daysBetween } from '#units';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
@@ -12,9 +13,6 @@ import { paperKindName } from './log-words.ts';
 import { type LookedPaper, lookedPaper } from './paper-file.ts';
 
 const PaperSheet = onDemand(() => import('./paper-sheet.tsx'));
-
-/** A paper that runs out within so many days is marked. Our judgement. */
-const assumedSoon_days = 30;
 
 export default function PapersPage() {
   const book = useOpenBook();
@@ -104,7 +102,7 @@ const runsOut = ({ expires }: PaperRecord): string => expires ?? '9999';
 function markOf({ expires }: PaperRecord, today: string): 'unlawful' | 'wait' | null {
   if (expires === null) return null;
   if (expires < today) return 'unlawful';
-  return daysBetween(today, expires) <= assumedSoon_days ? 'wait' : null;
+  return daysBetween(today, expires) <= assumedToRenew_d ? 'wait' : null;
 }
 
 const expiryInWords = (expires: string, today: string): string =>

@@ -1,6 +1,15 @@
 /** What falls due: by date, by use and by what was measured, with what makes each due. */
 import { Suspense, useMemo, useState } from 'react';
-import { type DueOfBook, dueBesideOuting, dueJobs, dueParts, duesOfBook, duesToMake, dueWhen } from '#reckoning';
+import {
+  type DueOfBook,
+  dueBesideOuting,
+  dueJobs,
+  dueParts,
+  dueRenewal,
+  duesAndPapers,
+  duesToMake,
+  dueWhen,
+} from '#reckoning';
 import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.ts';
@@ -24,7 +33,7 @@ const stages = [
 export default function DuesPage() {
   const book = useOpenBook();
   const today = todayAt(book);
-  const dues = useMemo(() => duesOfBook(book, today), [book, today]);
+  const dues = useMemo(() => duesAndPapers(book, today), [book, today]);
   const [adding, setAdding] = useState(false);
   const { run, refusal } = useRun();
   const toMake = duesToMake(dues);
@@ -67,6 +76,7 @@ export default function DuesPage() {
           {dues.length === 0 && (
             <p>
               Nothing comes round yet. Put in what has a date, an interval, a use or a limit: flares, bearings, a zinc.
+              Papers that run out come here by themselves.
             </p>
           )}
           {dues.length > 0 && (
@@ -131,17 +141,19 @@ function OneDue({
   readonly today: string;
   readonly beside: string | null;
 }) {
-  const { id, due, stage, job } = dueOf;
+  const { id, paper, due, stage, job } = dueOf;
+  const renewal = dueRenewal(dueOf);
   return (
     <MarkedLine
       mark={stage === 'past' || stage === 'soon' ? due.consequence : null}
-      href={address('go', 'dues', id)}
+      href={paper === null ? address('go', 'dues', id) : address('boat', 'papers', paper)}
       title={due.title}
       note={
         <>
           {dueWhen(dueOf, today)} {stage === 'later' ? '' : (dueParts(dueOf, today)[0] ?? '')}
           {stage !== 'past' && beside !== null && ` ${beside}`}
           {job !== null && ' Its job stands under Work.'}
+          {renewal !== null && stage !== 'later' && ` ${renewal}`}
           <DueLine dueOf={dueOf} today={today} />
         </>
       }
