@@ -37,7 +37,7 @@ const may = {
     'morning',
     'picture',
   ],
-  log: ['units', 'boat-book'],
+  log: ['units', 'boat-book', 'jobs'],
   reckoning: [
     ...[
       'units',

@@ -1,5 +1,6 @@
 /**
- * Words of the trade that mean nearly the same, so that a recipe is found by what is meant. Each line is one meaning:
+ * Words of the trade that mean nearly the same, so that a recipe, or what stands in the log, is found by what is meant.
+ * Each line is one meaning:
  * its words and phrases, the plainest first. A word may stand in several. Our own list; common practice.
  */
 const meanings = `
@@ -32,7 +33,7 @@ weed; slime; barnacle; mussel; growth; fouled; fouling; beard
 scratch; chip; ding; scrape; gouge; lump; lump out; against the quay; knocked; bump; chewed; nick; white showing
 out of date; expired; old; past its date; dated
 rope; line; cordage; warp; sheet; halyard; running rope; cord
-halyard; hoist rope; rope that hauls; hauls the main; the main up; hauls up; hoist; hauling line
+halyard; halliard; hoist rope; rope that hauls; hauls the main; the main up; hauls up; hoist; hauling line
 sheet; jib sheet; mainsheet; genoa sheet
 rode; cable; chain; warp; anchor line; anchor rope; anchor warp; ground tackle; links
 anchor; hook; ground tackle; bower; kedge; mud hook
@@ -77,10 +78,10 @@ window; portlight; acrylic; pane; glazing; port light; lens
 hatch; forehatch; forward hatch; lid
 bunk; berth; settee; bed; wet bunk
 where does it come in; do not know from where; trace; find where; cannot find; nobody knows
-varnish; brightwork; coats; washboard; woodwork
+varnish; revarnish; brightwork; coats; washboard; woodwork
 wood; timber; teak; rail; handrail; grab rail
 teak; oil; grey; feed the teak; handrails
-paint; coat; coating; slap some paint; repaint
+paint; coat; coating; slap some paint; repaint; topcoat; undercoat
 bilge; locker; sole; inside
 battery; cells; accumulator; posts
 terminal; post; clamp; lead; pole
@@ -118,6 +119,17 @@ renew; replace; change; swap; fresh; new
 tighten; nip up; tension; take up
 grease; lubricate; oil; free; ease
 brush; coat; antifoul
+bed; rebed; rebedded; sealant; seal; reseal; mastic; caulk; goo
+glue; bond; adhesive; stick; reglue
+epoxy; resin
+antifoul; antifouling; bottom paint
+bolt; screw; fastening; fastener; machine screw
+mend; repair; fix; patch
+fit; install; mount
+buy; bought; got; purchase; cost; price; paid; pay; spend; spent
+measure; reading; gauge; volt; voltage
+insurance; policy; insured
+manual; handbook; instructions
 `;
 
 /** A word without the endings that talk gives it, so that `leaks`, `leaking` and `leak` are one. */
@@ -129,14 +141,15 @@ export const stem = (word: string): string =>
     .replace(/(?<=...)y$/, 'i')
     .replace(/(.)\1$/, '$1');
 
+/** The words of a text in order, in small letters: letters and figures together, what stands between them left out. */
+export const wordsOf = (text: string): readonly string[] =>
+  text
+    .toLowerCase()
+    .replace(/(?<=\p{L})[’'-](?=\p{L})/gu, ' ')
+    .match(/[\p{L}\p{N}]+/gu) ?? [];
+
 /** The words of a text in order, each as its stem. */
-export const stemsOf = (text: string): readonly string[] =>
-  (
-    text
-      .toLowerCase()
-      .replace(/(?<=\p{L})[’'-](?=\p{L})/gu, ' ')
-      .match(/[\p{L}\p{N}]+/gu) ?? []
-  ).map(stem);
+export const stemsOf = (text: string): readonly string[] => wordsOf(text).map(stem);
 
 interface Meaning {
   readonly of: number;
@@ -162,7 +175,7 @@ const byFirst: ReadonlyMap<string, readonly Meaning[]> = (() => {
 /** What a text speaks of: its stems, and the meanings that they, alone or as a phrase, have. */
 export interface Spoken {
   readonly stems: readonly string[];
-  /** by number, each with the places in `stems` of the words that say it */
+  /** by number, each with the places in `stems`, and in `wordsOf` of the text, of the words that say it */
   readonly meanings: ReadonlyMap<number, ReadonlySet<number>>;
 }
 

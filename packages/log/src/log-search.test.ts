@@ -75,6 +75,31 @@ test('words are found whatever their ending, begun but not finished, or with a l
   expect(texts(whole(), search, 'keel')).toEqual([]);
 });
 
+test('what is meant is found by any word for it, phrases too, and the word itself before its kin', () => {
+  const { book, search, whole } = searched();
+  const note = (text: string) => book.run('writeLog', { kind: 'note', text });
+  note('The motor coughs and dies at idle');
+  note('Window weeps along its lower edge');
+  note('New warp on the kedge');
+  note('Fixed the hatch with two screws');
+  const found: readonly (readonly [string, string])[] = [
+    ['engine will not start', 'The motor coughs and dies at idle'],
+    ['where does the portlight drip', 'Window weeps along its lower edge'],
+    ['lets water in', 'Window weeps along its lower edge'],
+    ['anchor rope', 'New warp on the kedge'],
+    ['repaired', 'Fixed the hatch with two screws'],
+    ['hatch bolts', 'Fixed the hatch with two screws'],
+  ];
+  for (const [words, text] of found) expect(texts(whole(), search, words), words).toEqual([text]);
+  note('The hatch leaks at a hinge');
+  expect(texts(whole(), search, 'leak')).toEqual(['The hatch leaks at a hinge', 'Window weeps along its lower edge']);
+  expect(texts(whole(), search, 'weeping')).toEqual([
+    'Window weeps along its lower edge',
+    'The hatch leaks at a hinge',
+  ]);
+  expect(texts(whole(), search, 'trailer')).toEqual([]);
+});
+
 test('a fitting, a zone and dates narrow it; no words at all give everything, newest first', () => {
   const { book, search, whole } = searched();
   const note = (text: string, at: string, fitting: string) => book.run('writeLog', { kind: 'note', text, at, fitting });

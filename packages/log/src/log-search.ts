@@ -2,9 +2,9 @@
  * Search over the log, jobs, fittings and papers of a book, kept up as the book changes. It is built in pieces, so that
  * whatever holds it can answer other things in between.
  */
-import MiniSearch from 'minisearch';
+import MiniSearch, { type Query } from 'minisearch';
 import { type Book, type Id, type RecordPatch, standingLog } from '#boat-book';
-import { searchedWord, wordsIn } from './search-words.ts';
+import { isMark, type SearchedWord, termsOf, wordsAsked } from './search-words.ts';
 import { isSearched, type Searched, type SearchedCollection, searchedThing } from './searched-text.ts';
 
 /** What is looked for. Words may be none: then everything that the rest lets through is found, newest first. */
@@ -47,15 +47,34 @@ const assumedBoost = { text: 2, with: 2, about: 1 } as const;
 /** Of an answer the entry that was written when it was done weighs more than a job that speaks of it. Our judgement. */
 const assumedWeight: Readonly<Record<SearchedCollection, number>> = { log: 1, fittings: 1.3, papers: 1.1, jobs: 0.8 };
 
+/** What another word for it is worth beside the word itself. Our judgement. */
+const assumedKin = 0.4;
+
 const mostFound = 200;
+
+/** A question as the index takes it: each word by itself, or by what means the same; the last one may be begun only. */
+function asked(words: readonly SearchedWord[], combineWith: 'AND' | 'OR'): Query {
+  const kin = { text: assumedBoost.text * assumedKin, with: assumedBoost.with * assumedKin, about: assumedKin };
+  return {
+    combineWith,
+    queries: words.map(({ stem, meanings }, i) => ({
+      combineWith: 'OR',
+      queries: [
+        { queries: [stem], combineWith: 'OR', boost: assumedBoost, prefix: i === words.length - 1 },
+        ...(meanings.length === 0 ? [] : [{ queries: [...meanings], combineWith: 'OR' as const, boost: kin }]),
+      ],
+    })),
+  };
+}
 
 /** A search over a book; nothing is in it until `build` is called. */
 export function logSearch(first: Book): LogSearch {
   const index = new MiniSearch<Document>({
     fields: ['text', 'with', 'about'],
-    tokenize: wordsIn,
-    processTerm: searchedWord,
-    searchOptions: { boost: assumedBoost },
+    tokenize: termsOf,
+    processTerm: (term) => term,
+    // what is asked is read into terms before (`asked`)
+    searchOptions: { tokenize: (term) => [term] },
     autoVacuum: { batchSize: 200, batchWait: 20, minDirtCount: 200, minDirtFactor: 0.1 },
   });
   const things = new Map<string, Searched>();
@@ -102,25 +121,23 @@ export function logSearch(first: Book): LogSearch {
 
   function find(query: LogQuery): readonly LogFound[] {
     const { most = mostFound } = query;
-    const asked = wordsIn(query.words).some((word) => searchedWord(word) !== null);
-    if (!asked)
+    const words = wordsAsked(query.words);
+    if (words.length === 0)
       return [...things.values()]
         .filter((thing) => passes(thing, query))
         .sort(newestFirst)
         .slice(0, most)
         .map(({ collection, id }) => ({ collection, id, score: 0 }));
     const options = {
-      prefix: (_: string, i: number, all: readonly string[]) => i === all.length - 1,
       filter: ({ id }: { id: string }) => passes(things.get(id)!, query),
       boostDocument: (id: string) => assumedWeight[things.get(id)!.collection],
     };
     // first what has every word; then, where nothing has, what has most of them or words but a letter apart
-    let results = index.search(query.words, { ...options, combineWith: 'AND' });
+    let results = index.search(asked(words, 'AND'), options);
     if (results.length === 0)
-      results = index.search(query.words, {
+      results = index.search(asked(words, 'OR'), {
         ...options,
-        combineWith: 'OR',
-        fuzzy: (word) => (word.length > 4 ? 0.2 : false),
+        fuzzy: (term) => (term.length > 4 && !isMark(term) ? 0.2 : false),
       });
     return results
       .map(({ id, score }) => ({ thing: things.get(id)!, score }))
