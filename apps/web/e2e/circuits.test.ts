@@ -163,7 +163,12 @@ describe.each([
     await page.getByText('Run the wire', { exact: true }).waitFor();
 
     await page.goto(`${inject('address')}#/stores`);
-    await page.getByText('Cable 1.5 mm² (16 AWG), 4.5 m of twin').first().waitFor();
+    // how much of it stands beside its name, not in it
+    await page
+      .getByText(/^Twin cable, 1\.5 mm² \(16 AWG\)/)
+      .first()
+      .waitFor();
+    await page.getByText('4.5 m').first().waitFor();
     await page.goto(`${inject('address')}#/boat/circuits`);
     const drawn = page.getByRole('figure', { name: /circuits of House battery, drawn/ });
     await drawn.getByRole('button', { name: /^Radio/ }).waitFor();

@@ -57,7 +57,10 @@ describe.each([
     await page.getByRole('link', { name: 'See the job' }).click();
     await page.getByRole('heading', { name: 'Fasten Bow cleat' }).waitFor();
     await page.goto(`${inject('address')}#/stores`);
-    await page.getByText('4 M6 bolts, A4-70, nuts, large washers').first().waitFor();
+    await page
+      .getByText(/^M6 bolts with nuts and large washers, A4-70/)
+      .first()
+      .waitFor();
 
     await page.goto(`${inject('address')}#/boat/loads/fastenings`);
     // ISO 273 medium and ISO 2306: M8 goes through 9 mm, its thread is cut in 6.8 mm

@@ -2,21 +2,22 @@
 import type { Id, OperationFields } from '#boat-book';
 import { type Finding, figureSaid } from './circuits-in-words.ts';
 import type { NewOutlet, OutletTold } from './new-outlet.ts';
+import { stepTaking, type ThingTaken, type ThingToGet } from './thing-to-get.ts';
 
-/** What the job of putting an outlet in asks of the stores: the wire and the fuse, neither on hand. */
-export function outletStores(
+/** What the job of putting an outlet in asks to get: the wire, there and back, and the fuse. */
+export function outletToGet(
   { name, oneWay_m, run, insulation_C }: NewOutlet,
   { size, fuse_A }: Extract<OutletTold, { kind: 'found' }>,
-): readonly [wire: OperationFields<'addStore'>, fuse: OperationFields<'addStore'>] {
-  const length = run === 'singly' ? `two wires of ${figureSaid(oneWay_m)} m` : `${figureSaid(oneWay_m)} m of twin`;
-  const toGet = { keptAt: '', onHand: false, expected: null, lead_days: null } as const;
+): readonly [wire: ThingToGet, fuse: ThingToGet] {
+  const singly = run === 'singly';
   return [
     {
-      ...toGet,
-      name: `Cable ${size}, ${length}`,
+      name: `${singly ? 'Single-core' : 'Twin'} cable, ${size}`,
+      amount: singly ? 2 * oneWay_m : oneWay_m,
+      unit: 'm',
       note: `For ${name}: stranded, tinned, insulation for ${insulation_C} °C or more. Measure again before you cut.`,
     },
-    { ...toGet, name: `Fuse ${figureSaid(fuse_A)} A with its holder`, note: `For ${name}, at the battery.` },
+    { name: `Fuse with holder, ${figureSaid(fuse_A)} A`, amount: 1, unit: '', note: `For ${name}, at the battery.` },
   ];
 }
 
@@ -49,12 +50,12 @@ export function mendJob(
 /**
  * The job of putting an outlet in. Its minutes are our guess, for the keeper to change.
  *
- * @param stores  the wire and the fuse as they stand in the stores
+ * @param things  the wire and the fuse as they are taken out of the stores
  */
 export function outletJob(
   { name, engineSpace }: NewOutlet,
   zone: Id | null,
-  [wire, fuse]: readonly [Id, Id],
+  [wire, fuse]: readonly ThingTaken[],
 ): OperationFields<'addJob'> {
   return {
     title: `Wire ${name}`,
@@ -66,7 +67,7 @@ export function outletJob(
         title: 'Run the wire',
         minutes: { low: 30, likely: 60, high: 120 },
         hands: 1,
-        stores: [wire],
+        ...stepTaking(wire === undefined ? [] : [wire]),
         cautions: [
           `Held every 450 mm, clear of edges${engineSpace ? ', and of everything hot at the engine' : ' and of bilge water'}.`,
         ],
@@ -75,7 +76,7 @@ export function outletJob(
         title: 'Fit its fuse at the battery and connect it',
         minutes: { low: 20, likely: 30, high: 60 },
         hands: 1,
-        stores: [fuse],
+        ...stepTaking(fuse === undefined ? [] : [fuse]),
         cautions: [dead, spanner],
       },
       {

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BatteryRecord, Book, CircuitRecord, PanelRecord } from '#boat-book';
 import { circuitDrawTold } from './circuit-draw-told.ts';
-import { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
+import { mendJob, outletJob, outletToGet } from './circuit-jobs.ts';
 import { circuitsTold } from './circuits-told.ts';
 import { type NewOutlet, newOutletTold } from './new-outlet.ts';
 import { smallBook } from './testing/small-book.ts';
+import { thingTaken } from './thing-to-get.ts';
 
 const agm: BatteryRecord = {
   name: 'House battery',
@@ -225,9 +226,18 @@ describe('a new outlet', () => {
   it('becomes a job with the wire and the fuse to get', () => {
     const told = newOutletTold(agm, fan);
     if (told.kind === 'none') throw new Error('a wire was expected');
-    const [wire, fuse] = outletStores(fan, told);
-    expect(wire).toMatchObject({ name: 'Cable 1.5 mm² (16 AWG), 4.5 m of twin', onHand: false });
-    expect(fuse.name).toBe('Fuse 3 A with its holder');
-    expect(outletJob(fan, null, ['w', 'f']).steps?.flatMap(({ stores }) => stores ?? [])).toEqual(['w', 'f']);
+    const [wire, fuse] = outletToGet(fan, told);
+    expect(wire).toMatchObject({ name: 'Twin cable, 1.5 mm² (16 AWG)', amount: 4.5, unit: 'm' });
+    expect(fuse).toMatchObject({ name: 'Fuse with holder, 3 A', amount: 1, unit: '' });
+    // run singly it is twice the length of one core
+    expect(outletToGet({ ...fan, run: 'singly' }, told)[0]).toMatchObject({
+      name: 'Single-core cable, 1.5 mm² (16 AWG)',
+      amount: 9,
+    });
+    const taken = [wire, fuse].map((thing, i) => thingTaken({ stores: {} }, thing, `s${i}`));
+    expect(outletJob(fan, null, taken).steps?.flatMap(({ takes }) => takes ?? [])).toEqual([
+      { store: 's0', amount: 4.5, unit: 'm' },
+      { store: 's1', amount: 1, unit: '' },
+    ]);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type FittingAsked, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
+import { type FittingAsked, fittingJob, fittingToGet, fittingTold } from './fitting-told.ts';
+import { thingTaken } from './thing-to-get.ts';
 
 const cleat: FittingAsked = {
   name: 'bow cleat',
@@ -46,12 +47,10 @@ describe('a fitting', () => {
   });
 
   it('brings its bolts and its job', () => {
-    expect(fittingStore({ ...cleat, washer: 'large', count: 6 })).toMatchObject({
-      name: '6 M6 bolts, A4-70, nuts, large washers',
-      onHand: false,
-    });
-    const job = fittingJob(cleat, null, 's1');
-    expect(job.steps?.[0]).toMatchObject({ stores: ['s1'] });
+    const thing = fittingToGet({ ...cleat, washer: 'large', count: 6 });
+    expect(thing).toMatchObject({ name: 'M6 bolts with nuts and large washers, A4-70', amount: 6, unit: '' });
+    const job = fittingJob(cleat, null, thingTaken({ stores: {} }, thing, 's1'));
+    expect(job.steps?.[0]).toMatchObject({ stores: ['s1'], takes: [{ store: 's1', amount: 6, unit: '' }] });
     expect(job.steps?.[1]).toMatchObject({ hands: 2 });
   });
 });

@@ -5,6 +5,7 @@ import { type Answer, type Asked, ask, type Fault, figureOf } from '#working';
 import { answerTold } from './answer-told.ts';
 import { figureSaid } from './circuits-in-words.ts';
 import type { WorkingTold } from './circuits-told.ts';
+import { stepTaking, type ThingTaken, type ThingToGet } from './thing-to-get.ts';
 
 /** A fitting as it is asked about. */
 export interface FittingAsked {
@@ -99,16 +100,22 @@ export function fasteningsInWords({ by, size_mm, count }: Pick<FittingAsked, 'by
   }
 }
 
-/** What the job of fastening asks of the stores. */
-export function fittingStore(asked: FittingAsked): OperationFields<'addStore'> {
-  const { name, by, washer, pad_mm, thickness_mm } = asked;
-  const washers = by === 'bolt' ? `, nuts, ${washer === 'large' ? 'large washers' : 'washers'}` : '';
+/** Bolts or screws of a size, without how many: `M6 bolts`, `5 mm wood screws`. */
+function fasteningKind({ by, size_mm }: Pick<FittingAsked, 'by' | 'size_mm'>): string {
+  const size = figureSaid(size_mm);
+  if (by === 'bolt') return `M${size} bolts`;
+  if (by === 'machine-screw') return `M${size} machine screws`;
+  return by === 'wood-screw' ? `${size} mm wood screws` : `${size} mm coach screws`;
+}
+
+/** What the job of fastening asks to get. */
+export function fittingToGet(asked: FittingAsked): ThingToGet {
+  const { name, by, count, washer, pad_mm, thickness_mm } = asked;
+  const washers = by === 'bolt' ? ` with nuts and ${washer === 'large' ? 'large washers' : 'washers'}` : '';
   return {
-    name: `${fasteningsInWords(asked)}, A4-70${washers}`,
-    keptAt: '',
-    onHand: false,
-    expected: null,
-    lead_days: null,
+    name: `${fasteningKind(asked)}${washers}, A4-70`,
+    amount: count,
+    unit: '',
     note: `For ${name}: through ${figureSaid(thickness_mm)} mm${pad_mm > 0 ? `, with a pad of ${figureSaid(pad_mm)} mm` : ''}, and the fitting. Measure again before you buy the length.`,
   };
 }
@@ -116,9 +123,9 @@ export function fittingStore(asked: FittingAsked): OperationFields<'addStore'> {
 /**
  * The job of fastening it so. Its minutes are our guess, for the keeper to change.
  *
- * @param store  the bolts or screws as they stand in the stores
+ * @param taken  the bolts or screws as they are taken out of the stores
  */
-export function fittingJob(asked: FittingAsked, zone: Id | null, store: Id): OperationFields<'addJob'> {
+export function fittingJob(asked: FittingAsked, zone: Id | null, taken: ThingTaken): OperationFields<'addJob'> {
   const told = fittingTold(asked);
   const cautions = told.kind === 'told' ? told.cautions.slice(0, 3) : [];
   return {
@@ -131,7 +138,7 @@ export function fittingJob(asked: FittingAsked, zone: Id | null, store: Id): Ope
         title: `Drill for ${fasteningsInWords(asked)}, dry fit`,
         minutes: { low: 20, likely: 40, high: 90 },
         hands: 1,
-        stores: [store],
+        ...stepTaking([taken]),
         cautions,
       },
       {

@@ -41,9 +41,10 @@ describe('a rode in an anchorage', () => {
     const found = told({}, null, short);
     expect(found.holds).toBe(false);
     expect(found.verdict).toMatch(/^All 20 m is too little in 20 kn: .* It takes \d+ m\.$/);
-    expect(found.toGet?.name).toMatch(/^Rope, nylon, 10 mm, \d+ m$/);
+    expect(found.toGet).toMatchObject({ name: 'Rope, nylon, 10 mm', unit: 'm' });
+    expect(found.toGet!.amount).toBeGreaterThan(10);
     // strong enough by the factor of ground tackle, whatever its length: 36 kn asks for 12 mm
-    expect(told({ wind_kn: 36 }).toGet?.name).toMatch(/^Rope, nylon, 12 mm, /);
+    expect(told({ wind_kn: 36 }).toGet?.name).toBe('Rope, nylon, 12 mm');
     expect(told({ wind_kn: 36 }).holds).toBe(false);
     expect(told().toGet).toBeNull();
   });

@@ -1,13 +1,5 @@
 /** A rode in an anchorage: what pulls, how it lies, what to veer, in sentences with their numbers. */
-import type {
-  AnchorageRecord,
-  Boat,
-  Book,
-  LoadCaseRecord,
-  LoadPathRecord,
-  OperationFields,
-  RodeRecord,
-} from '#boat-book';
+import type { AnchorageRecord, Boat, Book, LoadCaseRecord, LoadPathRecord, RodeRecord } from '#boat-book';
 import {
   chainPiece,
   groundQuestions,
@@ -41,6 +33,7 @@ import {
   underFigure,
   veerFigure,
 } from './ground-figures.ts';
+import type { ThingToGet } from './thing-to-get.ts';
 
 /** A rode that lies, for a drawing to scale: metres from the anchor, up from the seabed. */
 export interface GroundDrawing {
@@ -72,7 +65,7 @@ export interface GroundTold {
   /** the pull in the rode at the bow, as a load case of its load path */
   readonly loadCase: Omit<LoadCaseRecord, 'id'>;
   /** the rope that would be long and strong enough; null: hers is, or none would be */
-  readonly toGet: OperationFields<'addStore'> | null;
+  readonly toGet: ThingToGet | null;
   readonly cautions: readonly string[];
 }
 
@@ -318,7 +311,7 @@ function ropeToGet(
   shared: Readonly<Record<string, number>>,
   rode: RodeRecord,
   atBow_N: number,
-): OperationFields<'addStore'> | null {
+): ThingToGet | null {
   if (rode.rope === null) return null;
   const { rope } = rode;
   const chain_m = rode.chain?.length_m ?? 0;
@@ -334,12 +327,10 @@ function ropeToGet(
     const length_m = Math.max(rope.length_m, Math.ceil(takes_m - chain_m));
     if (size_mm === rope.size_mm && length_m <= rope.length_m) return null;
     return {
-      name: `Rope, ${fibreInWords[rope.fibre]}, ${size_mm} mm, ${figureSaid(length_m)} m`,
-      keptAt: '',
-      onHand: false,
-      expected: null,
-      lead_days: null,
-      note: `For ${rode.name}, in one length: hers is ${rope.size_mm} mm, ${figureSaid(rope.length_m)} m. A joint is one more part that gives.`,
+      name: `Rope, ${fibreInWords[rope.fibre]}, ${size_mm} mm`,
+      amount: length_m,
+      unit: 'm',
+      note: `For ${rode.name}, ${figureSaid(length_m)} m in one length: hers is ${rope.size_mm} mm, ${figureSaid(rope.length_m)} m. A joint is one more part that gives.`,
     };
   }
   return null;

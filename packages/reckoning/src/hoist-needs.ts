@@ -1,10 +1,11 @@
 /** What wire and tackle a board of another mass needs, and the job of fitting them. */
-import type { BoardHoistRecord, Id, OperationFields } from '#boat-book';
+import type { BoardHoistRecord, OperationFields } from '#boat-book';
 import { type HoistThatDoes, hoistFigures, hoistThatDoes, type WholeHoist } from '#loads';
 import { figureSaid } from './circuits-in-words.ts';
 import { cannotSaid, forceSaid, inHand, lineSaid, placeSaid, sentenceOf, tackleSaid } from './hoist-in-words.ts';
 import { massOf_kg, wholeHoist, withMass } from './hoist-of-book.ts';
 import { shortOf, verdictOf } from './hoist-told.ts';
+import { stepTaking, type ThingTaken, type ThingToGet } from './thing-to-get.ts';
 
 /** What a board of another mass asks as she is rove, and what would do; on the trailer, where it weighs most. */
 export type HoistNeedsTold =
@@ -17,7 +18,7 @@ export type HoistNeedsTold =
       readonly needs: readonly string[];
       readonly record: BoardHoistRecord;
       /** what is not on her now */
-      readonly toGet: readonly OperationFields<'addStore'>[];
+      readonly toGet: readonly ThingToGet[];
     }
   | { readonly kind: 'none'; readonly asIs: readonly string[]; readonly why: string };
 
@@ -72,32 +73,32 @@ function recordOf(record: BoardHoistRecord, { wire, tackles, cord }: WholeHoist)
 /** Spare beyond what is pulled: to make it off, to hold, and turns that stay on a drum. Our judgement. [m] */
 const spare_m = 1;
 
-function toGetFor(before: BoardHoistRecord, after: BoardHoistRecord, line_m: number): OperationFields<'addStore'>[] {
-  const toGet = { keptAt: '', onHand: false, expected: null, lead_days: null } as const;
+function toGetFor(before: BoardHoistRecord, after: BoardHoistRecord, line_m: number): ThingToGet[] {
   const changed = after.wire.size_mm !== before.wire.size_mm;
   const note = 'For the board’s hoist. Measure the old one before you cut.';
   return [
-    ...(changed ? [{ ...toGet, name: `${lineSaid(after.wire)}, as long as the old one`, note }] : []),
+    ...(changed
+      ? [{ name: lineSaid(after.wire), amount: null, unit: 'm', note: `As long as the old one. ${note}` } as const]
+      : []),
     ...(after.cord && after.cord.size_mm !== before.cord?.size_mm
-      ? [{ ...toGet, name: `${lineSaid(after.cord)}, ${metres(line_m + spare_m)}`, note }]
+      ? [{ name: lineSaid(after.cord), amount: Math.ceil((line_m + spare_m) * 2) / 2, unit: 'm', note } as const]
       : []),
     ...after.tackles
       .filter((tackle, n) => JSON.stringify(tackle) !== JSON.stringify(before.tackles[n]))
       .map((tackle) => ({
-        ...toGet,
         name: `Blocks for ${tackleSaid(tackle)}`,
+        amount: 1,
+        unit: 'set' as const,
         note: after.cord ? `Sheaves for ${figureSaid(after.cord.size_mm)} mm cord, 8 times as wide or more.` : '',
       })),
   ];
 }
 
-const metres = (length_m: number) => `${figureSaid(Math.ceil(length_m * 2) / 2)} m`;
-
 /** The job of fitting what a board needs. Its minutes are our guess, for the keeper to change. */
 export function hoistJob(
   record: BoardHoistRecord,
   needs: Extract<HoistNeedsTold, { readonly kind: 'found' }>,
-  stores: readonly Id[],
+  taken: readonly ThingTaken[],
 ): OperationFields<'addJob'> {
   return {
     title: `Fit wire and tackle for a board of ${figureSaid(Number(massOf_kg(needs.record.plate).toFixed(1)))} kg`,
@@ -115,7 +116,7 @@ export function hoistJob(
         title: 'Reeve wire and tackle, make off the ends',
         minutes: { low: 30, likely: 60, high: 120 },
         hands: 1,
-        stores,
+        ...stepTaking(taken),
         cautions: ['Wire ends cut hands: gloves, and tape where you cut.'],
       },
       {

@@ -4,6 +4,7 @@ import { hoistJob, hoistNeedsTold } from './hoist-needs.ts';
 import { foretoldPull_N, pullsTold, stiffHoistJob } from './hoist-pulls.ts';
 import { hoistTold } from './hoist-told.ts';
 import { smallBook } from './testing/small-book.ts';
+import { thingTaken } from './thing-to-get.ts';
 
 const record: BoardHoistRecord = {
   name: 'The plate’s hoist',
@@ -85,9 +86,10 @@ describe('what a heavier board needs', () => {
     expect(needs.asIsDoes).toBe(false);
     expect(needs.record.tackles).toMatchObject([{ movingSheaves: 1, fixedSheaves: 2, endAt: 'moving' }]);
     expect(needs.toGet.map(({ name }) => name)).toEqual([expect.stringContaining('Blocks for a tackle of 3 parts')]);
-    const job = hoistJob(record, needs, ['s1']);
+    expect(needs.toGet).toMatchObject([{ amount: 1, unit: 'set' }]);
+    const job = hoistJob(record, needs, [thingTaken({ stores: {} }, needs.toGet[0]!, 's1')]);
     expect(job).toMatchObject({ title: 'Fit wire and tackle for a board of 47 kg', consequence: 'danger' });
-    expect(job.steps?.flatMap(({ stores }) => stores ?? [])).toEqual(['s1']);
+    expect(job.steps?.flatMap(({ takes }) => takes ?? [])).toEqual([{ store: 's1', amount: 1, unit: 'set' }]);
   });
 
   it('says where nothing of ours does', () => {

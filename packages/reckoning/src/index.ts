@@ -6,7 +6,7 @@ export { type Carried, type CarryStop, carriedInWords, carryDown } from './carry
 export { cautiousClimate } from './cautious-climate.ts';
 export { changeInWords, setUpChangeInWords, setUpInWords } from './change-in-words.ts';
 export { circuitDrawTold } from './circuit-draw-told.ts';
-export { mendJob, outletJob, outletStores } from './circuit-jobs.ts';
+export { mendJob, outletJob, outletToGet } from './circuit-jobs.ts';
 export { bothSizesInWords, type Finding, figureSaid } from './circuits-in-words.ts';
 export { type CircuitTold, circuitsTold, type WorkingTold } from './circuits-told.ts';
 export { conditionInWords, conditionsInWords } from './condition-in-words.ts';
@@ -30,7 +30,7 @@ export { type LookedBeside, type OutingFit, outingFit } from './fit-to-go/outing
 export { outingSets } from './fit-to-go/outing-sets.ts';
 export type { PlannerKnows } from './fit-to-go/planner-knows.ts';
 export { powerFindings } from './fit-to-go/power-findings.ts';
-export { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from './fitting-told.ts';
+export { type FittingAsked, type FittingTold, fittingJob, fittingToGet, fittingTold } from './fitting-told.ts';
 export { type FollowUpTold, followUpsOf } from './follow-ups.ts';
 export { fibreInWords, type GroundFigure, rodeLength_m } from './ground-figures.ts';
 export {
@@ -66,7 +66,7 @@ export {
   seenFirst,
   standingRigs,
 } from './jury-rig/rig-trust.ts';
-export { caseInWind, type PathMending, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
+export { caseInWind, type PathMending, pathJob, pathMendings, pathToGet, pathWantsInWords } from './load-path-jobs.ts';
 export {
   type LoadPathTold,
   loadPathsTold,
@@ -141,8 +141,16 @@ export {
 } from './store-in-words.ts';
 export { type StoreStanding, storeStandings } from './store-standing.ts';
 export { keptInWords, type StowageInOrder, stowageNamed, stowagePath, stowagesInOrder } from './stowage-path.ts';
-export { type TakeByTin, takeInWords, takesByTin } from './takes-by-tin.ts';
+export { coverageInWords, takeInWords, takesByTin } from './takes-by-tin.ts';
 export { sizeInWords } from './thing-size.ts';
+export {
+  storeToGet,
+  type ThingTaken,
+  type ThingToGet,
+  thingInStores,
+  thingInWords,
+  thingTaken,
+} from './thing-to-get.ts';
 export { tinInWords, tinUses } from './tin-told.ts';
 export { type ToGet, toGet } from './to-get.ts';
 export { dayNear, leadInWords, type ToGetWords, toGetAtAGlance, toGetInWords } from './to-get-in-words.ts';

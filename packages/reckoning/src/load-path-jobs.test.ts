@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { LoadPathRecord, PathPartRecord } from '#boat-book';
-import { caseInWind, pathJob, pathMendings, pathStore } from './load-path-jobs.ts';
+import { caseInWind, pathJob, pathMendings, pathToGet, pathWantsInWords } from './load-path-jobs.ts';
 import { loadPathTold } from './load-path-told.ts';
+import { thingTaken } from './thing-to-get.ts';
 
 const today = '2026-05-09';
 const plain = { name: '', since: today, juryRig: null, marked: null, signs: [] } as const;
@@ -49,12 +50,12 @@ describe('what there is to mend in a load path', () => {
     const record = rode({ size_mm: 10, pin_mm: 10 });
     const [first] = found(record);
     expect(first).toMatchObject({ part: 'shackle', gravity: 'fails', mend: 'Change the middle shackle' });
-    expect(first?.toGet).toMatch(/^Shackle: a jaw of 15 mm or more; at most 7\.7 mm through it/);
-    const store = pathStore(record, first!);
-    expect(store).toMatchObject({ onHand: false, expected: null });
-    const job = pathJob(record, first!, 'store');
+    expect(first?.toGet?.wants.join('; ')).toMatch(/^a jaw of 15 mm or more; at most 7\.7 mm through it/);
+    const thing = pathToGet(record, first!)!;
+    expect(thing).toMatchObject({ amount: 1, unit: '' });
+    const job = pathJob(record, first!, thingTaken({ stores: {} }, thing, 'store'));
     expect(job).toMatchObject({ title: 'Change the middle shackle: Anchor rode', consequence: 'danger', zone: 'bow' });
-    expect(job.steps?.[0]).toMatchObject({ stores: ['store'] });
+    expect(job.steps?.[0]).toMatchObject({ stores: ['store'], takes: [{ store: 'store', amount: 1, unit: '' }] });
     expect(job.steps?.[0]?.cautions?.join(' ')).toMatch(/lies to something else/);
   });
 
@@ -62,21 +63,24 @@ describe('what there is to mend in a load path', () => {
     const both = found(rode({ size_mm: 10, pin_mm: 10, signs: ['worn'] })).filter(({ part }) => part === 'shackle');
     expect(both).toHaveLength(1);
     expect(both[0]).toMatchObject({ mend: 'Replace the middle shackle' });
-    expect(both[0]?.toGet).toMatch(/7\.7 mm/);
+    expect(both[0]?.toGet?.wants.join()).toMatch(/7\.7 mm/);
   });
 
   it('is to mouse a shackle that is not, and that alone is no danger yet', () => {
     const record = rode({ moused: false });
     const mouse = found(record).find(({ mend }) => mend === 'Mouse the middle shackle');
     expect(mouse).toMatchObject({ gravity: 'look', toGet: null });
-    expect(pathStore(record, mouse!)).toBeNull();
+    expect(pathToGet(record, mouse!)).toBeNull();
     expect(pathJob(record, mouse!, null)).toMatchObject({ consequence: 'worsens' });
   });
 
   it('is the line, not its splice, where the splice is over what it may work at; the size to get bears both', () => {
     // 10 mm wet nylon: 14.86 kN × 0.8 × 0.9 of a splice / 5 = 2.14 kN; 12 mm: 25.58 × 0.72 / 5 = 3.68 kN
     const weak = found(rode({}, 2300)).filter(({ mend }) => mend.startsWith('Fit a stronger'));
-    expect(weak.map(({ part, toGet }) => ({ part, toGet }))).toEqual([{ part: 'line', toGet: 'Nylon rope, 12 mm' }]);
+    expect(weak.map((mending) => [mending.part, pathToGet(rode({}), mending)])).toMatchObject([
+      // a path does not say how long its rope is
+      ['line', { name: 'Nylon rope, 12 mm', amount: null, unit: 'm' }],
+    ]);
   });
 
   it('tells two parts apart that are called the same', () => {
@@ -89,7 +93,7 @@ describe('what there is to mend in a load path', () => {
 
   it('is a part with a mark on it where no table has a size that bears it', () => {
     const weak = found(rode({}, 90_000)).find(({ part }) => part === 'line');
-    expect(weak?.toGet).toMatch(/^Rope: one marked for 90\.0 kN/);
+    expect(pathWantsInWords(weak!.toGet!)).toMatch(/^Rope: one marked for 90\.0 kN/);
   });
 });
 
@@ -155,7 +159,10 @@ describe('whatever a path is made of', () => {
       fc.property(anyPath, (record) => {
         const told = loadPathTold('path', record, today);
         const mendings = pathMendings(record, told, told.cases[0]!, today);
-        const jobs = mendings.map((mending) => [pathJob(record, mending, 'store'), pathStore(record, mending)]);
+        const jobs = mendings.map((mending) => {
+          const thing = pathToGet(record, mending);
+          return [pathJob(record, mending, thing && thingTaken({ stores: {} }, thing, 'store')), thing];
+        });
         expect(JSON.stringify([told, jobs])).not.toMatch(/NaN|Infinity|undefined/);
         for (const { part } of mendings) expect(record.parts.some(({ id }) => id === part)).toBe(true);
         // one thing to do is asked for once, and names one part

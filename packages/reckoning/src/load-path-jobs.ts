@@ -3,6 +3,7 @@ import type { Id, LoadCaseRecord, LoadPathRecord, OperationFields, PathPartRecor
 import { type LoadPart, partInWords, shacklesThatFit, stepped } from '#loads';
 import { forceInWords } from './load-path-in-words.ts';
 import { type LoadPathTold, type PathCaseTold, type PathFinding, partsOfPath } from './load-path-told.ts';
+import { stepTaking, type ThingTaken, type ThingToGet } from './thing-to-get.ts';
 
 /** One thing to mend in a path. */
 export interface PathMending {
@@ -13,9 +14,24 @@ export interface PathMending {
   readonly right: string;
   /** what to do, as a job is called: `Change the anchor shackle` */
   readonly mend: string;
-  /** what to get for it, with its size as far as that is known; null: nothing */
-  readonly toGet: string | null;
+  /** what to get for it; null: nothing */
+  readonly toGet: PathThing | null;
 }
+
+/** A part to get. */
+interface PathThing {
+  /** `Nylon rope, 12 mm`; the kind alone where no size is known */
+  readonly name: string;
+  /** what it must be like where no size says it: `a jaw of 15 mm or more` */
+  readonly wants: readonly string[];
+  /** its size is of the tables: what it must be like is to be measured still */
+  readonly byTables: boolean;
+  readonly kind: PathPartRecord['kind'];
+}
+
+/** What is to get for a mending, in words. */
+export const pathWantsInWords = ({ name, wants, byTables }: PathThing): string =>
+  wants.length === 0 ? name : `${name}${byTables ? ' by the tables' : ''}: ${wants.join('; ')}`;
 
 const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -69,7 +85,7 @@ function withShackle(
   const goes = shacklesThatFit(parts, i, record.use, force_N)[0];
   return goes === undefined
     ? mending
-    : { ...mending, toGet: `${mending.toGet} (by the tables a ${partInWords(goes.part)}, goes there)` };
+    : { ...mending, toGet: { ...mending.toGet, name: capital(partInWords(goes.part)), byTables: true } };
 }
 
 /** Two faults that one change of a part mends are one thing to mend. */
@@ -78,14 +94,15 @@ function joined(all: readonly PathMending[]): readonly PathMending[] {
   return firsts.map((first) => {
     const same = all.filter(({ mend }) => mend === first.mend);
     // what says a size says more than what says to take the same again
-    const sized = same.filter(({ toGet }) => toGet?.includes(': '));
-    const [what] = (sized[0]?.toGet ?? '').split(': ');
-    const wants = [...new Set(sized.map(({ toGet }) => toGet?.slice(toGet.indexOf(': ') + 2)))];
+    const sized = same.flatMap(({ toGet }) => (toGet !== null && toGet.wants.length > 0 ? [toGet] : []));
     return {
       ...first,
       wrong: same.map(({ wrong }) => wrong).join(' '),
       right: same.map(({ right }) => right).join(' '),
-      toGet: sized.length === 0 ? first.toGet : `${what}: ${wants.join('; ')}`,
+      toGet:
+        sized[0] === undefined
+          ? first.toGet
+          : { ...sized[0], wants: [...new Set(sized.flatMap(({ wants }) => wants))] },
     };
   });
 }
@@ -113,7 +130,9 @@ function mendingOf(record: LoadPathRecord, told: LoadPathTold, finding: PathFind
       right,
       mend: gone ? `Replace the ${called(record, part)}` : `Change the ${called(record, part)}`,
       toGet:
-        here.length > 1 ? `${capital(part.kind)}: ${inSentence(right).replace(/\.$/, '')}` : capital(partInWords(part)),
+        here.length > 1
+          ? thing(part, capital(part.kind), [inSentence(right).replace(/\.$/, '')])
+          : thing(part, capital(partInWords(part))),
     },
   ];
 }
@@ -175,7 +194,9 @@ function tooWeak(
     right: `${capital(stronger ?? marked)}.`,
     mend: `Fit a stronger ${called(record, part)}`,
     toGet:
-      stronger === null ? `${capital(part.kind === 'fitting' ? part.what : part.kind)}: ${marked}` : capital(stronger),
+      stronger === null
+        ? thing(part, capital(part.kind === 'fitting' ? part.what : part.kind), [marked])
+        : thing(part, capital(stronger)),
   };
 }
 
@@ -216,29 +237,45 @@ const heldFirst: Readonly<Record<LoadPathRecord['use'], string>> = {
   hoist: 'The load rests on blocks or on its pin before its wire is let go: nobody under it, no hand below it.',
 };
 
-/** What to get for a mending, not on hand; null where nothing is. */
-export function pathStore(record: LoadPathRecord, { part, toGet }: PathMending): OperationFields<'addStore'> | null {
+const thing = ({ kind }: PathPartRecord, name: string, wants: readonly string[] = []): PathThing => ({
+  name,
+  wants,
+  byTables: false,
+  kind,
+});
+
+/** Parts that are cut to length; how long a path does not say. */
+const byTheMetre: readonly PathPartRecord['kind'][] = ['rope', 'wire', 'chain'];
+
+/** What to get for a mending; null where nothing is. Where no size is known, what it must be like is its name. */
+export function pathToGet(record: LoadPathRecord, { part, toGet }: PathMending): ThingToGet | null {
   if (toGet === null) return null;
   const old = record.parts.find(({ id }) => id === part);
+  const cut = byTheMetre.includes(toGet.kind);
+  const { name, wants, byTables } = toGet;
   return {
-    name: toGet,
-    keptAt: '',
-    onHand: false,
-    expected: null,
-    lead_days: null,
-    note: `For ${record.name}${old ? `, in place of the ${called(record, old)}` : ''}. Measure the parts beside it first.`,
+    name: byTables ? name : pathWantsInWords(toGet),
+    amount: cut ? null : 1,
+    unit: cut ? 'm' : '',
+    note: [
+      `For ${record.name}${old ? `, in place of the ${called(record, old)}` : ''}.`,
+      byTables && wants.length > 0 ? `It wants ${wants.join('; ')}.` : '',
+      cut ? 'Measure how long, and the parts beside it.' : 'Measure the parts beside it first.',
+    ]
+      .filter((words) => words !== '')
+      .join(' '),
   };
 }
 
 /**
  * The job that mends a part of a path. Its minutes are our guess, for the keeper to change.
  *
- * @param store  what is to get for it, as it stands in the stores; null: nothing is
+ * @param taken  what is to get for it, as it is taken out of the stores; null: nothing is
  */
 export function pathJob(
   record: LoadPathRecord,
   { gravity, wrong, right, mend }: PathMending,
-  store: Id | null,
+  taken: ThingTaken | null,
 ): OperationFields<'addJob'> {
   return {
     title: `${mend}: ${record.name}`,
@@ -251,7 +288,7 @@ export function pathJob(
         minutes: { low: 10, likely: 25, high: 60 },
         hands: 1,
         cautions: [heldFirst[record.use]],
-        ...(store === null ? {} : { stores: [store] }),
+        ...(taken === null ? {} : stepTaking([taken])),
       },
     ],
   };

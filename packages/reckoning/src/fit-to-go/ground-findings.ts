@@ -1,6 +1,7 @@
 import type { RodeRecord } from '#boat-book';
 import type { Bearing, Finding, NotLooked } from '#fit-to-go';
 import { groundTold } from '../ground-told.ts';
+import { thingInWords } from '../thing-to-get.ts';
 import type { Beside } from './beside.ts';
 import type { OutingMatter } from './job-remedy.ts';
 
@@ -56,7 +57,7 @@ export function groundFindings(matter: OutingMatter): Beside {
                 ? []
                 : [
                     {
-                      words: `${rode.name}: get ${telling.toGet.name.charAt(0).toLowerCase()}${telling.toGet.name.slice(1)}.`,
+                      words: `${rode.name}: get ${small(thingInWords(telling.toGet))}.`,
                       minutes: null,
                       waits: '',
                       inHand: false,
@@ -87,3 +88,6 @@ function lyingInWords({ anchorage }: RodeRecord): string {
   const { depth_m, rise_m, fall_m } = anchorage!;
   return `Reckoned for the water it was last looked at in: ${depth_m} m, rising ${rise_m} m and falling ${fall_m} m. The ground it lies in is not known.`;
 }
+
+/** Inside a sentence. */
+const small = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);

@@ -1,7 +1,7 @@
 /** The steps of a job in order, each with its minutes, what it asks for, its cautions and its waits. */
 import { Suspense, useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
-import { followByTin, keptInWords, takeInWords, takesByTin } from '#reckoning';
+import { coverageInWords, followByTin, keptInWords, takesByTin, thingInWords } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -167,9 +167,11 @@ function keptNear(book: Book, thing: Parameters<typeof keptInWords>[1]): string 
 
 function StepBody({ book, step }: { readonly book: Book; readonly step: Step }) {
   const needs = stepNeedsInWords(book, step);
-  const takes = (id: Id) => {
+  const taken = (id: Id) => {
     const take = takesByTin(book, step).find(({ store }) => store === id);
-    return take === undefined ? '' : `, ${takeInWords(take)}`;
+    const { name } = book.stores[id]!;
+    if (take === undefined) return name;
+    return `${thingInWords({ ...take, name })}${take.goes === null ? '' : `, at ${coverageInWords(take.goes)}`}`;
   };
   const tools = step.tools.flatMap(({ tool, count }) => {
     const known = book.tools[tool];
@@ -177,7 +179,7 @@ function StepBody({ book, step }: { readonly book: Book; readonly step: Step }) 
   });
   const stores = step.stores.flatMap((id) => {
     const store = book.stores[id];
-    return store ? [`${store.name}${takes(id)}${store.onHand ? keptNear(book, store) : ', not in stores'}`] : [];
+    return store ? [`${taken(id)}${store.onHand ? keptNear(book, store) : ', not in stores'}`] : [];
   });
   return (
     <>

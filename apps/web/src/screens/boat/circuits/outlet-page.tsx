@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react';
 import type { Id } from '#boat-book';
-import { circuitsTold, type Finding, newOutletTold, type OutletTold, outletJob, outletStores } from '#reckoning';
+import { circuitsTold, type Finding, newOutletTold, type OutletTold, outletJob, outletToGet } from '#reckoning';
 import { Refused } from '../../../parts/field.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import type { Faults } from '../../../parts/read-form.ts';
@@ -11,6 +11,7 @@ import { useRun } from '../../../parts/use-run.ts';
 import { WorkingParts } from '../../../parts/working-parts.tsx';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
+import { takeToGet } from '../take-to-get.ts';
 import './circuits.css';
 import { Findings } from './findings.tsx';
 import { type OutletDraft, type OutletFault, outletDraft, readOutlet, readUses } from './outlet-draft.ts';
@@ -60,17 +61,9 @@ export default function OutletPage() {
   };
   const makeJob = async () => {
     if (put === null || read?.kind !== 'read' || told?.kind !== 'found') return;
-    // what stands in the stores under that name already is not asked for twice
-    const ids: Id[] = [];
-    for (const store of outletStores(read.outlet, told)) {
-      const there = Object.entries(book.stores).find(([, { name }]) => name === store.name)?.[0];
-      const got = there === undefined ? await run('addStore', store) : { kind: 'done' as const, id: there };
-      if (got.kind !== 'done' || got.id === null) return;
-      ids.push(got.id);
-    }
-    const [wire, fuse] = ids;
-    if (wire === undefined || fuse === undefined) return;
-    const job = await run('addJob', outletJob(read.outlet, draft.zone || null, [wire, fuse]));
+    const taken = await takeToGet(book, outletToGet(read.outlet, told), run);
+    if (taken === null) return;
+    const job = await run('addJob', outletJob(read.outlet, draft.zone || null, taken));
     if (job.kind === 'done') setPut({ ...put, job: job.id });
   };
 

@@ -1,7 +1,7 @@
 /** A fitting asked about: whether its fastenings hold, what else would, and the job with what is to get. */
 import { useEffect, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
-import { type FittingAsked, type FittingTold, fittingJob, fittingStore, fittingTold } from '#reckoning';
+import { type FittingAsked, type FittingTold, fittingJob, fittingToGet, fittingTold } from '#reckoning';
 import { Refused } from '../../../../parts/field.tsx';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import type { Faults } from '../../../../parts/read-form.ts';
@@ -9,6 +9,7 @@ import { useDraft } from '../../../../parts/use-draft.ts';
 import { useRun } from '../../../../parts/use-run.ts';
 import { WorkingParts } from '../../../../parts/working-parts.tsx';
 import { address } from '../../../../shell/route.ts';
+import { takeToGet } from '../../take-to-get.ts';
 import { type FittingDraft, type FittingFault, fieldOfFault, fittingDraft, readFitting } from './fitting-draft.ts';
 import { FittingDrawing } from './fitting-drawing.tsx';
 import { FittingFields } from './fitting-fields.tsx';
@@ -130,12 +131,9 @@ function PutIn({ book, asked, zone }: { readonly book: Book; readonly asked: Fit
   const { run, refusal } = useRun();
   const [job, setJob] = useState<Id | null>(null);
   const make = async () => {
-    const store = fittingStore(asked);
-    // what stands in the stores under that name already is not asked for twice
-    const there = Object.entries(book.stores).find(([, { name }]) => name === store.name)?.[0];
-    const got = there === undefined ? await run('addStore', store) : { kind: 'done' as const, id: there };
-    if (got.kind !== 'done' || got.id === null) return;
-    const made = await run('addJob', fittingJob(asked, zone, got.id));
+    const [taken] = (await takeToGet(book, [fittingToGet(asked)], run)) ?? [];
+    if (taken === undefined) return;
+    const made = await run('addJob', fittingJob(asked, zone, taken));
     if (made.kind === 'done') setJob(made.id);
   };
   return (

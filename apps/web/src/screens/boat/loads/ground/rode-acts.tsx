@@ -1,7 +1,7 @@
 /** What follows from a rode in one tap: rope to get, and its pull as a load case of its load path. */
 import { useState } from 'react';
 import type { Book, RodeRecord } from '#boat-book';
-import type { GroundTold } from '#reckoning';
+import { type GroundTold, storeToGet, thingInStores, thingInWords } from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { address } from '../../../../shell/route.ts';
@@ -20,18 +20,20 @@ export function RodeActs({
 }) {
   const { run, refusal } = useRun();
   const { toGet, loadCase } = told;
-  const onList = toGet !== null && Object.values(book.stores).some(({ name }) => name === toGet.name);
+  const there = toGet === null ? null : thingInStores(book, toGet);
+  const onList = there !== null && book.stores[there]?.onHand === false;
+  const said = toGet === null ? '' : thingInWords(toGet).toLowerCase();
   return (
     <>
       <RefusalLine refusal={refusal} />
       {toGet !== null &&
         (onList ? (
           <a className="button words" href={address('stores')}>
-            To get: {toGet.name.toLowerCase()}
+            To get: {said}
           </a>
         ) : (
-          <button type="button" onClick={() => void run('addStore', toGet)}>
-            To get: {toGet.name.toLowerCase()}
+          <button type="button" onClick={() => void run('addStore', storeToGet(toGet))}>
+            To get: {said}
           </button>
         ))}
       {rode.path !== null && book.loadPaths[rode.path] && (

@@ -7,6 +7,7 @@ import { readFigure } from '../../../../parts/read-form.ts';
 import { NumberField } from '../../../../parts/text-fields.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { address } from '../../../../shell/route.ts';
+import { takeToGet } from '../../take-to-get.ts';
 
 const limits = { min: 1, max: 500, unit: 'kg' } as const;
 
@@ -34,15 +35,8 @@ export function HeavierPart({
   const job = Object.entries(book.jobs).find(([, each]) => each.title === title && each.state === 'open')?.[0];
   const makeJob = async () => {
     if (told?.kind !== 'found') return;
-    // what stands in the stores under that name already is not asked for twice
-    const stores: Id[] = [];
-    for (const store of told.toGet) {
-      const there = Object.entries(book.stores).find(([, { name }]) => name === store.name)?.[0];
-      const got = there === undefined ? await run('addStore', store) : { kind: 'done' as const, id: there };
-      if (got.kind !== 'done' || got.id === null) return;
-      stores.push(got.id);
-    }
-    await run('addJob', hoistJob(record, told, stores));
+    const taken = await takeToGet(book, told.toGet, run);
+    if (taken !== null) await run('addJob', hoistJob(record, told, taken));
   };
   return (
     <>

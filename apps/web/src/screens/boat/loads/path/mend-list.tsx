@@ -1,10 +1,18 @@
 /** What was found in a load path, what fails first: each with what would be right, and its job with what is to get, in one tap. */
 import type { Book, Id } from '#boat-book';
-import { type LoadPathTold, type PathFinding, type PathMending, pathJob, pathStore } from '#reckoning';
+import {
+  type LoadPathTold,
+  type PathFinding,
+  type PathMending,
+  pathJob,
+  pathToGet,
+  pathWantsInWords,
+} from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { Mark } from '../../../../parts/mark.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { address } from '../../../../shell/route.ts';
+import { takeToGet } from '../../take-to-get.ts';
 
 export function MendList({
   book,
@@ -37,7 +45,7 @@ export function MendList({
               <b>{mending.gravity === 'fails' ? 'Does not hold.' : 'Look to it.'}</b> {mending.wrong}{' '}
               <span className="path-right">Right would be: {small(mending.right)}</span>
             </p>
-            {mending.toGet !== null && <p className="soft small">To get: {mending.toGet}.</p>}
+            {mending.toGet !== null && <p className="soft small">To get: {pathWantsInWords(mending.toGet)}.</p>}
             <div className="path-acts">
               <MendButton book={book} path={path} mending={mending} />
               <button
@@ -106,12 +114,9 @@ function MendButton({
   const does = small(mending.mend);
   const there = Object.entries(book.jobs).find(([, job]) => job.title === title && job.state === 'open');
   const make = async () => {
-    const store = pathStore(record, mending);
-    // what stands in the stores under that name already is not asked for twice
-    const kept = Object.entries(book.stores).find(([, { name }]) => name === store?.name)?.[0];
-    const got = store === null || kept !== undefined ? null : await run('addStore', store);
-    if (got?.kind === 'refused') return;
-    await run('addJob', pathJob(record, mending, kept ?? got?.id ?? null));
+    const thing = pathToGet(record, mending);
+    const taken = await takeToGet(book, thing === null ? [] : [thing], run);
+    if (taken !== null) await run('addJob', pathJob(record, mending, taken[0] ?? null));
   };
   return (
     <>
