@@ -5,6 +5,7 @@ import type { Faults } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
 import type { NamedStep } from '../../reading/open-work.ts';
 import { emptyFollow, type FollowDraft, type FollowFault } from './follow-draft.ts';
+import { PastLatestFields } from './past-latest-fields.tsx';
 
 export function FollowFields({
   book,
@@ -76,24 +77,11 @@ export function FollowFields({
             />
           </div>
           {follow.greatest !== '' && (
-            <PickField
-              label="Past the latest"
-              value={follow.past}
-              onChange={(past) => change(index, { past })}
-              options={[
-                { value: 'forbidden', name: 'it may not be done' },
-                { value: 'abrade', name: 'it must be abraded first' },
-              ]}
-            />
-          )}
-          {follow.greatest !== '' && follow.past === 'abrade' && (
-            <NumberField
-              label="Abrading takes"
-              unit="min"
-              whole
-              value={follow.abrade}
-              onChange={(abrade) => change(index, { abrade })}
+            <PastLatestFields
+              past={follow.past}
+              abrade={follow.abrade}
               refused={faults[index]?.abrade}
+              onChange={(part) => change(index, part)}
             />
           )}
           <p>

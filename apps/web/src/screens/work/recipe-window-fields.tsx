@@ -1,8 +1,8 @@
 /** The window of a step of a recipe: how soon after the step before it the next coat must be on, and what if it is not. */
 import type { RecipeWindow } from '#jobs';
-import { PickField } from '../../parts/choice-fields.tsx';
 import type { Faults, FormReading } from '../../parts/read-form.ts';
 import { NumberField } from '../../parts/text-fields.tsx';
+import { PastLatestFields } from './past-latest-fields.tsx';
 
 export interface RecipeWindowDraft {
   /** hours; '': at any time */
@@ -55,24 +55,11 @@ export function RecipeWindowFields({
         refused={faults['window latest']}
       />
       {draft.latest !== '' && (
-        <PickField
-          label="Past the latest"
-          value={draft.past}
-          onChange={(past) => onChange({ ...draft, past })}
-          options={[
-            { value: 'forbidden', name: 'it may not be done' },
-            { value: 'abrade', name: 'it must be abraded first' },
-          ]}
-        />
-      )}
-      {draft.latest !== '' && draft.past === 'abrade' && (
-        <NumberField
-          label="Abrading takes"
-          unit="min"
-          whole
-          value={draft.abrade}
-          onChange={(abrade) => onChange({ ...draft, abrade })}
+        <PastLatestFields
+          past={draft.past}
+          abrade={draft.abrade}
           refused={faults['window abrade']}
+          onChange={(part) => onChange({ ...draft, ...part })}
         />
       )}
     </fieldset>

@@ -150,7 +150,7 @@ function OneDue({
       title={due.title}
       note={
         <>
-          {dueWhen(dueOf, today)} {stage === 'later' ? '' : (dueParts(dueOf, today)[0] ?? '')}
+          {dueWhen(dueOf, today)} {stage === 'later' || paper !== null ? '' : (dueParts(dueOf, today)[0] ?? '')}
           {stage !== 'past' && beside !== null && ` ${beside}`}
           {job !== null && ' Its job stands under Work.'}
           {renewal !== null && stage !== 'later' && ` ${renewal}`}
