@@ -30,6 +30,6 @@ export type {
 } from './recipe.ts';
 export { asksOf } from './recipe.ts';
 export { recipeFaults } from './recipe-lint.ts';
-export { spokenOf, wordsOf } from './trade-thesaurus.ts';
+export { spokenOf } from './trade-thesaurus.ts';
 export { makeshifts, type UsualTrust, usualTrust } from './usual-trust.ts';
 export type { Proposal, WalkRound } from './walk-round.ts';

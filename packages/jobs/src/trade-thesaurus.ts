@@ -142,7 +142,7 @@ export const stem = (word: string): string =>
     .replace(/(.)\1$/, '$1');
 
 /** The words of a text in order, in small letters: letters and figures together, what stands between them left out. */
-export const wordsOf = (text: string): readonly string[] =>
+const wordsOf = (text: string): readonly string[] =>
   text
     .toLowerCase()
     .replace(/(?<=\p{L})[’'-](?=\p{L})/gu, ' ')
@@ -174,21 +174,25 @@ const byFirst: ReadonlyMap<string, readonly Meaning[]> = (() => {
 
 /** What a text speaks of: its stems, and the meanings that they, alone or as a phrase, have. */
 export interface Spoken {
+  /** in small letters, in order */
+  readonly words: readonly string[];
+  /** of the words, place by place */
   readonly stems: readonly string[];
-  /** by number, each with the places in `stems`, and in `wordsOf` of the text, of the words that say it */
+  /** by number, each with the places of the words that say it */
   readonly meanings: ReadonlyMap<number, ReadonlySet<number>>;
 }
 
 export function spokenOf(text: string): Spoken {
-  const stems = stemsOf(text);
+  const words = wordsOf(text);
+  const stems = words.map(stem);
   const said = new Map<number, Set<number>>();
   stems.forEach((word, at) => {
-    for (const { of, words } of byFirst.get(word) ?? []) {
-      if (!words.every((each, i) => stems[at + i] === each)) continue;
+    for (const { of, words: phrase } of byFirst.get(word) ?? []) {
+      if (!phrase.every((each, i) => stems[at + i] === each)) continue;
       const places = said.get(of) ?? new Set<number>();
-      words.forEach((_, i) => void places.add(at + i));
+      phrase.forEach((_, i) => void places.add(at + i));
       said.set(of, places);
     }
   });
-  return { stems, meanings: said };
+  return { words, stems, meanings: said };
 }

@@ -1,5 +1,5 @@
 /** The words of a text as the search goes by them: folded, without endings, and what they mean by the trade's thesaurus. */
-import { spokenOf, wordsOf } from '#jobs';
+import { spokenOf } from '#jobs';
 
 /** Words that carry nothing in a question put to the log: `what was this bedded with?` */
 const empty = new Set(
@@ -25,9 +25,8 @@ export const isMark = (term: string): boolean => term.startsWith('#');
 
 /** The words of a question that say something, in order, each with what it means. */
 export function wordsAsked(text: string): readonly SearchedWord[] {
-  const plain = folded(text);
-  const { stems, meanings } = spokenOf(plain);
-  return wordsOf(plain).flatMap((word, place): SearchedWord[] => {
+  const { words, stems, meanings } = spokenOf(folded(text));
+  return words.flatMap((word, place): SearchedWord[] => {
     // `will not start`: an empty word of a phrase is carried by its other words
     if (empty.has(word)) return [];
     const marks = [...meanings].flatMap(([of, places]) => (places.has(place) ? [markOf(of)] : []));
@@ -37,8 +36,6 @@ export function wordsAsked(text: string): readonly SearchedWord[] {
 
 /** What a text is indexed by: the stem of every word that says something, and each meaning in it once. */
 export function termsOf(text: string): string[] {
-  const plain = folded(text);
-  const { stems, meanings } = spokenOf(plain);
-  const words = wordsOf(plain);
+  const { words, stems, meanings } = spokenOf(folded(text));
   return [...stems.filter((_, place) => !empty.has(words[place]!)), ...[...meanings.keys()].map(markOf)];
 }
