@@ -100,8 +100,17 @@ describe('on a laptop', () => {
     await page.getByLabel('A line of your own').fill('Wave to the harbour');
     await page.getByRole('button', { name: 'Put it in' }).click();
     await page.getByRole('button', { name: 'Up: Wave to the harbour' }).waitFor();
+    await page.getByRole('button', { name: 'Other words: Wave to the harbour' }).click();
+    await page.getByLabel('What the line says').fill('Wave to the quay');
+    await page.getByRole('button', { name: 'Keep these words' }).click();
+    await page.getByRole('button', { name: 'Other words: Rudder down and held down, helm tried' }).click();
+    await page.getByLabel('What the line says').fill('Rudder down, pin in');
+    await page.getByRole('button', { name: 'Keep these words' }).click();
+    await page.getByRole('button', { name: 'Other words: Rudder down, pin in' }).click();
+    await page.getByRole('button', { name: 'As it was' }).click();
+    await page.getByRole('button', { name: 'Up: Rudder down and held down, helm tried' }).waitFor();
     await page.reload();
-    await row(page, 'Wave to the harbour').waitFor();
+    await row(page, 'Wave to the quay').waitFor();
     await expect.poll(() => row(page, 'Car and trailer').count()).toBe(0);
 
     for (const list of ['pack', 'tow', 'rig', 'launch', 'recover']) {

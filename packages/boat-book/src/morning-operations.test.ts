@@ -5,6 +5,8 @@ import { also, begun, done, meet } from './testing/devices.ts';
 const outing: Outing = { title: 'To the bar', date: '2026-06-06', from: '09:00', nights: 0, place: '', wind_kn: 14 };
 const plug = { outing: 'o', list: 'launch', round: 1, line: 'drain-plugs', text: 'Drain plugs in', who: '' } as const;
 const job = { title: 'Make the drain plugs good', consequence: 'danger', outing: 'o' } as const;
+/** what a recipe of the job would bring */
+const brings = { tools: [{ id: 'plier', name: 'pliers', count: 1, keptAt: '' }], mixes: [], stores: [] };
 const juryRig = {
   title: 'A cork in the drain',
   zone: null,
@@ -37,9 +39,10 @@ test('a line is ticked with the time, once, and opened again', () => {
 
 test('a line that is not right makes the job of it and the jury rig that stands in, and one undo takes all of it back', () => {
   const book = going();
-  const made = done(book.run('failMorningLine', { ...plug, job, juryRig }));
+  const made = done(book.run('failMorningLine', { ...plug, ...brings, job, juryRig }));
   const { jobs, juryRigs, morningTicks, log } = book.view();
   expect(jobs[made]).toMatchObject({ ...job, state: 'open' });
+  expect(Object.keys(book.view().tools)).toEqual(['plier']);
   expect(Object.values(juryRigs)).toMatchObject([{ title: 'A cork in the drain', job: made, state: 'standing' }]);
   expect(Object.values(morningTicks)).toMatchObject([{ line: 'drain-plugs', came: 'failed', job: made }]);
   expect(Object.values(log).map(({ kind }) => kind)).toEqual(['jury rig made']);
@@ -49,7 +52,12 @@ test('a line that is not right makes the job of it and the jury rig that stands 
 
 test('a jury rig that does not do leaves neither job nor tick behind', () => {
   const book = going();
-  const refused = book.run('failMorningLine', { ...plug, job, juryRig: { ...juryRig, trustedUntil: '2026-05-01' } });
+  const refused = book.run('failMorningLine', {
+    ...plug,
+    ...brings,
+    job,
+    juryRig: { ...juryRig, trustedUntil: '2026-05-01' },
+  });
   expect(refused).toMatchObject({ kind: 'refused', where: 'trustedUntil' });
   expect([book.view().jobs, book.view().morningTicks]).toEqual([{}, {}]);
 });

@@ -3,7 +3,6 @@ import { z } from 'zod/mini';
 import { contentId } from './canonical.ts';
 import { type Edit, refuse } from './edit.ts';
 import { id, list, text, title } from './field-schemas.ts';
-import { newJobSchema, putJob } from './job-operations.ts';
 import { juryRigOperations } from './jury-rig-operations.ts';
 import { juryRigSchema } from './jury-rig-schemas.ts';
 import { logged } from './log-entry.ts';
@@ -12,6 +11,7 @@ import { lineNamed, morningLineSchema, morningTickSchema } from './morning-schem
 import { type Operations, someOf, without } from './operation.ts';
 import type { OperationFields } from './operation-fields.ts';
 import { asGiven } from './plain-words.ts';
+import { putTaken, takenFields } from './recipe-operations.ts';
 import type { Id } from './records.ts';
 
 const { list: listName, place } = morningLineSchema.shape;
@@ -101,16 +101,16 @@ export const morningOperations = {
   },
   failMorningLine: {
     title: 'Not right',
-    does: 'Ticks a line of a morning list as not right and makes the job of it, with the jury rig that stands in for it where it is mended for now.',
+    does: 'Ticks a line of a morning list as not right and makes the job of it, with what its recipe takes, and the jury rig that stands in for it where it is mended for now.',
     undoes: true,
     fields: z.strictObject({
       ...ofLine,
-      job: newJobSchema,
+      ...takenFields,
       juryRig: z.nullable(z.strictObject(without(juryRigSchema, ['state', 'job']))),
     }),
-    run({ job, juryRig, ...fields }: OperationFields<'failMorningLine'>, edit) {
+    run({ job, tools, mixes, stores, juryRig, ...fields }: OperationFields<'failMorningLine'>, edit) {
       refuseTicked(edit, fields, fields.line);
-      const made = putJob(edit, job);
+      const made = putTaken(edit, { job, tools, mixes, stores });
       if (juryRig !== null) juryRigOperations.addJuryRig.run({ ...juryRig, job: made }, edit);
       edit.fix('morningTicks', { ...fields, came: 'failed', job: made, at: edit.now });
       return made;

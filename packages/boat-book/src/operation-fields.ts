@@ -317,11 +317,11 @@ export interface OperationFieldsByName {
   readonly tickMorningLine: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'> & { readonly line: string };
   readonly untickMorningLine: One;
   /** a line that is not right: the job of it, and where it is mended for now, the jury rig that stands in for that */
-  readonly failMorningLine: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'> & {
-    readonly line: string;
-    readonly job: NewJob;
-    readonly juryRig: Omit<OperationFieldsByName['addJuryRig'], 'id' | 'job'> | null;
-  };
+  readonly failMorningLine: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'> &
+    OperationFieldsByName['takeRecipe'] & {
+      readonly line: string;
+      readonly juryRig: Omit<OperationFieldsByName['addJuryRig'], 'id' | 'job'> | null;
+    };
   /** `text`: what was ticked, when, and what was left, for the log */
   readonly finishMorningList: Omit<MorningTick, 'line' | 'came' | 'job' | 'at' | 'order'>;
   readonly addStowage: New<Stowage>;

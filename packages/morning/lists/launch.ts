@@ -25,7 +25,7 @@ export const launch = [
   line(
     'lights-off',
     'Trailer plug out, light board off if it does not like water',
-    worsens('Make the trailer lights good'),
+    worsens('Make the trailer lights good', 'trailer-lights'),
   ),
   line('lines-on', 'Bow line and stern line on and led outside everything, fenders out', stops('Find the warps')),
   line('lines-overhead', 'Look up once more: ramp, trees, lines, cranes', danger('Find another ramp'), {

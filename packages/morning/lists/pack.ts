@@ -20,7 +20,7 @@ export const pack = [
   line(
     'lifejackets',
     'A lifejacket for each: cylinder screwed home, firing head in date, crutch strap on',
-    danger('Make the lifejackets good'),
+    danger('Make the lifejackets good', 'lifejacket'),
     {
       of: ['by water'],
     },
@@ -43,7 +43,7 @@ export const pack = [
       of: ['by water'],
     },
   ),
-  line('flares', 'Flares or light signals aboard, dates read', unlawful('Renew the flares'), {
+  line('flares', 'Flares or light signals aboard, dates read', unlawful('Renew the flares', 'flares'), {
     of: ['by water'],
   }),
   line(

@@ -24,9 +24,14 @@ export const recover = [
       cautions: [care.behind],
     },
   ),
-  line('winch-on', 'Strap on the bow eye, from above the roller, not twisted', danger('Renew the winch strap'), {
-    after: [always('trailer-in', 'She is led to a trailer that stands still.')],
-  }),
+  line(
+    'winch-on',
+    'Strap on the bow eye, from above the roller, not twisted',
+    danger('Renew the winch strap', 'winch-strap'),
+    {
+      after: [always('trailer-in', 'She is led to a trailer that stands still.')],
+    },
+  ),
   line('drawn-up', 'Drawn up to the bow post, keel on the rollers all along', stops('Make the rollers good'), {
     cautions: [care.winch],
     after: [

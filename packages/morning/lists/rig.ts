@@ -30,7 +30,7 @@ export const rig = [
   line(
     'terminals',
     'Every stay, terminal, pin and ring looked at over its length: strands, cracks, rust',
-    danger('Look all over the standing rigging'),
+    danger('Look all over the standing rigging', 'rig-look-over'),
     {
       of: ['mast'],
       cautions: ['Broken strands cut to the bone: gloves, and never run a hand along wire.'],

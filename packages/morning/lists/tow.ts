@@ -32,7 +32,7 @@ export const tow = [
   line(
     'engine-locked',
     'Outboard locked up on its bracket, not on its tilt catch, and tightened; fuel shut',
-    danger('Make the engine bracket good'),
+    danger('Make the engine bracket good', 'clamp-bracket'),
     {
       of: ['outboard'],
     },
@@ -40,7 +40,7 @@ export const tow = [
   line(
     'winch-strap',
     'Winch strap or wire on the bow eye, pawl in, handle off or tied',
-    danger('Renew the winch strap'),
+    danger('Renew the winch strap', 'winch-strap'),
     {
       cautions: [care.winch],
     },
@@ -70,19 +70,20 @@ export const tow = [
   line(
     'tyres',
     'Tyres: pressure cold, walls, tread; spare wheel and what turns its nuts',
-    danger('Renew the trailer tyres'),
+    danger('Renew the trailer tyres', 'trailer-tyres'),
   ),
   line('wheel-nuts', 'Wheel nuts tight', danger('Tighten the wheel nuts')),
   line(
     'bearings',
     'Each wheel rocked top and bottom: no knock. Grease where it belongs',
-    danger('Clean and grease the wheel bearings'),
+    danger('Clean and grease the wheel bearings', 'wheel-bearings'),
   ),
   line(
     'ball-load',
     'Coupling lowered on the ball, and the load on it felt or weighed',
     danger('Put the ball load right'),
     {
+      names: 'ball load',
       cautions: [
         'Back straight, or a jockey wheel: she weighs more at the hitch than it looks. Fingers clear of ball and coupling.',
       ],
@@ -112,7 +113,7 @@ export const tow = [
   line(
     'lights',
     'Plug in; tail, brake, indicators and number lamp tried with somebody, or in a shop window',
-    unlawful('Make the trailer lights good'),
+    unlawful('Make the trailer lights good', 'trailer-lights'),
     {
       after: [usual('coupling', 'The cable is led when car and trailer stand as they will go.')],
     },
@@ -125,10 +126,15 @@ export const tow = [
       always('safety-chain', 'Until she is hitched the chocks are all that holds her.'),
     ],
   }),
-  line('brakes', 'Brakes tried within the first hundred metres', danger('Adjust the trailer brakes and breakaway'), {
-    of: ['trailer brakes'],
-    after: [always('chocks', 'They are tried on the move.')],
-  }),
+  line(
+    'brakes',
+    'Brakes tried within the first hundred metres',
+    danger('Adjust the trailer brakes and breakaway', 'trailer-brakes'),
+    {
+      of: ['trailer brakes'],
+      after: [always('chocks', 'They are tried on the move.')],
+    },
+  ),
   line(
     'first-stop',
     'After the first few kilometres: hubs by hand, straps tight again, lights once more',
@@ -152,7 +158,7 @@ export const tow = [
   line(
     'cooled',
     'At the ramp: hubs left to cool before they go into the water',
-    worsens('Clean and grease the wheel bearings'),
+    worsens('Clean and grease the wheel bearings', 'wheel-bearings'),
     {
       of: ['by water'],
       cautions: ['A hot hub draws water in past its seal as it cools.'],

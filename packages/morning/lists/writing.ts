@@ -7,11 +7,19 @@ export function line(id: string, text: string, fails: LineFailing, parts: Parts 
   return { id, text, of: [], names: null, cautions: [], from: 'common practice', after: [], ...parts, fails };
 }
 
-export const danger = (title: string): LineFailing => ({ title, consequence: 'danger' });
-export const unlawful = (title: string): LineFailing => ({ title, consequence: 'unlawful' });
-export const stops = (title: string): LineFailing => ({ title, consequence: 'stops-sailing' });
-export const worsens = (title: string): LineFailing => ({ title, consequence: 'worsens' });
-export const comfort = (title: string): LineFailing => ({ title, consequence: 'comfort' });
+/** What is left to be done, and the recipe of the house that does it. */
+function failing(consequence: LineFailing['consequence']) {
+  return (title: string, recipe?: string): LineFailing => ({
+    title,
+    consequence,
+    ...(recipe !== undefined && { recipe }),
+  });
+}
+export const danger = failing('danger');
+export const unlawful = failing('unlawful');
+export const stops = failing('stops-sailing');
+export const worsens = failing('worsens');
+export const comfort = failing('comfort');
 
 /** Turned round it hurts somebody or sinks her. */
 export const always = (before: string, because: string): ComesAfter => ({ line: before, because, holds: 'always' });

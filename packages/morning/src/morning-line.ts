@@ -33,12 +33,15 @@ export type Naming =
   | 'lights'
   | 'rode'
   | 'drain'
+  | 'ball load'
   | 'nights';
 
 /** What is left to be done where a line is not right: the job's title, and what happens if that is left. */
 export interface LineFailing {
   readonly title: string;
   readonly consequence: 'danger' | 'unlawful' | 'stops-sailing' | 'worsens' | 'comfort';
+  /** the recipe that mends it, by its id; missing: none of the house's fits */
+  readonly recipe?: string;
 }
 
 /** What must come before a line, in the same list. */

@@ -5,6 +5,7 @@ import { inBase } from '#units';
 import { type Answer, type Asked, figureOf } from '#working';
 import { figureSaid, sentence, sourceInWords, workingInWords } from './circuits-in-words.ts';
 import type { WorkingTold } from './circuits-told.ts';
+import { listInWords } from './when-in-words.ts';
 
 /** A figure of a rode with what there is to know about it, and how it is worked out. */
 export interface GroundFigure {
@@ -71,7 +72,25 @@ export function strengthFigures({ bearers, atBow_N }: GroundPlaces): readonly Gr
   ];
 }
 
-export function loadFigure(pull: AnsweredAsk, load_N: number): GroundFigure {
+/** Her sizes that the pull of wind and current is reckoned with, as they are said. */
+const pulledSizes = { beam_m: 'beam', draft_m: 'draught' } as const;
+
+/** The sizes nobody gave that the sum uses, as a part of its working; none: all were given. */
+function notMeasured(boat: Boat): readonly WorkingTold[] {
+  const names = (['beam_m', 'draft_m'] as const).filter((name) => boat.guessed?.includes(name));
+  if (names.length === 0) return [];
+  const said = listInWords(names.map((name) => `${pulledSizes[name]} ${boat[name]} m`));
+  return [
+    {
+      title: 'Not measured',
+      lines: [
+        `Guessed from her length, only to draw her by: ${said}. Measure and enter them under her sizes; this figure rests on them.`,
+      ],
+    },
+  ];
+}
+
+export function loadFigure(pull: AnsweredAsk, load_N: number, boat: Boat): GroundFigure {
   const table = figureOf(pull.answer, 'F table');
   const drag_N = numberOf(pull.answer, 'F drag');
   const row = figureOf(pull.answer, 'row');
@@ -89,10 +108,13 @@ export function loadFigure(pull: AnsweredAsk, load_N: number): GroundFigure {
       : of === ''
         ? 'by drag: she is larger than the table'
         : `by drag, sheering about counted; by ${of}, less`,
-    working: workingOf(
-      pull,
-      'The table’s load at this wind with the current on top, or the drag of wind and current times the surge: the greater is taken.',
-    ),
+    working: [
+      ...notMeasured(boat),
+      ...workingOf(
+        pull,
+        'The table’s load at this wind with the current on top, or the drag of wind and current times the surge: the greater is taken.',
+      ),
+    ],
   };
 }
 

@@ -56,6 +56,17 @@ describe('a rode in an anchorage', () => {
     expect(at({ wind_kn: 1, current_kn: 0 }, 120, floating)).toMatchObject({ kind: 'cannot', where: 'rope' });
   });
 
+  it('says in the working of the pull which of her sizes are only guesses', () => {
+    const working = (guessed: NonNullable<typeof book.boat.guessed>) => {
+      const found = groundTold({ ...book, boat: { ...book.boat, guessed } }, rode, rode.anchorage!, null);
+      return found.kind === 'told' ? figure(found, 'load').working : [];
+    };
+    const part = working(['beam_m', 'mastHeight_m']).find(({ title }) => title === 'Not measured');
+    expect(part?.lines.join(' ')).toContain(`beam ${book.boat.beam_m} m.`);
+    // the mast is not in the sum
+    expect(working(['mastHeight_m']).some(({ title }) => title === 'Not measured')).toBe(false);
+  });
+
   it('says what stands against it besides', () => {
     expect(told({ depth_m: 0.8, fall_m: 0.6 }).against.join(' ')).toContain('she takes the ground');
     expect(told({}, null, { ...rode, chain: null }).against.join(' ')).toContain('chafes');

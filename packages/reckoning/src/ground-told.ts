@@ -135,7 +135,7 @@ export function groundTold(
     verdict: verdictOf(places, wanted_m),
     out_m: is_m,
     figures: [
-      loadFigure(pull, load_N),
+      loadFigure(pull, load_N, boat),
       veerFigure(places, veer, wanted_m),
       anchorFigure(places, lying),
       bowFigure(places, lying),

@@ -1,6 +1,6 @@
-import type { LoadPathRecord } from '#boat-book';
+import type { Id, LoadPathRecord } from '#boat-book';
 import type { Bearing, Finding, NotLooked, Remedy } from '#fit-to-go';
-import { pathJob, pathMendings } from '../load-path-jobs.ts';
+import { type PathMending, pathJob, pathMendings } from '../load-path-jobs.ts';
 import { type LoadPathTold, loadPathsTold, type PathCaseTold, type PathFinding } from '../load-path-told.ts';
 import { lengthInWords, listInWords } from '../when-in-words.ts';
 import type { Beside } from './beside.ts';
@@ -97,6 +97,23 @@ function heldInWords(path: LoadPathTold, bearing: Bearing, short: readonly PathC
   return path.verdict === 'no load' ? 'no load is written down, and nothing is known to be wrong' : 'holds';
 }
 
+/**
+ * The open job that is about a path: one that its mending put in, or one whose title says the path's name. Of several, that
+ * which says the part that fails, in its title or its steps.
+ */
+function openJobOf({ book }: OutingMatter, record: LoadPathRecord, fails: readonly PathMending[]): Id | null {
+  const part = record.parts.find(({ id }) => id === fails[0]?.part);
+  const words = (part?.name.trim() || part?.kind || '').toLowerCase().split(' ').at(-1)!;
+  const says = (id: Id, title: string) =>
+    [title, ...Object.values(book.steps).flatMap((step) => (step.job === id ? [step.title] : []))].some(
+      (text) => words !== '' && text.toLowerCase().includes(words),
+    );
+  const about = Object.entries(book.jobs).filter(
+    ([, job]) => job.state === 'open' && job.title.toLowerCase().includes(record.name.toLowerCase()),
+  );
+  return (about.find(([id, { title }]) => says(id, title)) ?? about[0])?.[0] ?? null;
+}
+
 interface Stands {
   readonly bearing: Bearing;
   readonly failing: readonly PathCaseTold[];
@@ -127,9 +144,7 @@ function remediesOf(
     ({ gravity }) => gravity === 'fails',
   );
   const jobs = fails.map((mending) => pathJob(record, mending, null));
-  const inBook = jobs.flatMap(({ title }) =>
-    Object.entries(matter.book.jobs).flatMap(([id, job]) => (job.state === 'open' && job.title === title ? [id] : [])),
-  );
+  const ofPath = openJobOf(matter, record, fails);
   // a part that is a jury rig goes when what it stands in for is done
   const standIns = record.parts.flatMap(({ id, juryRig }) => {
     const job = juryRig === null ? null : (matter.book.juryRigs[juryRig]?.job ?? null);
@@ -144,8 +159,8 @@ function remediesOf(
     ...(standIns.length > 0 && fails.every(({ part }) => standIns.some((each) => each.part === part))
       ? [...new Set(standIns.map(({ job }) => job))].slice(0, 1).map((job) => doJob(matter, job))
       : []),
-    ...(fails.length === 1 && inBook.length === 1
-      ? [doJob(matter, inBook[0]!)]
+    ...(ofPath !== null
+      ? [doJob(matter, ofPath)]
       : [
           {
             words:

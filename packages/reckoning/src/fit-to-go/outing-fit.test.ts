@@ -217,6 +217,24 @@ describe('outingFit', () => {
     expect(answer.notLooked.map(({ words }) => words)).toContain('her gear under the wind of that day');
   });
 
+  it('names the open job of a load path that fails, and asks for no second one', () => {
+    const loadPaths = { p: { ...path([lashing], 2000), name: 'Port runner' } };
+    const mends = (jobs: Book['jobs'], steps: Book['steps'] = {}) =>
+      fitOf({ loadPaths, jobs, steps })
+        .answer.stops.find(({ id }) => id === 'load-path.p')!
+        .remedies.flatMap(({ of }) => of ?? []);
+    expect(mends({})).toEqual([{ collection: 'loadPaths', id: 'p' }]);
+    const others = {
+      a: job('Oil the tiller'),
+      b: job('Whip the port runner', { state: 'done', closed: '2027-05-01' }),
+    };
+    expect(mends(others)).toEqual([{ collection: 'loadPaths', id: 'p' }]);
+    const ofIt = { ...others, c: job('Whip the port runner'), d: job('Make the port runner good') };
+    expect(mends(ofIt)).toEqual([{ collection: 'jobs', id: 'c' }]);
+    // of two, the one that says the part that fails
+    expect(mends(ofIt, { s: step('d', 0, 'A new lashing') })).toEqual([{ collection: 'jobs', id: 'd' }]);
+  });
+
   it('is turned by a battery that does not last, as it is worked out beside', () => {
     const beside = {
       findings: [

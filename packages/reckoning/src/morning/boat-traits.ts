@@ -2,6 +2,7 @@
 import type { Book, Outing } from '#boat-book';
 import type { Naming, Trait } from '#morning';
 import { boatHas } from '../season-list.ts';
+import { ballLoadsSaid } from '../trailer/trailer-told.ts';
 
 const anyOf = (book: Book, ...words: readonly string[]) => words.some((word) => boatHas(book, word));
 const values = <T>(records: Readonly<Record<string, T>>): readonly T[] => Object.values(records);
@@ -93,10 +94,18 @@ export function namedOn(book: Book, outing: Outing, naming: Naming): string {
         .join('; ');
     case 'drain':
       return fittingsNamed(book, /drain/i);
+    case 'ball load':
+      return ballLoadsSaid(book)
+        .map(({ words }) => words)
+        .join('; ');
     case 'nights':
       return outing.nights === 1 ? 'one night' : `${outing.nights} nights`;
   }
 }
+
+/** What the book says against a line this morning. */
+export const cautionsOn = (book: Book, naming: Naming | null): readonly string[] =>
+  naming === 'ball load' ? ballLoadsSaid(book).flatMap(({ over }) => over ?? []) : [];
 
 const fittingsNamed = (book: Book, words: RegExp) =>
   values(book.fittings)

@@ -1,8 +1,10 @@
 /** What a keeper does to a morning list, as the fields of the operations that write it. */
-import type { Book, Id, OperationFields } from '#boat-book';
+import { type Book, contentId, type Id, type OperationFields } from '#boat-book';
 import { usualTrust } from '#jobs';
 import { type MorningListName, movedLine, type OrderRule } from '#morning';
 import { addDays, localAt } from '#units';
+import { recipeTaken, zoneOfRecipe } from '../recipe-job.ts';
+import { recipeIdNow, recipesOfBook } from '../recipes-of-book.ts';
 import { dayInWords } from '../when-in-words.ts';
 import { inOrder, type MorningItem, type MorningListTold } from './morning-list.ts';
 
@@ -139,14 +141,14 @@ export function lineFailed(
   const [until = today] = [addDays(outing.date, outing.nights), addDays(today, trust.days)].sort();
   return {
     ...tickOf(outingId, told, item, who),
-    job: {
+    ...jobOfLine(book, item, {
       title: title.slice(0, 300),
       consequence,
       why: `Not right on the morning list ${listTitles[told.list]}: ${item.text}.`,
       outing: outingId,
       zone,
       ...(item.due === null ? {} : { fromDue: item.due }),
-    },
+    }),
     juryRig:
       mended === null
         ? null
@@ -161,6 +163,36 @@ export function lineFailed(
             notOnRoad: trust.notOnRoad && told.list !== 'tow',
           },
   };
+}
+
+/** What a line that is not right takes where no recipe fits, so that it can be planned: our guess, said with the job. [min] */
+const assumedLineMinutes = { low: 15, likely: 30, high: 90 };
+
+/** The job of a line with what its recipe takes; where none fits, with one plain step, so that a plan can lay it. */
+function jobOfLine(
+  book: Book,
+  { id, fails, cautions, tick }: MorningItem,
+  job: OperationFields<'failMorningLine'>['job'],
+): Pick<OperationFields<'failMorningLine'>, 'job' | 'tools' | 'mixes' | 'stores'> {
+  const named = fails.recipe === undefined ? null : recipeIdNow(book, fails.recipe);
+  const recipe = named === null ? undefined : recipesOfBook(book)[named];
+  // made of what it is a job of, so that two devices that make it apart have made one; again, once the first is closed
+  const before = Object.values(book.jobs).filter(({ title, state }) => title === job.title && state !== 'open').length;
+  let made = 0;
+  const newId = () =>
+    `line-${contentId({ line: id, outing: job.outing ?? null, before, tick: tick?.id ?? null, nth: ++made })}`;
+  if (named === null || recipe === undefined) {
+    const step = { title: job.title, minutes: assumedLineMinutes, hands: 1, cautions: [...cautions] };
+    const note = 'No recipe is named for it: its minutes are a guess.';
+    return { job: { ...job, note, steps: [step] }, tools: [], mixes: [], stores: [] };
+  }
+  const { fromDue, zone = null, ...said } = job;
+  const { take } = recipeTaken(recipe, book, {
+    job: { ...said, zone: zone ?? zoneOfRecipe(recipe, book), recipe: named },
+    sizes: {},
+    newId,
+  });
+  return { ...take, job: { ...take.job, ...(fromDue != null && { fromDue }) } };
 }
 
 /** What goes into the log when a list is done: what was ticked and when, what was not right, and what was left. */

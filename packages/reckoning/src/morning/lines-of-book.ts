@@ -86,7 +86,11 @@ function dueLines(
       about: dueWhen(dueOf, today).replace(/\.$/, ''),
       cautions: dueOf.due.consequence === 'danger' ? ['Past its day it is not to be counted on.'] : [],
       from: dueOf.due.source === '' ? 'your dues' : `your dues: ${dueOf.due.source}`,
-      fails: { title: dueOf.due.title, consequence: dueOf.due.consequence },
+      fails: {
+        title: dueOf.due.title,
+        consequence: dueOf.due.consequence,
+        ...(dueOf.due.recipe !== null && { recipe: dueOf.due.recipe }),
+      },
       juryRig: false,
       due: dueOf.id,
       near,

@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Book, MorningLineRecord, MorningTick, Outing } from '#boat-book';
 import { usualQuestions } from '#dues';
-import type { MorningListName } from '#morning';
+import { recipes } from '#jobs';
+import { houseLines, type MorningListName } from '#morning';
 import { smallBook } from '../testing/small-book.ts';
+import { carried, trailer } from '../testing/small-trailer.ts';
 import { lineFailed, lineMove, listDone, tickOf } from './change-morning.ts';
 import { listsOf, morningList } from './morning-list.ts';
 
@@ -151,8 +153,8 @@ describe('what a keeper changes', () => {
     };
     const { items, out } = told('pack', { morningLines });
     expect(items.map(({ id }) => id)).toContain('papers');
-    expect(items.find(({ id }) => id === 'sails')?.text).toBe('The tan sails');
-    expect(items.at(-1)).toMatchObject({ id: 'own', text: 'The good teapot', own: true });
+    expect(items.find(({ id }) => id === 'sails')).toMatchObject({ text: 'The tan sails', reworded: true });
+    expect(items.at(-1)).toMatchObject({ id: 'own', text: 'The good teapot', own: true, reworded: false });
     expect(out).toEqual([]);
   });
 
@@ -284,5 +286,50 @@ describe('ticks', () => {
       // a bung where a danger is left: 7 days and 10 knots by what is usual, but the outing ends before
       juryRig: { title: 'a cork', made: today, trustedUntil: '2026-06-06', wind_max_kn: 10, notOnRoad: true },
     });
+  });
+
+  it('make a job that a plan can lay: by its recipe where one fits, else with one plain step', () => {
+    const failed = (list: MorningListName, line: string) => {
+      const item = told(list).items.find(({ id }) => id === line)!;
+      return lineFailed(book(), 'o', told(list), item, null, { today, who: '' });
+    };
+    const plain = failed('launch', 'drain-plugs');
+    expect(plain.job.steps).toMatchObject([{ title: 'Make the drain plugs good', hands: 1 }]);
+    expect(plain.job.note).toContain('a guess');
+    const byRecipe = failed('tow', 'bearings');
+    expect(byRecipe.job).toMatchObject({
+      title: 'Clean and grease the wheel bearings',
+      consequence: 'danger',
+      outing: 'o',
+      recipe: 'wheel-bearings',
+    });
+    expect(byRecipe.job.steps!.length).toBeGreaterThan(3);
+    // what the recipe names and the book does not have comes with it
+    expect(byRecipe.tools.map(({ name }) => name)).toContain('axle stand');
+    const brought = new Set(byRecipe.tools.map(({ id }) => id));
+    const asked = byRecipe.job.steps!.flatMap(({ tools = [] }) => tools.map(({ tool }) => tool));
+    expect(asked.length).toBeGreaterThan(0);
+    expect(asked.filter((id) => !brought.has(id))).toEqual([]);
+  });
+
+  it('have a recipe of the house wherever they name one', () => {
+    const named = Object.values(houseLines).flatMap((lines) => lines.flatMap(({ fails }) => fails.recipe ?? []));
+    expect(named.length).toBeGreaterThan(8);
+    expect(named.filter((id) => !Object.hasOwn(recipes, id))).toEqual([]);
+  });
+});
+
+describe('the ball load before she is towed', () => {
+  // 42 kg by hand (testing/small-trailer.ts); the hull's place, 100 mm off, is 500 · 0.1 / 4 = 12.5 kg of it
+  it('is told from the trailer with its band beside the limit, and said where it may be over', () => {
+    const line = told('tow', { trailers: { road: trailer }, carried }).items.find(({ id }) => id === 'ball-load')!;
+    expect(line.about).toMatch(/^The ball carries 42 kg \(29\.5 to 54\.5\), .* it may carry the tow bar’s 50 kg/);
+    expect(line.cautions.at(-1)).toContain('may carry more than it may: weigh it');
+    const firm = { ...carried, hull: { ...carried.hull, give_m: 0.01 } };
+    const sure = told('tow', { trailers: { road: trailer }, carried: firm }).items.find(
+      ({ id }) => id === 'ball-load',
+    )!;
+    expect(sure.cautions).toHaveLength(1);
+    expect(told('tow').items.find(({ id }) => id === 'ball-load')!.about).toBe('');
   });
 });

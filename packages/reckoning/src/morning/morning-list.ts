@@ -9,7 +9,7 @@ import {
   type OrderRule,
   rulesOf,
 } from '#morning';
-import { lackingOf, namedOn, traitsOf } from './boat-traits.ts';
+import { cautionsOn, lackingOf, namedOn, traitsOf } from './boat-traits.ts';
 import { linesOfBook, rulesOfBook } from './lines-of-book.ts';
 
 /** lines of the house stand so far apart, so that others find room between them */
@@ -29,6 +29,8 @@ export interface MorningItem {
   readonly own: boolean;
   /** words or place are the keeper's */
   readonly changed: boolean;
+  /** its words are the keeper's, in place of the house's */
+  readonly reworded: boolean;
   readonly place: number;
   /** its place was set for this outing alone */
   readonly placedHere: boolean;
@@ -139,7 +141,8 @@ function candidates(
   const order = housePlaces(list);
   const house = linesFor(list, traitsOf(book, outing)).map(
     ({ id, text, names, cautions, from, fails }): Line => ({
-      ...{ id, text, cautions, from, fails },
+      ...{ id, text, from, fails },
+      cautions: [...cautions, ...cautionsOn(book, names)],
       about: names === null ? '' : namedOn(book, outing, names),
       ...plain,
       place: order.get(id)!,
@@ -167,7 +170,15 @@ function candidates(
   return [...house, ...ofBook, ...own];
 }
 
-const plain = { juryRig: false, due: null, own: false, changed: false, placedHere: false, setAside: [] } as const;
+const plain = {
+  juryRig: false,
+  due: null,
+  own: false,
+  changed: false,
+  reworded: false,
+  placedHere: false,
+  setAside: [],
+} as const;
 
 /** Where the lines of the house stand, also those this boat has none of: so that a line that comes later finds its place. */
 const housePlaces = (list: MorningListName): ReadonlyMap<string, number> =>
@@ -189,6 +200,7 @@ function withChanges(
         ...item,
         text: text ?? item.text,
         changed: item.changed || text !== null || place !== null,
+        reworded: item.reworded || (text !== null && named !== null),
         ...(place === null ? {} : { place, setAside, placedHere: of !== null }),
       };
     }

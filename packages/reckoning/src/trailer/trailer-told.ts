@@ -1,6 +1,6 @@
 /** All that is told of a trailer, in whole sentences. Screens and the command line use the same. */
 import type { Book, Id, TrailerRecord } from '#boat-book';
-import { ladenOverKerb_pct, trailerCautions, trailerSources } from '#trailer';
+import { ballLimit, ladenOverKerb_pct, trailerCautions, trailerSources } from '#trailer';
 import { sourceInWords } from '../circuits-in-words.ts';
 import type { WorkingTold } from '../circuits-told.ts';
 import { dayInWords, listInWords } from '../when-in-words.ts';
@@ -111,6 +111,22 @@ function verdictOf({ standings }: BallLoad, findings: readonly TrailerFinding[])
   return wants > 0
     ? `Within what was entered, with ${wants === 1 ? 'one thing' : `${wants} things`} to see to.${open}`
     : `Nothing was found against it in what was entered.${open}`;
+}
+
+/** The ball load of every trailer of the book that something stands on, in a sentence, and whether it may carry so much. */
+export function ballLoadsSaid(book: Book): readonly { readonly words: string; readonly over: string | null }[] {
+  return Object.entries(book.trailers).flatMap(([id, record]) => {
+    const load = ballLoad(book, id, record, standingOn(book, id, record, {}));
+    const limit = ballLimit(paperLimits(record));
+    if (load.standings.length < 2) return [];
+    const over =
+      !limit || load.ball_kg.high <= limit.kg
+        ? null
+        : load.ball_kg.likely > limit.kg
+          ? 'By the book the ball carries more than it may: not to be towed so. Move weight aft of the axle, or take it off.'
+          : 'By the book the ball may carry more than it may: weigh it before she moves.';
+    return [{ words: ballSaid(record, load).replace(/\.$/, ''), over }];
+  });
 }
 
 /** `The ball carries 48 kg (46.7 to 49.3), 5.9 % of 820 kg; at most the tow bar’s 50 kg, …` */

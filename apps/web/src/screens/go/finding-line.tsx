@@ -2,7 +2,8 @@
 import type { Book } from '#boat-book';
 import type { Finding } from '#fit-to-go';
 import { dateInWords } from '../../parts/in-words.ts';
-import { Mark, type Meaning } from '../../parts/mark.tsx';
+import { Mark } from '../../parts/mark.tsx';
+import { findingMark } from './finding-mark.ts';
 import { pageOf } from './in-book.ts';
 
 export function FindingLine({
@@ -16,7 +17,7 @@ export function FindingLine({
 }) {
   const { words, because, remedies, cautions, bearing } = finding;
   const there = pageOf(finding.of);
-  const mark = markOf(book, finding);
+  const mark = findingMark(book, finding);
   return (
     <li className="go-finding">
       <details>
@@ -57,19 +58,3 @@ export function FindingLine({
     </li>
   );
 }
-
-const markOf = (book: Book, { bearing, subject, of }: Finding): { readonly of: Meaning; readonly said: string } => {
-  if (bearing === 'sound') return { of: 'go', said: 'looked at' };
-  if (subject === 'jury rigs')
-    return bearing === 'stops'
-      ? { of: 'danger', said: 'not to be trusted for this' }
-      : { of: 'jury rig', said: 'jury rig' };
-  const consequence =
-    of?.collection === 'jobs'
-      ? book.jobs[of.id]?.consequence
-      : of?.collection === 'dues'
-        ? book.dues[of.id]?.consequence
-        : undefined;
-  if (consequence) return { of: consequence, said: consequence };
-  return bearing === 'stops' ? { of: 'stops-sailing', said: 'stops her' } : { of: 'worsens', said: 'condition' };
-};

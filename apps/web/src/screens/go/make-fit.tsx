@@ -1,6 +1,7 @@
 /** What would make her fit, least work first: what it comes to, each with its hands-on time, its waits and its place in the plan. */
 import type { FitAnswer, Mend } from '#fit-to-go';
-import { leastWorkInWords, mendNotes, plannedOfInWords } from '#reckoning';
+import { leastWorkInWords, lengthInWords, mendNotes, plannedOfInWords } from '#reckoning';
+import { FoldedList } from '../../parts/folded-list.tsx';
 import { pageOf } from './in-book.ts';
 
 export function MakeFit({ answer: { least, toMakeFit } }: { readonly answer: FitAnswer }) {
@@ -16,11 +17,13 @@ export function MakeFit({ answer: { least, toMakeFit } }: { readonly answer: Fit
           <p className="go-least">
             {leastWorkInWords(least)} <span className="soft">{plannedOfInWords(least.work)}</span>
           </p>
-          <ol className="go-mend">
-            {least.work.map((mend) => (
-              <MendLine key={mend.words} mend={mend} />
-            ))}
-          </ol>
+          <FoldedList
+            ordered
+            className="go-mend"
+            items={least.work}
+            rest={(more) => moreWork(more)}
+            of={(mend) => <MendLine key={mend.words} mend={mend} />}
+          />
         </>
       )}
       {others.length > 0 && (
@@ -37,6 +40,12 @@ export function MakeFit({ answer: { least, toMakeFit } }: { readonly answer: Fit
       )}
     </section>
   );
+}
+
+/** `11 more, 14 h 50 of work` */
+function moreWork(more: readonly Mend[]): string {
+  const minutes = more.reduce((sum, mend) => sum + (mend.minutes ?? 0), 0);
+  return `${more.length} more${minutes === 0 ? '' : `, ${lengthInWords(minutes)} of work`}`;
 }
 
 function MendLine({ mend }: { readonly mend: Mend }) {

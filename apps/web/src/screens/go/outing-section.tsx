@@ -1,9 +1,11 @@
 import type { Book, Id, Outing } from '#boat-book';
 import type { FitAnswer } from '#fit-to-go';
 import { fitInWords } from '#reckoning';
+import { FoldedList } from '../../parts/folded-list.tsx';
 import { address } from '../../shell/route.ts';
 import type { PlanInHand } from '../days/planner.ts';
 import { FindingLine } from './finding-line.tsx';
+import { moreInWords, worstFirst } from './finding-mark.ts';
 import { MakeFit } from './make-fit.tsx';
 import { outingInWords } from './outing-in-words.ts';
 import { useAnswer } from './use-answer.ts';
@@ -55,13 +57,13 @@ export function OutingSection({
           Morning lists
         </a>
       </p>
+      <MakeFit answer={answer} />
       <div className="go-sides">
         <div>
           <Findings title="She is not fit while these stand" findings={stops} book={book} today={today} />
-          <Findings title="She may go only so" findings={conditions} book={book} today={today} />
         </div>
         <div>
-          <MakeFit answer={answer} />
+          <Findings title="She may go only so" findings={conditions} book={book} today={today} />
           {sound.length > 0 && (
             <details className="go-sound">
               <summary className="go-looked prints">Looked at, nothing against it: {sound.length}</summary>
@@ -72,14 +74,17 @@ export function OutingSection({
               </ul>
             </details>
           )}
-          <h3>Not looked at</h3>
-          <ul className="go-not small">
-            {notLooked.map(({ words, because }) => (
+          <h3>Not looked at: {notLooked.length}</h3>
+          <FoldedList
+            className="go-not small"
+            items={notLooked}
+            rest={(more) => `${more.length} more not looked at`}
+            of={({ words, because }) => (
               <li key={`${words} ${because}`} className="go-reason">
                 {words}: <span className="soft">{because}</span>
               </li>
-            ))}
-          </ul>
+            )}
+          />
         </div>
       </div>
     </section>
@@ -100,12 +105,14 @@ function Findings({
   if (findings.length === 0) return null;
   return (
     <>
-      <h3>{title}</h3>
-      <ul>
-        {findings.map((finding) => (
-          <FindingLine key={finding.id} book={book} finding={finding} today={today} />
-        ))}
-      </ul>
+      <h3>
+        {title}: {findings.length}
+      </h3>
+      <FoldedList
+        items={worstFirst(book, findings)}
+        rest={(more) => moreInWords(book, more)}
+        of={(finding) => <FindingLine key={finding.id} book={book} finding={finding} today={today} />}
+      />
     </>
   );
 }

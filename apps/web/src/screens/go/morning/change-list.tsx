@@ -13,13 +13,16 @@ export default function ChangeList({ id, told }: { readonly id: Id; readonly tol
   const { list, items, out } = told;
   const [scope, setScope] = useState<'boat' | 'outing'>('boat');
   const [against, setAgainst] = useState<{ readonly line: string; readonly move: Against } | null>(null);
+  const [rewording, setRewording] = useState<string | null>(null);
   const [reason, setReason] = useState('');
   const [text, setText] = useState('');
   const { run, refusal } = useRun();
   const outing = scope === 'outing' ? id : null;
   const change = async (lines: OperationFields<'changeMorningLines'>['lines']) => {
     const outcome = await run('changeMorningLines', { list, lines });
-    if (outcome.kind === 'done') setAgainst(null);
+    if (outcome.kind !== 'done') return;
+    setAgainst(null);
+    setRewording(null);
   };
   const move = (item: MorningItem, by: number) => {
     const asked = lineMove(told, item.id, by, { outing, here: id });
@@ -27,6 +30,11 @@ export default function ChangeList({ id, told }: { readonly id: Id; readonly tol
     if (asked.kind === 'moved') void change(asked.lines);
     else setAgainst({ line: item.id, move: asked });
   };
+  // told for this outing or for all: both give way to the words of the house
+  const houseWords = (of: string) => [
+    { of, outing: null, text: null },
+    { of, outing: id, text: null },
+  ];
   const add = async () => {
     if (text.trim() === '') return;
     const outcome = await run('addMorningLine', { list, outing, place: null, text: text.trim() });
@@ -68,7 +76,23 @@ export default function ChangeList({ id, told }: { readonly id: Id; readonly tol
               >
                 Take out
               </button>
+              <button
+                type="button"
+                className="words"
+                aria-expanded={rewording === item.id}
+                aria-label={`Other words: ${item.text}`}
+                onClick={() => setRewording(rewording === item.id ? null : item.id)}
+              >
+                Other words
+              </button>
             </span>
+            {rewording === item.id && (
+              <Reword
+                item={item}
+                onKeep={(words) => void change([{ of: item.id, outing, text: words }])}
+                onHouse={item.reworded ? () => void change(houseWords(item.id)) : null}
+              />
+            )}
             {against?.line === item.id && (
               <div className="morning-against" role="alert">
                 {against.move.rules.map(({ words, because, always }) => (
@@ -127,5 +151,39 @@ export default function ChangeList({ id, told }: { readonly id: Id; readonly tol
         </>
       )}
     </div>
+  );
+}
+
+/** A line in the keeper's own words, or in the house's again. */
+function Reword({
+  item,
+  onKeep,
+  onHouse,
+}: {
+  readonly item: MorningItem;
+  readonly onKeep: (words: string) => void;
+  /** null: they are the house's words already, or there are none of the house */
+  readonly onHouse: (() => void) | null;
+}) {
+  const [words, setWords] = useState(item.text);
+  const said = words.trim();
+  return (
+    <form
+      className="morning-reword"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (said !== '' && said !== item.text) onKeep(said);
+      }}
+    >
+      <TextField label="What the line says" value={words} onChange={setWords} />
+      <button type="submit" disabled={said === '' || said === item.text}>
+        Keep these words
+      </button>{' '}
+      {onHouse && (
+        <button type="button" className="words" onClick={onHouse}>
+          As it was
+        </button>
+      )}
+    </form>
   );
 }
