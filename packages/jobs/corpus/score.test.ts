@@ -23,7 +23,8 @@ import { pages as thirdAside } from './set-aside-3/pages.ts';
 import { pages as fourthAside } from './set-aside-4/pages.ts';
 
 /**
- * The goal is 85 of 100 pieces of work found and at most 10 of 100 proposals false. All talk here was learned from in the
+ * The goal is 85 of 100 pieces of work found and at most 10 of 100 proposals false. Since what is told is weighed
+ * (`work-weights.ts`) fewer are false on a stranger's page and a few of the known pages' are no longer found. All talk here was learned from in the
  * end; what was reached on it at first sight stands in README.md.
  */
 const halves = [
@@ -31,14 +32,14 @@ const halves = [
     'open',
     openLines,
     [...openPages, ...morePages, ...thirdPages, ...fourthPages, ...fifthPages],
-    { found: 0.95, mostFalse: 0.05 },
+    { found: 0.9, mostFalse: 0.04 },
   ],
-  ['open, by another hand', linesByAnother, pagesByAnother, { found: 0.9, mostFalse: 0.1 }],
-  ['once set aside', asideLines, asidePages, { found: 0.9, mostFalse: 0.1 }],
-  ['once set aside, by another hand', secondLines, secondPages, { found: 0.9, mostFalse: 0.12 }],
-  ['once set aside, four pages more', secondLines, thirdAside, { found: 0.9, mostFalse: 0.1 }],
-  ['once set aside, six pages more', secondLines, fourthAside, { found: 0.89, mostFalse: 0.19 }],
-  ['open, by a stranger', secondLines, sixthPages, { found: 0.93, mostFalse: 0.11 }],
+  ['open, by another hand', linesByAnother, pagesByAnother, { found: 0.86, mostFalse: 0.08 }],
+  ['once set aside', asideLines, asidePages, { found: 0.9, mostFalse: 0.02 }],
+  ['once set aside, by another hand', secondLines, secondPages, { found: 0.95, mostFalse: 0.06 }],
+  ['once set aside, four pages more', secondLines, thirdAside, { found: 0.9, mostFalse: 0.07 }],
+  ['once set aside, six pages more', secondLines, fourthAside, { found: 0.86, mostFalse: 0.07 }],
+  ['open, by a stranger', secondLines, sixthPages, { found: 0.9, mostFalse: 0.08 }],
 ] as const;
 
 describe.each(halves)('talk marked by hand, %s', (_half, lines, pages, { found, mostFalse }) => {

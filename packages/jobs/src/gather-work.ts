@@ -9,7 +9,8 @@ import { doneHeading, isMeasure, type StoreList, stillListed } from './walk-stor
 import { isGoods, storeListOf, storeTold } from './walk-stores.ts';
 import { placeOf, roleOf, type TalkClause, topicsOf } from './walk-topics.ts';
 import { voltsTold } from './walk-volts.ts';
-import { type Found, type Heading, isNameAlone, type TellingClause } from './work-in-hand.ts';
+import { type Found, type Gathered, type Heading, isNameAlone, type TellingClause } from './work-in-hand.ts';
+import { likelyWork } from './work-likely.ts';
 
 /** Said while thinking. */
 const filler =
@@ -17,8 +18,14 @@ const filler =
 /** Clauses that speak of one piece of work, in the order they were said. */
 export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[] {
   const { talk, found } = talkOf(clauses, lexicon);
-  return [...found, ...topicsOf(talk).flatMap(workOf)].sort((a, b) => a.clauses[0]!.from - b.clauses[0]!.from);
+  return [...found, ...likelyWork(topicsOf(talk).flatMap(workOf))].sort(
+    (a, b) => a.clauses[0]!.from - b.clauses[0]!.from,
+  );
 }
+
+/** All that a page tells of that may be work, likely or not: what the weights are fitted to. */
+export const mayBeWork = (clauses: readonly Clause[], lexicon: Lexicon): Gathered[] =>
+  topicsOf(talkOf(clauses, lexicon).talk).flatMap(workOf);
 
 /** The page without its readings, stores and headings. */
 function talkOf(

@@ -1,5 +1,6 @@
 /** A line as it was meant: without fillers, short forms written out, slips of finger and ear put right. */
 import { commonWords } from './common-words.ts';
+import { wordMeant } from './heard-words.ts';
 import { weekdayNames } from './read-date.ts';
 import type { Lexicon } from './read-line-parts.ts';
 import { tensNames, unitNames } from './spoken-numbers.ts';
@@ -57,6 +58,19 @@ const shortForms: readonly Change[] = [
         ? `${match[1]} min`
         : null,
   ],
+  [word('(?:main|mane) sale'), 'mainsail'],
+  [word('four ?stay'), 'forestay'],
+  [word('hall yard'), 'halyard'],
+  [word('out bored'), 'outboard'],
+  [word('(?:bulge|build) pump'), 'bilge pump'],
+  [word('in peller'), 'impeller'],
+  [word('see ?cock'), 'seacock'],
+  [word('hand ?break'), 'handbrake'],
+  [word('break (?=(?:shoe|cable|drum|pad|light|fluid)s?)'), 'brake '],
+  [word('mass (?=(?:head|step|foot|track|light|is (?:up|down)))'), 'mast '],
+  [word('(?<=(?:is|are|come|came|coming|working|work|very|bit|all|hanging) )lose'), 'loose'],
+  [word('a ?poxy'), 'epoxy'],
+  [/[a-z0-9]{2,11}/gi, (match) => wordMeant.get(match[0].toLowerCase()) ?? null],
   [word('tempory|temporay|temporarry|tempary|temp'), 'temporary'],
   [word('dangerus|dangrous|dangerious|dangeros'), 'dangerous'],
   [/(?:>=?|≥) ?(?=-?\d+(?:[.,]\d+)? ?(?:°|c\b|deg))/gi, 'from '],

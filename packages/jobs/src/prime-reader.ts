@@ -33,6 +33,10 @@ const talk = [
   'Hull: scrub off the weed, scrape the flakes, one coat of antifouling, launch within two days.',
   'Flares run out in June, fire extinguisher needs a new gauge reading, life jackets are due a service.',
   'I do not think the board wire will last; broken strands at the ferrule, renew it before we go again.',
+  'Shopping: split pins, a tin of varnish and some hose clips; run out of tape as well, pick up two rivets.',
+  'okay so cockpit now the tiller joint is loose but it still works that is only the surface so leave it be and then the bilge pump hums and nothing comes out so take that off and see what it wants half an hour new impeller probably for the time being we use the bucket',
+  'One. Forestay. The man at the club says renew it, he would; it gets done before June and goes to the rigger, I want it looked at.',
+  'Rubber band round it, still tied with a bootlace, a rag stuffed in the hole to stop it rattling; put a strap on to hold it shut.',
 ] as const;
 
 /**

@@ -12,8 +12,15 @@ const goodsAlone =
 const somebody = /(?<![a-zß-ɏ])(?:i|we|he|she|they|you|who)(?![a-zß-ɏ])/;
 
 export function workOf(topic: Topic): Gathered[] {
-  const job: Made = { kind: 'job', clauses: [], heading: topic.heading, followUp: null, rig: null };
-  const rig: Made = { kind: 'jury rig', clauses: [], heading: topic.heading, followUp: null, rig: null };
+  const job: Made = { kind: 'job', clauses: [], heading: topic.heading, followUp: null, rig: null, evidence: null };
+  const rig: Made = {
+    kind: 'jury rig',
+    clauses: [],
+    heading: topic.heading,
+    followUp: null,
+    rig: null,
+    evidence: null,
+  };
   /** what is told before anything is wrong or to be done */
   let lead: TalkClause[] = [];
   let defect = false;
@@ -92,8 +99,8 @@ export function workOf(topic: Topic): Gathered[] {
     rig.clauses.sort((a, b) => a.from - b.from);
     made.push(rig);
   }
-  const works = known && !dismissed && (remedy || minutes || (defect && rig.clauses.length === 0));
-  if (works) {
+  if (remedy || minutes || (defect && rig.clauses.length === 0)) {
+    job.evidence = { topic: topic.clauses, defect, remedy, minutes, known, dismissed, rigged: rig.clauses.length > 0 };
     job.followUp = job.clauses.map(followUpIn).find((each) => each !== null) ?? null;
     job.rig = rig.clauses.length > 0 ? rig : null;
     made.push(job);

@@ -24,7 +24,7 @@ const small = new RegExp(
 );
 /** 'the flag halyard's', 'the shroud plate here has': a thing with what goes before it, and a verb. */
 const named = new RegExp(
-  `(?<=[a-z0-9%] )(?:the|my|her|our|his|its|a|an|one|two|three|four|five|six|both|another|all the|some|that|this|your) (?:(?!(?:i|we|you|it|they|he|she|and|but|so|or|if|when|that|which|who|where|because|the|a|an|my|is|are|was|were|it's|that's|there)${end})${word} ){0,3}?(?:(?!it's|that's|there's|what's|he's|she's|let's)[a-z]+'s (?!(?:${word}) (?:is|has|was))|[a-z]+ (?:also |still |both |all |just |only |here |there |now )?(?:${be}|${modal}|${says}) )`,
+  `(?<=[a-z0-9%] )(?!an? (?:hour|minute|bit|couple|few|lot|quarter|half|day|morning))(?:the|my|her|our|his|its|a|an|one|two|three|four|five|six|both|another|all the|some|that|this|your) (?:(?!(?:i|we|you|it|they|he|she|and|but|so|or|if|when|that|which|who|where|because|the|a|an|my|is|are|was|were|it's|that's|there)${end})${word} ){0,3}?(?:(?!it's|that's|there's|what's|he's|she's|let's)[a-z]+'s (?!(?:${word}) (?:is|has|was))|[a-z]+ (?:(?:on|in|at|of|under|over|by|for|round|behind|from) (?:the |my |its |her )?[a-z]+(?: [a-z]+)? )?(?:also |still |both |all |just |only |here |there |now )?(?:${be}|${modal}|${says}) )`,
   'g',
 );
 /** After these nothing is begun with: what goes before a thing, or leads to what follows. */

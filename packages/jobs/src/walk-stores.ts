@@ -59,6 +59,7 @@ function nameOf(words: string, place: string): string {
     )
     .replace(/[:]/g, ' ')
     .replace(/\s+/g, ' ')
+    .trim()
     .replace(/^(?:and|a|an|some|the|of|also|then|or|of the) /gi, '')
     .replace(/(?: (?:and|or|the|in|on|of|a|to|up|as well|too))+$/i, '')
     .trim();

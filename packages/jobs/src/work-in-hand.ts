@@ -17,6 +17,22 @@ export interface Gathered {
   readonly followUp: string | null;
   /** the fix that stands in for it */
   readonly rig: Gathered | null;
+  /** what speaks for its being work at all; null for a fix that was made */
+  readonly evidence: Evidence | null;
+}
+
+/** What was heard of one piece of work. */
+export interface Evidence {
+  /** all that was said of it, what is fine and done with it too */
+  readonly topic: readonly (TellingClause & { readonly role: string })[];
+  readonly defect: boolean;
+  readonly remedy: boolean;
+  readonly minutes: boolean;
+  /** a thing is named, or something that is said something about */
+  readonly known: boolean;
+  /** said to be left, or put right, after all */
+  readonly dismissed: boolean;
+  readonly rigged: boolean;
 }
 
 export type Found =
