@@ -7,13 +7,21 @@ import type { Dice } from './dice.ts';
 import { firstLists, inOrder } from './first-lists.ts';
 import { type Lay, layOf, layOfPlan } from './kept-steps.ts';
 import { Placing } from './placing.ts';
+import { PressingSearch } from './pressing-search.ts';
 import { ListPlacing, type StepList } from './step-list.ts';
 import { TakeOutSearch } from './take-out-search.ts';
+import type { Taken } from './taken.ts';
 import { worthPlaced, writtenPlan } from './written-plan.ts';
 
 /** For so many tries at first, while a needed job is missed, the share below goes into taking out. */
 const listsWhileShort = 1500;
 const shareWhileShort = 0.25;
+
+/** Where there is no plan yet, three plans of whole units for each unit, so many at most, are made before any taking out. */
+const mostFirstPressings = 60;
+/** How much of the work goes into them later, as a multiple of the rest; less where a needed job is missed, or a plan is at hand. */
+const pressingShare = 0.5;
+const smallPressingShare = 0.15;
 
 /** Looks for a better list by small changes of the best and of the one in hand. Every list is a plan. */
 export class ListSearch {
@@ -34,9 +42,14 @@ export class ListSearch {
   private inHandWorth: Worth | null = null;
   private bestLay: Lay | null = null;
   private takeOut: TakeOutSearch | null = null;
+  private pressing: PressingSearch | null = null;
   /** how much of the work goes into taking out and putting back, as a multiple of what goes into lists */
   private readonly takeOutShare: number;
+  /** whether there is no plan to start from or to keep to */
+  private readonly isAnew: boolean;
   private rounds = 0;
+  /** the best was found otherwise than by taking out */
+  private isTakeOutDue = false;
   /** tries since the best was found */
   sinceBetter = 0;
   /** starts and finishes of the list in hand */
@@ -62,6 +75,7 @@ export class ListSearch {
     // few steps are soon in every order there is; many are not
     const steps = possible.reduce((sum, unit) => sum + compiled.units[unit]!.open.length, 0);
     this.takeOutShare = steps < 15 ? 0.5 : 8;
+    this.isAnew = plan === null && compiled.previous.every((start) => start < 0);
     this.firsts = firstLists(compiled, possible, plan).map((list) => ({ list, repairs: 3 }));
     if (plan !== null && violations(plan, compiled.problem).length === 0) {
       this.best = { worth: worthOf(plan, compiled.problem), plan };
@@ -80,16 +94,40 @@ export class ListSearch {
     if (this.firsts.length > 0 || this.bestLay === null) return this.stepList();
     const { compiled, possible, dice, unitOf } = this;
     this.takeOut ??= new TakeOutSearch(compiled, possible, dice, new Placing(compiled), unitOf);
+    this.pressing ??= new PressingSearch(compiled, possible, dice, new Placing(compiled));
+    if (this.isPressingDue(this.pressing, this.takeOut)) return this.stepPressing(this.pressing);
     // while a needed job is missed, whole lists find the way in more often
     const isShort = this.iterations < listsWhileShort && this.best !== null && this.best.worth.missed > 0;
     const share = isShort ? Math.min(this.takeOutShare, shareWhileShort) : this.takeOutShare;
     return this.takeOut.placing.effort <= share * this.placing.effort ? this.stepOut(this.takeOut) : this.stepList();
   }
 
+  private isPressingDue({ tries, placing }: PressingSearch, takeOut: TakeOutSearch): boolean {
+    const { isAnew, best, possible } = this;
+    if (isAnew && tries < Math.min(mostFirstPressings, 3 * possible.length)) return true;
+    const share = isAnew && best!.worth.missed === 0 ? pressingShare : smallPressingShare;
+    return placing.effort <= share * (takeOut.placing.effort + this.placing.effort);
+  }
+
+  /** One more plan of whole units, what was left out before ahead of the rest. */
+  private stepPressing(pressing: PressingSearch): boolean {
+    this.iterations++;
+    const worth = pressing.step();
+    if (compareWorth(worth, this.best!.worth) >= 0) {
+      this.sinceBetter++;
+      return false;
+    }
+    this.takeAsBest(worth, pressing.placing.taken);
+    this.isTakeOutDue = true;
+    return true;
+  }
+
   /** One more way of taking out of the best plan and putting back. */
   private stepOut(takeOut: TakeOutSearch): boolean {
     const { best } = this;
-    if (takeOut.isOver) takeOut.startFrom(this.bestLay!, best!.worth, 600 * (1 + (this.rounds++ % 4)));
+    if (takeOut.isOver || this.isTakeOutDue)
+      takeOut.startFrom(this.bestLay!, best!.worth, 600 * (1 + (this.rounds++ % 4)));
+    this.isTakeOutDue = false;
     this.iterations++;
     const worth = takeOut.step();
     const better = worth !== null && compareWorth(worth, best!.worth) < 0;
@@ -97,14 +135,17 @@ export class ListSearch {
       this.sinceBetter++;
       return false;
     }
-    const { taken } = takeOut.placing;
+    this.takeAsBest(worth, takeOut.placing.taken);
+    return true;
+  }
+
+  private takeAsBest(worth: Worth, taken: Taken): void {
     this.best = { worth, plan: writtenPlan(taken) };
     this.bestLay = layOf(taken);
     this.sinceBetter = 0;
     this.bestList = this.listAsLaid(taken.start);
     this.inHand = this.bestList;
     this.inHandWorth = null;
-    return true;
   }
 
   /** The list in which the steps lie now, the ones left out last. */
