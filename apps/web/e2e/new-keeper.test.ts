@@ -68,6 +68,21 @@ it(`draws her boat, puts in three jobs and a job day, and asks whether she is fi
   await tap(term.getByRole('button', { name: 'Close' }));
   await term.waitFor({ state: 'hidden' });
 
+  // nothing of hers is in the book yet: an empty page offers what it wants
+  for (const [path, offers, asks] of [
+    ['days/weather', 'Add the place', 'A place'],
+    ['boat/circuits', 'Add a battery', 'A battery'],
+  ] as const) {
+    await page.goto(`${inject('address')}#/${path}`);
+    await page.getByRole('button', { name: offers, exact: true }).tap();
+    const offered = page.getByRole('dialog', { name: asks });
+    await page.locator('dialog[aria-busy="false"]').waitFor();
+    await offered.getByRole('button', { name: 'Close' }).tap();
+    await offered.waitFor({ state: 'hidden' });
+  }
+  await page.goto(`${inject('address')}#/days/now`);
+  await page.getByRole('link', { name: 'Put in a job', exact: true }).waitFor();
+
   await go('Work');
   await tap(page.getByRole('link', { name: 'Put in a job' }));
   const line = page.getByLabel('In one line, typed or dictated');

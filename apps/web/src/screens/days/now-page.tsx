@@ -40,7 +40,14 @@ export default function NowPage() {
         <RigsPast book={book} />
         <p>{inHand.words ?? 'Making the plan.'}</p>
         <p>
-          <a href="#/days/plan">The job days</a>
+          <a className="button" href="#/days/plan">
+            The job days
+          </a>{' '}
+          {inHand.state === 'nothing to plan' && inHand.noWork && (
+            <a className="button" href="#/work/put-in">
+              Put in a job
+            </a>
+          )}
         </p>
       </div>
     );

@@ -1,10 +1,11 @@
 /** The weather of the days ahead at a place, whether a job day is booked on them or not. */
-import { useState } from 'react';
+import { Suspense, useState } from 'react';
 import type { Id, JobDay } from '#boat-book';
 import { liesAt } from '#reckoning';
 import { addDays, localAt } from '#units';
 import { ChoiceField, PickField } from '../../parts/choice-fields.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
+import { onDemand } from '../../parts/on-demand.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
 import { ForecastPart } from './forecast/forecast-part.tsx';
@@ -12,6 +13,8 @@ import { shortDay } from './place-time.ts';
 import { WeatherEditor } from './weather-editor.tsx';
 import { knownHours } from './weather-known.ts';
 import { useWillingHours } from './willing-hours.ts';
+
+const PlaceSheet = onDemand(() => import('../boat/place-sheet.tsx'));
 
 /** as far ahead as a forecast is worth typing in. [days] */
 const daysShown = 7;
@@ -24,14 +27,21 @@ export default function WeatherAhead() {
   const zone = place === null ? null : (book.places[place]?.timeZone ?? null);
   const today = zone === null ? null : localAt(Date.now(), zone).day;
   const [date, setDate] = useState<string | null>(null);
+  const [placing, setPlacing] = useState(false);
   if (place === null || today === null)
     return (
       <div className="days days-narrow">
         <BackToPlan />
         <h1>Weather ahead</h1>
-        <p>
-          Weather is of a place: <a href="#/boat">add the place where she lies under Boat</a> first.
-        </p>
+        <p>Weather is of a place: say where she lies first.</p>
+        <button type="button" className="main" onClick={() => setPlacing(true)}>
+          Add the place
+        </button>
+        {placing && (
+          <Suspense fallback={null}>
+            <PlaceSheet book={book} id={null} onClose={() => setPlacing(false)} />
+          </Suspense>
+        )}
       </div>
     );
   const dates = Array.from({ length: daysShown }, (_, n) => addDays(today, n));

@@ -15,6 +15,7 @@ import { Findings } from './findings.tsx';
 import { FoundList } from './found-list.tsx';
 import { MendButtons } from './mend-buttons.tsx';
 
+const BatterySheet = onDemand(() => import('../battery/battery-sheet.tsx'));
 const CircuitSheet = onDemand(() => import('./circuit-sheet.tsx'));
 const LeadSheet = onDemand(() => import('./lead-sheet.tsx'));
 const TerminalSheet = onDemand(() => import('./terminal-sheet.tsx'));
@@ -22,7 +23,7 @@ const ToldSheet = onDemand(() => import('./told-sheet.tsx'));
 
 type Open =
   | { readonly sheet: 'told' | 'change'; readonly place: CircuitTold['place'] }
-  | { readonly sheet: 'new' }
+  | { readonly sheet: 'new' | 'battery' }
   | { readonly sheet: 'terminal'; readonly id: Id };
 
 export default function CircuitsPage() {
@@ -60,10 +61,12 @@ function CircuitsBelow({ book }: { readonly book: Book }) {
       </p>
       <p className="circuits-verdict">{told.verdict}</p>
       {told.batteries.length === 0 ? (
-        <p>
-          There is no battery in the book, and every circuit hangs on one. <a href={address('boat')}>Put one in</a>{' '}
-          under Boat, Batteries.
-        </p>
+        <>
+          <p>There is no battery in the book, and every circuit hangs on one.</p>
+          <button type="button" className="main" onClick={() => sheet.open({ sheet: 'battery' })}>
+            Add a battery
+          </button>
+        </>
       ) : (
         <div className="boat-acts no-print">
           <a className="button main" href={address('boat', 'circuits', 'outlet')}>
@@ -123,6 +126,7 @@ function CircuitsBelow({ book }: { readonly book: Book }) {
                   onClose={close}
                 />
               )}
+              {open.sheet === 'battery' && <BatterySheet book={book} id={null} onClose={close} />}
               {open.sheet === 'new' && <CircuitSheet book={book} id={null} onClose={close} />}
               {open.sheet === 'change' &&
                 (open.place.kind === 'circuit' ? (

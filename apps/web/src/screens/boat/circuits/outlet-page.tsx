@@ -75,7 +75,12 @@ export default function OutletPage() {
         </a>
       </p>
       <h1>Wire and fuse for a new outlet</h1>
-      <div className="circuits-ask">
+      {batteryIds.length === 0 && (
+        <p>
+          There is no battery in the book for it to hang on: <a href={address('boat', 'circuits')}>add one first</a>.
+        </p>
+      )}
+      <div className="circuits-ask" hidden={batteryIds.length === 0}>
         <form
           ref={form}
           noValidate
