@@ -368,6 +368,7 @@ function refuseForeign({ hands, mixes, steps, aspects, zones, jobs, precedence, 
     if (step.progress.kind !== 'open' || step.held) refuse('work that has begun or is held');
     if (step.waits.length > 1 || step.waits.some(({ setUps }) => setUps.length > 0)) refuse('waits that need set-ups');
     if (step.waits.some(({ needs }) => needs.air_min_C !== undefined)) refuse('waits that must be warm');
+    if (step.waits.some(({ needs }) => needs.beforeDew !== undefined)) refuse('coats before dew');
     if (step.minutes % grid_min > 0) refuse('minutes that are no multiple of five');
   }
 }

@@ -58,6 +58,7 @@ const itsOwn: ReadonlySet<Rule> = new Set<Rule>([
   'held',
   'wait over',
   'wait warm',
+  'before dew',
 ]);
 
 /** The plan that leaves out every job with an open step and changes nothing. */

@@ -30,9 +30,31 @@ function weatherSuits(needs: Conditions, inside: boolean, problem: Problem, minu
   if (needs.surface_min_C !== undefined && surface_C < needs.surface_min_C) return false;
   if (needs.humidity_max_pct !== undefined && hour.humidity_pct > needs.humidity_max_pct) return false;
   if (needs.dewMargin_min_C !== undefined) {
-    if (surface_C - dewPoint_C(hour.air_C, hour.humidity_pct) < needs.dewMargin_min_C) return false;
+    if (overDew_C(hour, inside) < needs.dewMargin_min_C) return false;
   }
   return !needs.daylight || within(problem.daylight, minute);
+}
+
+/** How far over the dew point something is in an hour: in the open colder by what the sky takes. */
+function overDew_C({ air_C, surface_C, humidity_pct, skyCooling_C, sheltered }: PlanHour, inside: boolean): number {
+  const cooled_C = inside || sheltered ? 0 : (skyCooling_C ?? 0);
+  return (surface_C ?? air_C) - cooled_C - dewPoint_C(air_C, humidity_pct);
+}
+
+/**
+ * Whether a coat finished at a minute is dry to the touch, or its wait over, before a minute with less than its margin.
+ *
+ * @param over  when its wait is over
+ */
+export function driesBeforeDew(problem: Problem, step: ProblemStep, wait: Wait, finish: number, over: number): boolean {
+  const { beforeDew } = wait.needs;
+  if (beforeDew === undefined || problem.zones.find(({ id }) => id === step.zone)?.inside) return true;
+  const { finish: dry } = waitFinish(problem, { law: beforeDew.touchDry }, finish);
+  for (let minute = finish; minute < over && (dry === null || minute < dry); minute++) {
+    const hour = hourOf(problem, minute);
+    if (!hour.sheltered && overDew_C(hour, false) < beforeDew.dewMargin_min_C) return false;
+  }
+  return true;
 }
 
 /** The job day whose work a minute is in, by its place in `problem.days` plus 1; 0 where no day has work then. */
@@ -116,7 +138,7 @@ export const presenceOf = (problem: Problem, { present }: Problem['hands'][numbe
  */
 export function waitFinish(
   problem: Problem,
-  { law }: Wait,
+  { law }: Pick<Wait, 'law'>,
   start: number,
 ): { readonly finish: number | null; readonly tooCold: boolean } {
   if (start < 0 || law.kind === 'never cures') return { finish: start, tooCold: false };

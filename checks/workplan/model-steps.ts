@@ -2,6 +2,7 @@
 import type { Precedence, Problem, ProblemStep, Wait } from '#workplan';
 import {
   dayOfMinutes,
+  driesBeforeDew,
   hourOf,
   presenceOf,
   startsFor,
@@ -165,7 +166,7 @@ function begunStep(draft: Draft, step: ProblemStep, index: number): StepTerms {
   };
 }
 
-/** A wait that begins as its step ends: how long it is, and after which ends it is over in time and warm enough. */
+/** A wait that begins as its step ends: how long it is, and after which ends it is over in time, warm and clear of dew. */
 function waitAfterOpen(
   draft: Draft,
   step: ProblemStep,
@@ -175,7 +176,7 @@ function waitAfterOpen(
   ends: readonly number[],
 ): WaitTerms {
   const { problem } = draft;
-  draft.rule(`${step.id} ${wait.id}: wait time, wait over, wait warm`);
+  draft.rule(`${step.id} ${wait.id}: wait time, wait over, wait warm, before dew`);
   const finishes = new Map<number, number>();
   for (const end of ends) {
     const { finish } = waitFinish(problem, wait, end);
@@ -184,7 +185,7 @@ function waitAfterOpen(
     let warm = true;
     for (let minute = end; minute < finish; minute++)
       warm &&= air_min_C === undefined || hourOf(problem, minute).air_C >= air_min_C;
-    if (warm) finishes.set(end, finish);
+    if (warm && driesBeforeDew(problem, step, wait, end, finish)) finishes.set(end, finish);
   }
   const starts = [...finishes.keys()];
   const [first, last] = [starts[0], starts.at(-1)];

@@ -159,11 +159,9 @@ const switches: Partial<Record<Rule, Switch>> = {
     const more = Array.from({ length: 21 * 24 }, () => ({ ...fair, basis: 'climate' as const }));
     return { ...problem, horizon: problem.horizon + 21 * 1440, hours: [...problem.hours, ...more] };
   },
-  'wait dry': waits(({ needs, ...wait }) => {
-    const { air_min_C } = needs;
-    return { ...wait, needs: air_min_C === undefined ? {} : { air_min_C } };
-  }),
-  'wait warm': waits(({ needs, ...wait }) => ({ ...wait, needs: needs.dry ? { dry: true } : {} })),
+  'wait dry': waits(({ needs: { dry: _, ...needs }, ...wait }) => ({ ...wait, needs })),
+  'wait warm': waits(({ needs: { air_min_C: _, ...needs }, ...wait }) => ({ ...wait, needs })),
+  'before dew': waits(({ needs: { beforeDew: _, ...needs }, ...wait }) => ({ ...wait, needs })),
   'step set-up': steps((step) => ({ ...step, setUps: [] })),
   'wait set-up': waits((wait) => ({ ...wait, setUps: [] })),
   still: waits((wait) => ({ ...wait, still: [] })),

@@ -65,6 +65,8 @@ export function someHours(draw: Chance, horizon: number): PlanHour[] {
       humidity_pct: whole(50, 97),
       basis: 'typed',
       sheltered: chance(0.05),
+      // drawn only where asked for: the other problems stay as they were
+      ...(draw.asked('before dew') && night ? { skyCooling_C: whole(0, 5) } : {}),
     });
   }
   return hours;

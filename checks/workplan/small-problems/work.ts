@@ -62,6 +62,7 @@ export function someWork(
           'greatest lag',
           'abrading',
           'dust and wet',
+          'before dew',
         )
           ? [aWait(draw, id, aspects)]
           : [],
@@ -99,15 +100,28 @@ function aWait(draw: Chance, step: string, aspects: readonly SetUpAspect[]): Wai
   const law = someLaw(draw);
   const stays = often(0.25, 'wait dry');
   const warm = often(0.2, 'wait warm');
+  // drawn only where asked for: the other problems stay as they were
+  const beforeDew =
+    draw.asked('before dew') && draw.chance(0.9)
+      ? { beforeDew: { dewMargin_min_C: whole(2, 5), touchDry: someTouchDry(draw) } }
+      : {};
   return {
     id: `${step}-wait`,
     title: 'wait',
     law,
-    needs: { ...(stays ? { dry: true as const } : {}), ...(warm ? { air_min_C: whole(3, 9) } : {}) },
+    needs: { ...(stays ? { dry: true as const } : {}), ...(warm ? { air_min_C: whole(3, 9) } : {}), ...beforeDew },
     setUps: often(0.15, 'wait set-up') ? someSetUps(draw, aspects, 'wait set-up', 0.5) : [],
     still: aspects.filter(() => often(0.15, 'still')).map((aspect) => aspect.id),
     wet: often(0.4, 'dust and wet'),
   };
+}
+
+/** Sooner or later than the wait itself is over; off the fives, by the heat and the damp too. */
+function someTouchDry({ fives, whole, onFives }: Chance): CureLaw {
+  const from = 'our assumption';
+  if (onFives || whole(0, 1) === 0) return { kind: 'set time', minutes: fives(10, 180), from };
+  const atReference_min = whole(10, 150);
+  return { kind: 'dries', atReference_min, reference_C: 20, doublesPer_C: 10, stopsAt_pct: 90, minimum_C: 5, from };
 }
 
 /** A set time, or, off the fives, any of the laws. */
@@ -116,7 +130,7 @@ function someLaw(draw: Chance): CureLaw {
   const cure = onFives ? 0 : whole(0, 9);
   const from = 'our assumption';
   if (cure <= 3) {
-    const minutes = fives(5, asked('wait over', 'wait warm', 'wait dry') ? 300 : 60);
+    const minutes = fives(5, asked('wait over', 'wait warm', 'wait dry', 'before dew') ? 300 : 60);
     return { kind: 'set time', minutes, from };
   }
   if (cure <= 5) {

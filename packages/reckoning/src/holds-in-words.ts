@@ -115,7 +115,12 @@ function holderInWords(holder: Holder, stepId: string, plan: Plan, problem: Prob
       return `The batch it shares, of ${titleOf(holder.of)}, is mixed then.`;
     case 'its wait': {
       const wait = step?.waits.find(({ id }) => id === holder.wait)?.title ?? 'its wait';
-      const would = { dry: 'stay dry', warm: 'stay warm enough', 'set-up': 'have her as it needs her' }[holder.need];
+      const would = {
+        dry: 'stay dry',
+        warm: 'stay warm enough',
+        'before dew': 'keep clear of the dew until it is dry to the touch',
+        'set-up': 'have her as it needs her',
+      }[holder.need];
       return `Sooner, '${wait}' after it would not ${would}.`;
     }
     case 'what follows':

@@ -62,6 +62,8 @@ export function relaxationInWords(relaxation: Relaxation, problem: Problem): str
     }
     case 'fit hours':
       return fitHoursInWords(relaxation, problem);
+    case 'under a roof':
+      return `A roof over her on ${onDay(relaxation.day)} and the night after`;
     case 'place':
       return `A place with ${featureInWords(relaxation.feature)} on ${onDay(relaxation.day)}`;
     case 'without job':

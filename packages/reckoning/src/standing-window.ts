@@ -4,7 +4,7 @@
  * itself, so that what is said here is what the planner would do with those hours.
  */
 import type { At, Book, Day, Id, JobDay } from '#boat-book';
-import { dewPoint_C } from '#sky';
+import { dewMargin_C } from '#sky';
 import { addDays, clockOfMinute, instantAt, localAt, minuteOfClock } from '#units';
 import {
   checkProblem,
@@ -333,7 +333,7 @@ function spansByDay(work: Plan['steps'], problem: Problem, plan: Plan): WindowSp
       steps,
       dryTo: dry.length === 0 ? null : Math.max(...dry),
       air_C: { least: Math.min(...hours.map((h) => h.air_C)), most: Math.max(...hours.map((h) => h.air_C)) },
-      dewMargin_C: Math.min(...hours.map((h) => (h.surface_C ?? h.air_C) - dewPoint_C(h.air_C, h.humidity_pct))),
+      dewMargin_C: Math.min(...hours.map((hour) => dewMargin_C(hour))),
     };
   });
 }

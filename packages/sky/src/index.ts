@@ -35,5 +35,5 @@ export {
   type TiltedPlane,
 } from './tilted-plane.ts';
 export { assumedTurbidity, dayOfYear, type TurbidityBand } from './turbidity.ts';
-export { type Condition, unmetConditions } from './unmet-conditions.ts';
+export { type Condition, dewMargin_C, underRoof, unmetConditions } from './unmet-conditions.ts';
 export type { Conditions, WeatherHour } from './weather-hour.ts';

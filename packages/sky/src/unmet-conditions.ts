@@ -17,10 +17,16 @@ export function unmetConditions(needs: Conditions, hour: WeatherHour): Condition
   if (needs.surface_min_C !== undefined && surface_C < needs.surface_min_C) unmet.push('surface_min_C');
   if (needs.humidity_max_pct !== undefined && hour.humidity_pct > needs.humidity_max_pct)
     unmet.push('humidity_max_pct');
-  if (
-    needs.dewMargin_min_C !== undefined &&
-    surface_C - dewPoint_C(hour.air_C, hour.humidity_pct) < needs.dewMargin_min_C
-  )
-    unmet.push('dewMargin_min_C');
+  if (needs.dewMargin_min_C !== undefined && dewMargin_C(hour) < needs.dewMargin_min_C) unmet.push('dewMargin_min_C');
   return unmet;
+}
+
+/** How far what lies in the open is over the dew point. [°C]; 0 and below: dew (or frost) falls on it */
+export function dewMargin_C(hour: Pick<WeatherHour, 'air_C' | 'surface_C' | 'humidity_pct' | 'skyCooling_C'>): number {
+  return (hour.surface_C ?? hour.air_C) - (hour.skyCooling_C ?? 0) - dewPoint_C(hour.air_C, hour.humidity_pct);
+}
+
+/** The hour as it is under a roof: no rain reaches what is there, and the sky does not cool it. */
+export function underRoof<H extends WeatherHour>(hour: H): H {
+  return { ...hour, rain: false, skyCooling_C: 0 };
 }

@@ -13,6 +13,11 @@ export interface WeatherHour {
   readonly air_C: number;
   /** surface temperature where it is known to differ from the air (sun, night sky); null: take the air's. [°C] */
   readonly surface_C: number | null;
+  /**
+   * how much colder than that gets what lies open to the sky, where it is worked out (a clear night). Only a margin over
+   * the dew point reads it. [°C], 0–40; missing: as the surface
+   */
+  readonly skyCooling_C?: number;
   /** relative humidity. [%], 1–100 */
   readonly humidity_pct: number;
   readonly basis: 'typed' | 'forecast' | 'climate';
@@ -26,7 +31,7 @@ export interface Conditions {
   readonly air_max_C?: number;
   readonly surface_min_C?: number;
   readonly humidity_max_pct?: number;
-  /** least margin of the surface over the dew point. [°C]; 3 °C is the coating rule (ISO 8502-4) */
+  /** least margin over the dew point (`dewMargin_C`). [°C]; 3 °C is the coating rule (ISO 8502-4) */
   readonly dewMargin_min_C?: number;
   readonly daylight?: true;
 }

@@ -218,6 +218,7 @@ export interface Wait {
   readonly needs: {
     readonly dry?: true;
     readonly air_min_C?: number;
+    readonly beforeDew?: BeforeDew;
   };
   /** states that must hold throughout the wait */
   readonly setUps: readonly SetUpNeed[];
@@ -225,6 +226,17 @@ export interface Wait {
   readonly still: readonly string[];
   /** dust keeps away while it lasts */
   readonly wet: boolean;
+}
+
+/**
+ * A coat that must be dry to the touch before dew comes near it: until `touchDry` is over (or the wait, if that is
+ * sooner) every hour keeps the margin. A roof or a zone inside exempts it; a cover does not, for it cannot lie on a coat
+ * that still sticks.
+ */
+export interface BeforeDew {
+  /** as in the conditions of a step. [°C] */
+  readonly dewMargin_min_C: number;
+  readonly touchDry: CureLaw;
 }
 
 /**

@@ -47,6 +47,8 @@ export const ruleMeanings = {
   batch: 'a step shares a batch of its own mix, mixed by another open step, once it is mixed',
   'pot life': 'a step that shares a batch is finished within its pot life',
   'dust and wet': 'dust keeps away from wet finishes in its zone and those near it',
+  // last, though it is about waits: the seeds of the stored answers go by a rule's place
+  'before dew': 'a coat in the open keeps its margin over the dew point until it is dry to the touch',
 } as const;
 
 export type Rule = keyof typeof ruleMeanings;

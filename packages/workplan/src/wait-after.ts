@@ -1,5 +1,5 @@
 import { cureFinish } from '#materials';
-import type { Minute, PlanHour, Wait } from './problem.ts';
+import type { BeforeDew, Minute, PlanHour, Wait } from './problem.ts';
 
 /**
  * When a wait that starts as its step finishes is over.
@@ -18,4 +18,15 @@ export function waitAfter(
 ): { readonly finish: Minute | null; readonly tooCold: boolean } {
   if (stepFinish < 0) return { finish: stepFinish, tooCold: false };
   return cureFinish(wait.law, hours, stepFinish);
+}
+
+/** When a coat is dry to the touch: its wait may be over sooner, and then it is. @param over end of its wait */
+export function touchDryAfter(
+  { touchDry }: BeforeDew,
+  stepFinish: Minute,
+  over: Minute,
+  hours: readonly PlanHour[],
+): Minute {
+  if (stepFinish < 0) return over;
+  return Math.min(over, cureFinish(touchDry, hours, stepFinish).finish ?? over);
 }

@@ -1,3 +1,4 @@
+import { dewMargin_C } from '#sky';
 import type { Plan } from '../plan.ts';
 import type { Minute, PlanHour } from '../problem.ts';
 import type { Compiled, CompiledStep, CompiledWait } from '../search/compiled.ts';
@@ -425,11 +426,15 @@ export class FollowedPlan {
     const { changing } = state;
     if (changing !== null && changing.finish > finish && wait.still.includes(changing.move.aspect)) return reason.later;
     const least_C = step.source.waits[number]!.needs.air_min_C ?? -60;
+    const sticksTo = wait.beforeDew === null ? finish : state.sticksTo(step, number, finish, end);
+    const margin_C = step.source.waits[number]!.needs.beforeDew?.dewMargin_min_C ?? 0;
     const last = Math.ceil(end / 60) - 1;
     for (let hour = Math.floor(finish / 60); hour <= last; hour++) {
       // the hour at hand and the next are seen, later ones are as said
       const seen = hour * 60 < finish + 60 ? state.hours[hour]! : compiled.problem.hours[hour]!;
       if (seen.air_C < least_C) return reason.notNow;
+      if (Math.max(finish, hour * 60) < sticksTo && !seen.sheltered && dewMargin_C(seen) < margin_C)
+        return reason.notNow;
       if (!wait.dry || !seen.rain || seen.sheltered || this.plan.sheltered[hour] === 1 || state.sheltered()) continue;
       if (!this.coversBy(wait, finish, hour * 60)) return reason.later;
     }

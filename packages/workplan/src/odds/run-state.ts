@@ -1,4 +1,5 @@
-import { belowMinimum, curePerMinute } from '#materials';
+import { belowMinimum, type CureLaw, curePerMinute } from '#materials';
+import { dewMargin_C } from '#sky';
 import type { Minute, PlanHour } from '../problem.ts';
 import type { Compiled, CompiledStep, Tie } from '../search/compiled.ts';
 import type { Move } from './set-up-moves.ts';
@@ -16,6 +17,9 @@ interface RunningWait {
   /** −60 °C: it does not ask */
   readonly cold_C: number;
   readonly dry: boolean;
+  /** until it is dry to the touch dew must not come near it; `from`: it does not ask */
+  readonly sticksTo: Minute;
+  readonly dewMargin_min_C: number;
 }
 
 export interface Airborne {
@@ -77,6 +81,7 @@ export class RunState {
 
   /** by step and wait: the number of its law; by law and hour: its rate, kept from one asking to the next of a run */
   private readonly lawOf: readonly (readonly number[])[];
+  private readonly touchLawOf: readonly (readonly number[])[];
   private readonly rates: readonly { readonly known: Int32Array; readonly perMinute: Float64Array }[];
   private run = 0;
 
@@ -102,12 +107,14 @@ export class RunState {
     this.toolsUsed = new Int32Array(problem.tools.length);
     this.roomUsed = new Int32Array(problem.zones.length);
     const laws = new Map<string, number>();
-    this.lawOf = steps.map(({ source }) =>
-      source.waits.map(({ law }) => {
-        const key = JSON.stringify(law);
-        if (!laws.has(key)) laws.set(key, laws.size);
-        return laws.get(key)!;
-      }),
+    const numberOf = (law: CureLaw) => {
+      const key = JSON.stringify(law);
+      if (!laws.has(key)) laws.set(key, laws.size);
+      return laws.get(key)!;
+    };
+    this.lawOf = steps.map(({ source }) => source.waits.map(({ law }) => numberOf(law)));
+    this.touchLawOf = steps.map(({ source }) =>
+      source.waits.map(({ needs }) => (needs.beforeDew === undefined ? -1 : numberOf(needs.beforeDew.touchDry))),
     );
     const hours = problem.hours.length;
     this.rates = Array.from({ length: laws.size }, () => ({
@@ -187,7 +194,10 @@ export class RunState {
       if (wait.wet && zone >= 0) this.wet.push({ step: index, zone, from: finish, to });
       const cold_C = step.fixed === null ? (step.source.waits[number]!.needs.air_min_C ?? -60) : -60;
       const dry = wait.dry && (step.fixed === null || this.sheltered());
-      this.waits.push({ step: index, wait: number, from: finish, end: to, cold_C, dry });
+      const asks = step.fixed === null && wait.beforeDew !== null;
+      const sticksTo = asks ? this.sticksTo(step, number, finish, to) : finish;
+      const dewMargin_min_C = step.source.waits[number]!.needs.beforeDew?.dewMargin_min_C ?? 0;
+      this.waits.push({ step: index, wait: number, from: finish, end: to, cold_C, dry, sticksTo, dewMargin_min_C });
     });
   }
 
@@ -200,14 +210,24 @@ export class RunState {
 
   /** When a wait that starts at a minute is over in this run; −1: not by the horizon. As `waitAfter` reckons it. */
   cureEnd(step: CompiledStep, wait: number, from: Minute): Minute {
-    const { law } = step.source.waits[wait]!;
+    return this.lawEnd(step.source.waits[wait]!.law, this.lawOf[step.index]![wait]!, from);
+  }
+
+  /** Until when the coat of a wait that asks to be dry to the touch before dew is not, in this run. */
+  sticksTo(step: CompiledStep, wait: number, from: Minute, over: Minute): Minute {
+    const { touchDry } = step.source.waits[wait]!.needs.beforeDew!;
+    const dry = this.lawEnd(touchDry, this.touchLawOf[step.index]![wait]!, from);
+    return dry < 0 ? over : Math.min(dry, over);
+  }
+
+  private lawEnd(law: CureLaw, number: number, from: Minute): Minute {
     const { horizon } = this.compiled;
     if (from < 0 || law.kind === 'never cures') return from;
     if (law.kind === 'set time') {
       const end = from + Math.ceil(law.minutes);
       return end <= horizon ? end : -1;
     }
-    const { known, perMinute } = this.rates[this.lawOf[step.index]![wait]!]!;
+    const { known, perMinute } = this.rates[number]!;
     let left = 1 - 1e-9;
     for (let minute = from; minute < horizon; ) {
       const index = Math.floor(minute / 60);
@@ -294,12 +314,14 @@ export class RunState {
     this.waits = this.waits.filter((wait) => wait.end > from);
     const covered = this.sheltered();
     const spoiled: number[] = [];
-    for (const { step, from: begins, end, dry, cold_C } of this.waits) {
+    for (const { step, from: begins, end, dry, cold_C, sticksTo, dewMargin_min_C } of this.waits) {
       const [a, b] = [Math.max(from, begins), Math.min(to, end)];
-      if (b <= a || (cold_C === -60 && (!dry || covered))) continue;
+      if (b <= a || (cold_C === -60 && (!dry || covered) && sticksTo <= a)) continue;
       for (let hour = Math.floor(a / 60); hour * 60 < b; hour++) {
-        const { rain, sheltered, air_C } = this.hours[hour]!;
-        if (!(air_C < cold_C || (dry && !covered && rain && !sheltered))) continue;
+        const now = this.hours[hour]!;
+        const { rain, sheltered, air_C } = now;
+        const dewed = Math.max(a, hour * 60) < sticksTo && !sheltered && dewMargin_C(now) < dewMargin_min_C;
+        if (!(air_C < cold_C || dewed || (dry && !covered && rain && !sheltered))) continue;
         spoiled.push(step);
         break;
       }

@@ -1,7 +1,7 @@
 /** Hours of a job day that would have to be fit: as few as can be found, in a row, next to those that are. */
 import { type Condition, type Conditions, unmetConditions } from '#sky';
 import type { Plan } from '../plan.ts';
-import type { Minute, Problem, ProblemDay, ProblemStep } from '../problem.ts';
+import type { Minute, Problem, ProblemDay, ProblemStep, Wait } from '../problem.ts';
 import { violations } from '../violations.ts';
 import { attempt, type Footing, type Work } from './attempt.ts';
 import type { Found } from './ladder.ts';
@@ -21,10 +21,14 @@ export function conditionsOf(problem: Problem, steps: readonly ProblemStep[]): C
       const { dry, ...rest } = step.needs;
       return dry && !(step.zone !== null && inside.has(step.zone)) ? { ...rest, dry } : rest;
     }),
-    ...steps.flatMap(({ waits }) => waits.map(({ needs }): Conditions => needs)),
+    ...steps.flatMap(({ zone, waits }) => waits.map((wait) => asConditions(wait, zone !== null && inside.has(zone)))),
     ...problem.aspects.filter(({ id }) => aspects.has(id)).flatMap(({ changes }) => changes.map(({ needs }) => needs)),
   ];
   return all.reduce<Conditions>((strict, needs) => strictest(strict, needs), {});
+}
+
+function asConditions({ needs: { beforeDew, ...needs } }: Wait, roofed: boolean): Conditions {
+  return beforeDew === undefined || roofed ? needs : { ...needs, dewMargin_min_C: beforeDew.dewMargin_min_C };
 }
 
 function strictest(a: Conditions, b: Conditions): Conditions {

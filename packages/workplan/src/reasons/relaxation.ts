@@ -27,6 +27,8 @@ export type Relaxation =
       readonly hours: number;
       readonly needs: Conditions;
     }
+  /** she lies under a roof from a job day's beginning until the next one begins, or to the end */
+  | { readonly kind: 'under a roof'; readonly day: string }
   /** the place of a job day has what it had not */
   | { readonly kind: 'place'; readonly day: string; readonly feature: PlaceFeature }
   /** another job is not to be done */
@@ -86,6 +88,8 @@ export function relaxed(problem: Problem, relaxation: Relaxation): Problem {
       return withHand(problem, { from: relaxation.from, to: relaxation.to });
     case 'fit hours':
       return { ...problem, hours: fitHours(problem.hours, relaxation, relaxation.needs) };
+    case 'under a roof':
+      return withRoof(problem, relaxation.day);
     case 'place':
       return withDay(problem, relaxation.day, (day) => ({ ...day, features: [...day.features, relaxation.feature] }));
     case 'without job':
@@ -135,6 +139,17 @@ export function fitHour(hour: PlanHour, needs: Conditions): PlanHour {
 
 function fitHours(hours: readonly PlanHour[], { from, to }: MinuteSpan, needs: Conditions): PlanHour[] {
   return hours.map((hour, index) => (index * 60 < to && index * 60 + 60 > from ? fitHour(hour, needs) : hour));
+}
+
+function withRoof(problem: Problem, id: string): Problem {
+  const at = problem.days.findIndex((day) => day.id === id);
+  if (at < 0) throw new RangeError(`the problem has no job day '${id}'`);
+  const { from } = problem.days[at]!;
+  const to = problem.days[at + 1]?.from ?? problem.horizon;
+  const hours = problem.hours.map((hour, index) =>
+    index * 60 + 60 > from && index * 60 < to ? { ...hour, sheltered: true } : hour,
+  );
+  return { ...problem, hours };
 }
 
 function withDay(problem: Problem, id: string, change: (day: ProblemDay) => ProblemDay): Problem {
@@ -214,6 +229,7 @@ const easeOrder: readonly RelaxationKind[] = [
   'later end',
   'second hand',
   'fit hours',
+  'under a roof',
   'place',
   'without job',
   'later date',
@@ -240,6 +256,7 @@ export function sizeOf(relaxation: Relaxation, problem: Problem): number {
     case 'without job':
       return problem.jobs.find(({ id }) => id === relaxation.job)?.weight ?? 0;
     case 'freed':
+    case 'under a roof':
     case 'place':
       return 0;
   }

@@ -42,11 +42,11 @@ const helpsAgainst: Readonly<Record<Obstacle['kind'], readonly RelaxationKind[]>
   'no hands': ['second hand', 'earlier start', 'later end'],
   'no tool': ['tool'],
   'no such place': ['place'],
-  weather: ['fit hours', 'earlier start', 'later end', 'another day'],
+  weather: ['fit hours', 'earlier start', 'later end', 'under a roof', 'another day'],
   'set-up out of reach': ['second hand', 'fit hours', 'earlier start', 'later end', 'another day'],
   'longer than any day': ['later end', 'earlier start', 'another day'],
   'wait not over in time': ['later date', 'earlier start', 'fit hours', 'another day'],
-  'wait needs not kept': ['fit hours', 'earlier start', 'later end', 'another day'],
+  'wait needs not kept': ['fit hours', 'earlier start', 'later end', 'under a roof', 'another day'],
   deadline: ['earlier start', 'later end', 'later date', 'another day'],
   'window missed': ['earlier start', 'later end', 'another day'],
   'waits for a job left out': [],
@@ -73,6 +73,7 @@ const otherKinds: readonly RelaxationKind[] = [
   'later end',
   'second hand',
   'fit hours',
+  'under a roof',
   'without job',
   'later date',
   'another day',
@@ -176,6 +177,10 @@ function* tryKind(matter: Matter, kind: RelaxationKind, take: Take): Work<void> 
     case 'fit hours':
       yield* tryFitHours(matter, take);
       return;
+    case 'under a roof':
+      if (matter.steps.some(({ waits }) => waits.some(({ needs }) => needs.beforeDew !== undefined)))
+        for (const day of daysAhead(problem)) yield* tryOne(matter, { kind, day: day.id }, take);
+      return;
     case 'place':
       for (const feature of missingFeatures(problem, matter.steps))
         for (const day of daysAhead(problem)) yield* tryOne(matter, { kind, day: day.id, feature }, take);
@@ -243,7 +248,7 @@ function* tryFitHours(matter: Matter, take: Take): Work<void> {
   const { problem } = footing;
   const needs = conditionsOf(problem, steps);
   const overnight = steps.some(({ waits }) =>
-    waits.some((wait) => wait.needs.dry || wait.needs.air_min_C !== undefined),
+    waits.some(({ needs }) => needs.dry || needs.air_min_C !== undefined || needs.beforeDew !== undefined),
   );
   const days = daysAhead(problem);
   const everywhere = (wants: Conditions) => days.flatMap((day) => allHoursFit(problem, day, wants, overnight) ?? []);

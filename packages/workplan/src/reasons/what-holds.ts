@@ -4,7 +4,7 @@ import type { Plan, PlannedStep } from '../plan.ts';
 import type { Minute, Problem, ProblemStep } from '../problem.ts';
 import type { Rule } from '../rules.ts';
 import { violations } from '../violations.ts';
-import { waitAfter } from '../wait-after.ts';
+import { touchDryAfter, waitAfter } from '../wait-after.ts';
 
 /** One thing that keeps a step from starting a minute sooner than it does, everything else staying where it is. */
 export type Holder =
@@ -42,8 +42,8 @@ export type Holder =
   | { readonly kind: 'stores'; readonly store: string; readonly from: Minute }
   /** the batch it shares is mixed then */
   | { readonly kind: 'batch'; readonly of: string }
-  /** sooner, its wait would not stay as it must: dry, warm, still, in its set-up */
-  | { readonly kind: 'its wait'; readonly wait: string | null; readonly need: 'dry' | 'warm' | 'set-up' }
+  /** sooner, its wait would not stay as it must: dry, warm, clear of dew, still, in its set-up */
+  | { readonly kind: 'its wait'; readonly wait: string | null; readonly need: 'dry' | 'warm' | 'before dew' | 'set-up' }
   /** sooner, what follows it would come too late after it */
   | { readonly kind: 'what follows'; readonly step: string };
 
@@ -130,6 +130,7 @@ function holders(problem: Problem, plan: Plan, step: ProblemStep, planned: Plann
     else if (rule === 'batch' && planned.batchOf !== null) add({ kind: 'batch', of: planned.batchOf });
     else if (rule === 'wait dry') add({ kind: 'its wait', wait: where.wait ?? null, need: 'dry' });
     else if (rule === 'wait warm') add({ kind: 'its wait', wait: where.wait ?? null, need: 'warm' });
+    else if (rule === 'before dew') add({ kind: 'its wait', wait: where.wait ?? null, need: 'before dew' });
     else if (rule === 'wait set-up' || rule === 'still')
       add({ kind: 'its wait', wait: where.wait ?? null, need: 'set-up' });
     else if ((rule === 'greatest lag' || rule === 'abrading' || rule === 'pot life') && where.step !== undefined)
@@ -204,7 +205,11 @@ function roomToSpare(problem: Problem, plan: Plan, step: ProblemStep, planned: P
   // a wait's length hangs on the hours it runs through: half of it is never passed over
   const waits = plan.waits
     .filter((wait) => wait.step === step.id)
-    .map(({ start, finish }) => Math.floor((finish - start) / 2));
+    .map(({ wait, start, finish }) => {
+      const beforeDew = step.waits.find(({ id }) => id === wait)?.needs.beforeDew;
+      const to = beforeDew === undefined ? finish : touchDryAfter(beforeDew, start, finish, problem.hours);
+      return Math.floor((to - start) / 2);
+    });
   const stride = Math.max(1, Math.min(planned.finish - planned.start, ...waits));
   const keeps = (by: Minute) => violations(moved(problem, plan, step, by), problem).length === 0;
   let good = 0;

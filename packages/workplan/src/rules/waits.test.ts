@@ -94,6 +94,39 @@ describe('waits', () => {
     expect(broken(planWith(problem, { a: 621 }), problem)).toEqual(['wait warm']);
   });
 
+  it('before dew: a coat that is dry to the touch 20 minutes after 610 is clear of dew from 660, one finished at 641 is not', () => {
+    // 20 °C and 50 %: the dew point lies in 9 to 10 °C (weather-and-things.test.ts), so 8 °C of clear sky leave 2 to 3 °C
+    const touchDry = { kind: 'set time', minutes: 20, from: 'the tin' } as const;
+    const needs = { beforeDew: { dewMargin_min_C: 3, touchDry } };
+    const evening = { 11: { skyCooling_C: 8 } };
+    const problem = withWait({ needs }, evening);
+    expect(broken(planWith(problem, { a: 630 }), problem)).toEqual([]);
+    expect(broken(planWith(problem, { a: 631 }), problem)).toEqual(['before dew']);
+    // with 2 °C asked for it keeps them
+    const less = withWait({ needs: { beforeDew: { dewMargin_min_C: 2, touchDry } } }, evening);
+    expect(broken(planWith(less, { a: 660 }), less)).toEqual([]);
+    // a wait over sooner ends it: of 5 minutes after 651, by 656
+    const short = withWait({ needs, law: { kind: 'set time', minutes: 5, from: 'the tin' } }, evening);
+    expect(broken(planWith(short, { a: 645 }), short)).toEqual([]);
+    expect(broken(planWith(short, { a: 646 }), short)).toEqual(['before dew']);
+  });
+
+  it('before dew: under a roof or inside there is none, a cover is no roof, and what was begun is not blamed', () => {
+    const touchDry = { kind: 'set time', minutes: 20, from: 'the tin' } as const;
+    const needs = { beforeDew: { dewMargin_min_C: 3, touchDry } };
+    const damp = { humidity_pct: 95 };
+    const open = withWait({ needs }, { 11: damp });
+    expect(broken(planWith(open, { a: 650 }), open)).toEqual(['before dew']);
+    const roofed = withWait({ needs }, { 11: { ...damp, sheltered: true } });
+    expect(broken(planWith(roofed, { a: 650 }), roofed)).toEqual([]);
+    const zones = [{ id: 'cabin', name: 'cabin', room: 1, inside: true, near: [] }];
+    const steps = [{ ...open.steps[0]!, zone: 'cabin' }];
+    expect(broken(planWith({ ...open, zones, steps }, { a: 650 }), { ...open, zones, steps })).toEqual([]);
+    const progress = { kind: 'done', start: 650, finish: 660 } as const;
+    const begun = { ...open, now: 665, steps: [{ ...open.steps[0]!, progress }] };
+    expect(broken(planWith(begun, {}), begun)).toEqual([]);
+  });
+
   it('wait set-up: the mast stays up until the wait is over, at 640', () => {
     const problem = withWait({ setUps: [{ aspect: 'mast', states: ['up'] }] });
     const down = (start: number) => planWith(problem, { a: 600 }, [{ aspect: 'mast', from: 'up', to: 'down', start }]);

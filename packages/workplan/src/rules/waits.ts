@@ -1,4 +1,6 @@
-/** Rules: wait time, wait over, wait dry, wait warm, wait set-up, still. */
+/** Rules: wait time, wait over, wait dry, wait warm, before dew, wait set-up, still. */
+import { dewMargin_C } from '#sky';
+import { touchDryAfter } from '../wait-after.ts';
 import { firstUnmetSetUp, type LaidPlan, type LaidWait, type Report, standsNow } from './laid-out.ts';
 import { firstUncovered, hoursThrough, overlap, since } from './spans.ts';
 
@@ -45,6 +47,9 @@ export function needsOfWaits(laid: LaidPlan, report: Report): void {
           Math.max(span.from, cold * 60),
         );
     }
+    const near = firstNearDew(laidWait, laid);
+    if (near !== null)
+      report('before dew', `${name} is not dry to the touch at ${near}, when dew comes near it`, where, near);
     for (const need of wait.setUps) {
       if (!of.open && !standsNow(need, problem)) continue;
       const unmet = firstUnmetSetUp(need, span, laid);
@@ -65,6 +70,19 @@ export function needsOfWaits(laid: LaidPlan, report: Report): void {
           change.from,
         );
   }
+}
+
+/** The first minute at which a coat in the open, not yet dry to the touch, has less than its margin; null: none. */
+function firstNearDew({ of, wait, from, to }: LaidWait, { problem }: LaidPlan): number | null {
+  const { beforeDew } = wait.needs;
+  if (beforeDew === undefined || !of.open) return null;
+  if (problem.zones.some((zone) => zone.inside && zone.id === of.step.zone)) return null;
+  const sticks = { from, to: touchDryAfter(beforeDew, from, to, problem.hours) };
+  const near = hoursThrough(sticks, problem.hours.length).find((index) => {
+    const hour = problem.hours[index]!;
+    return !hour.sheltered && dewMargin_C(hour) < beforeDew.dewMargin_min_C;
+  });
+  return near === undefined ? null : Math.max(from, near * 60);
 }
 
 /** The first minute at which rain reaches a wait; null when none does. */

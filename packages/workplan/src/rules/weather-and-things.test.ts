@@ -70,6 +70,9 @@ describe('weather of work', () => {
     expect(near(650)).toEqual([]);
     expect(near(651)).toEqual(['dew margin']);
     expect(twoHours({ dewMargin_min_C: 3 }, { surface_C: 13 })(651)).toEqual([]);
+    // what the clear sky takes counts in the open only
+    expect(twoHours({ dewMargin_min_C: 3 }, { skyCooling_C: 8 })(651)).toEqual(['dew margin']);
+    expect(twoHours({ dewMargin_min_C: 3 }, { skyCooling_C: 8, sheltered: true })(651)).toEqual([]);
   });
 
   it('daylight: with the sun down at 655, 10 minutes start at 645 at the latest', () => {

@@ -1,5 +1,5 @@
 /** Rules: dry, wind, air, surface, humidity, dew margin, daylight; tools, room in the zone, stores. */
-import { type Condition, type Conditions, unmetConditions } from '#sky';
+import { type Condition, type Conditions, underRoof, unmetConditions } from '#sky';
 import type { MinuteSpan, Problem } from '../problem.ts';
 import type { Rule, Violation } from '../rules.ts';
 import type { LaidPlan, Report } from './laid-out.ts';
@@ -45,8 +45,7 @@ function conditionsThrough(
   const told = new Set<Rule>();
   for (const index of hoursThrough(span, problem.hours.length)) {
     const hour = problem.hours[index]!;
-    for (const condition of unmetConditions(needs, hour)) {
-      if (condition === 'dry' && (roofed || hour.sheltered)) continue;
+    for (const condition of unmetConditions(needs, roofed || hour.sheltered ? underRoof(hour) : hour)) {
       const rule = ruleOfCondition[condition];
       if (told.has(rule)) continue;
       told.add(rule);

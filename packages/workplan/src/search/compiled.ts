@@ -1,4 +1,4 @@
-import { type Conditions, unmetConditions } from '#sky';
+import { type Conditions, dewMargin_C, underRoof, unmetConditions } from '#sky';
 import type { Minute, PlanHour, Problem, ProblemStep, SetUpNeed } from '../problem.ts';
 import { CureTimes } from './cure-times.ts';
 
@@ -93,6 +93,8 @@ export interface CompiledWait {
   readonly dry: boolean;
   /** first minute after a minute in which the air is too cold for it; horizon + 1: none. null: it does not ask */
   readonly nextCold: Int32Array | null;
+  /** when it is dry to the touch, and the first minute after a minute in which dew is near; null: it does not ask */
+  readonly beforeDew: { readonly touchDry: CureTimes; readonly nextNear: Int32Array } | null;
   readonly setUps: readonly AspectNeed[];
   readonly still: readonly number[];
   readonly wet: boolean;
@@ -177,10 +179,17 @@ export function compile(problem: Problem): Compiled {
   const nextCold = (least_C: number) => {
     let next = colds.get(least_C);
     if (next === undefined) {
-      next = new Int32Array(horizon + 2).fill(horizon + 1);
-      for (let minute = horizon - 1; minute >= 0; minute--)
-        next[minute] = problem.hours[Math.floor(minute / 60)]!.air_C < least_C ? minute : next[minute + 1]!;
+      next = nextHour(problem, ({ air_C }) => air_C < least_C);
       colds.set(least_C, next);
+    }
+    return next;
+  };
+  const nears = new Map<number, Int32Array>();
+  const nextNear = (margin_C: number) => {
+    let next = nears.get(margin_C);
+    if (next === undefined) {
+      next = nextHour(problem, (hour) => !hour.sheltered && dewMargin_C(hour) < margin_C);
+      nears.set(margin_C, next);
     }
     return next;
   };
@@ -227,6 +236,13 @@ export function compile(problem: Problem): Compiled {
         cure: cure(wait.law),
         dry: wait.needs.dry === true && !isInside(problem, source.zone),
         nextCold: wait.needs.air_min_C === undefined ? null : nextCold(wait.needs.air_min_C),
+        beforeDew:
+          wait.needs.beforeDew === undefined || isInside(problem, source.zone)
+            ? null
+            : {
+                touchDry: cure(wait.needs.beforeDew.touchDry),
+                nextNear: nextNear(wait.needs.beforeDew.dewMargin_min_C),
+              },
         setUps: wait.setUps.map(need),
         still: wait.still.map((aspect) => aspects.get(aspect)!),
         wet: wait.wet,
@@ -299,7 +315,7 @@ export function compile(problem: Problem): Compiled {
       to: day.to,
       endsIn: day.endsIn.map(({ aspect, state }) => need({ aspect, states: [state] })),
     })),
-    nextRain: nextRain(problem),
+    nextRain: nextHour(problem, ({ rain, sheltered }) => rain && !sheltered),
     near: problem.zones.map((zone, index) => [
       index,
       ...problem.zones.flatMap((other, at) =>
@@ -345,13 +361,22 @@ function previousStarts(problem: Problem): Int32Array {
   return Int32Array.from(problem.steps, (step) => starts.get(step.id) ?? -1);
 }
 
-function nextRain(problem: Problem): Int32Array {
-  const next = new Int32Array(problem.horizon + 2).fill(problem.horizon + 1);
-  for (let minute = problem.horizon - 1; minute >= 0; minute--) {
-    const hour = problem.hours[Math.floor(minute / 60)]!;
-    next[minute] = hour.rain && !hour.sheltered ? minute : next[minute + 1]!;
-  }
+/** By minute: itself where its hour is one of those looked for, else the next minute of one; horizon + 1: none. */
+function nextHour({ hours, horizon }: Problem, isOne: (hour: PlanHour) => boolean): Int32Array {
+  const next = new Int32Array(horizon + 2).fill(horizon + 1);
+  const is = hours.map(isOne);
+  for (let minute = horizon - 1; minute >= 0; minute--)
+    next[minute] = is[Math.floor(minute / 60)]! ? minute : next[minute + 1]!;
   return next;
+}
+
+/** The first minute at which dew is near a wait that begins at a minute, before it is dry to the touch; −1: none. */
+export function dewNear({ beforeDew }: CompiledWait, begins: Minute, over: Minute): Minute {
+  if (beforeDew === null) return -1;
+  const near = beforeDew.nextNear[begins]!;
+  if (near >= over) return -1;
+  const dry = beforeDew.touchDry.finish(begins);
+  return dry >= 0 && near >= dry ? -1 : near;
 }
 
 function isInside(problem: Problem, zone: string | null): boolean {
@@ -433,8 +458,7 @@ export class Runs {
 
 /** Whether an hour of weather allows a kind of work. */
 export function suitsHour(kind: { readonly needs: Conditions; readonly inside: boolean }, hour: PlanHour): boolean {
-  const unmet = unmetConditions(kind.needs, hour);
-  return unmet.every((condition) => condition === 'dry' && (kind.inside || hour.sheltered));
+  return unmetConditions(kind.needs, kind.inside || hour.sheltered ? underRoof(hour) : hour).length === 0;
 }
 
 function leastWays(states: number, changes: readonly CompiledChange[]) {

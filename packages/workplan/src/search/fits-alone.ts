@@ -51,6 +51,7 @@ export function obstacleAlone(compiled: Compiled, unit: number): WithoutJob<Obst
       const needs: [string, Partial<typeof wait>][] = [
         ['dry', { dry: false }],
         ['air_min_C', { nextCold: null }],
+        ['beforeDew', { beforeDew: null }],
         ['set-ups', { setUps: [] }],
         ['still', { still: [] }],
       ];

@@ -157,6 +157,8 @@ function obstacleToStep(compiled: Compiled, placing: Placing, alone: Alone, step
     const name = { ...named, wait: wait.id };
     if (wait.nextCold !== null && fits({ waits: eased({ nextCold: null }) }))
       return { kind: 'wait needs not kept', ...name, need: 'air_min_C' };
+    if (wait.beforeDew !== null && fits({ waits: eased({ beforeDew: null }) }))
+      return { kind: 'wait needs not kept', ...name, need: 'beforeDew' };
     if (wait.dry && fits({ waits: eased({ dry: false }) }))
       return { kind: 'wait needs not kept', ...name, need: 'dry' };
     if (wait.wet && fits({ waits: eased({ wet: false }) }))

@@ -1,5 +1,5 @@
 import type { Minute } from '../problem.ts';
-import type { Compiled, CompiledStep, Tie } from './compiled.ts';
+import { type Compiled, type CompiledStep, dewNear, type Tie } from './compiled.ts';
 import { SetUpLines } from './set-up-lines.ts';
 import { type Laid, Taken } from './taken.ts';
 
@@ -391,6 +391,8 @@ export class Placing {
       if (over < 0 || over > deadline) return Number.POSITIVE_INFINITY;
       if (over <= finish) continue;
       if (wait.nextCold !== null && wait.nextCold[finish]! < over) return wait.nextCold[finish]! + 1;
+      const near = dewNear(wait, finish, over);
+      if (near >= 0) return near + 1;
       if (wait.dry && compiled.nextRain[finish]! < over && compiled.aspects.every((aspect) => aspect.sheltering === 0))
         return compiled.nextRain[finish]! + 1;
       if (wait.wet && step.zone >= 0) {

@@ -91,6 +91,7 @@ export function changeToMake(
     case 'another day':
       return relaxation.needs === null ? anotherDay(relaxation, problem, book, newId, made) : null;
     case 'fit hours':
+    case 'under a roof':
     case 'place':
       return null;
   }

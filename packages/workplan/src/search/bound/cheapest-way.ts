@@ -1,6 +1,6 @@
 import type { Minute } from '../../problem.ts';
 import { type Alone, shortest } from '../alone.ts';
-import type { Compiled, CompiledStep } from '../compiled.ts';
+import { type Compiled, type CompiledStep, dewNear } from '../compiled.ts';
 import type { WorkMinutes } from './work-minutes.ts';
 
 /**
@@ -135,6 +135,7 @@ function mayStart(compiled: Compiled, axis: WorkMinutes, alone: Alone, step: Com
           if (over < 0 || over > deadline) return false;
           if (over <= finish) return true;
           if (wait.nextCold !== null && wait.nextCold[finish]! < over) return false;
+          if (dewNear(wait, finish, over) >= 0) return false;
           return !(wait.dry && nothingShelters && compiled.nextRain[finish]! < over);
         });
       if (waitsHold) may[place] = 1;
