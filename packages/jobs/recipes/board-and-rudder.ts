@@ -221,7 +221,7 @@ export const boardAndRudder = recipesOf({
         cautions: [care.dust, care.blush],
       }),
       step('Seal with two-pot primer right round the nose', [15, 25, 40], {
-        needs: { dry: true, air_min_C: 10, humidity_max_pct: 85 },
+        needs: { dry: true, air_min_C: 10, humidity_max_pct: 85, dewMargin_min_C: 3 },
         wet: true,
         stores: [store('Epoxy primer', 'epoxy primer', each('chips', 0.02, 0.1, 'l'), { holds: 0.75, word: 'tin' })],
         waits: [cures('Primer dries', 'epoxy-primer', { wet: true, needs: { dry: true } })],

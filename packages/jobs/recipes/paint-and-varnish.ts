@@ -204,7 +204,7 @@ export const paintAndVarnish = recipesOf({
       step('Move the pads one at a time and paint where each stood', [20, 35, 60], {
         notAlone: true,
         setUps: [propped],
-        needs: { dry: true, air_min_C: 5 },
+        needs: { dry: true, air_min_C: 5, humidity_max_pct: 85, dewMargin_min_C: 3 },
         wet: true,
         waits: [cures('Pad marks dry before launching', 'antifouling', { needs: { dry: true }, wet: true })],
         cautions: [

@@ -34,3 +34,4 @@ export { activationEnergy_kJ_mol, rateRatio, timeAtTemperature } from './reactio
 export { type RecoatFigures, type RecoatWindow, recoatFigures, recoatWindow } from './recoat-window.ts';
 export { type ShelfLife, shelfLifeOf } from './shelf-life.ts';
 export { cureStage, lawFromTin, type TinFigures, tinSpeaksFor } from './tin-figures.ts';
+export { touchDryFigure, touchDryLaw } from './touch-dry.ts';

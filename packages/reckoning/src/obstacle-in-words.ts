@@ -80,6 +80,12 @@ export function obstacleInWords(obstacle: Obstacle, problem: Problem): ObstacleW
     }
     case 'wait needs not kept': {
       const wait = step?.waits.find((each) => each.id === obstacle.wait);
+      const margin_C = wait?.needs.beforeDew?.dewMargin_min_C;
+      if (obstacle.need === 'beforeDew' && margin_C !== undefined)
+        return {
+          why: `The coat of ${title} must be dry to the touch before dew: ${margin_C} °C clear of the dew point until then, and at no time in the plan would it be.`,
+          gain: 'A drier evening, an earlier start, or a roof over it would let it in.',
+        };
       return {
         why: `'${wait?.title ?? obstacle.wait}' after ${title} must ${waitNeedInWords(obstacle.need, wait, problem)} all through, and at no time in the plan would it.`,
         gain: waitNeedGain(obstacle.need),

@@ -1,6 +1,7 @@
 import type { Book, Id, Step, WaitRecord } from '#boat-book';
 import { cureFinish } from '#materials';
 import type { PlanHour, Precedence, ProblemStep, Wait } from '#workplan';
+import { type CoatWait, coatWaitOf } from './coat-before-dew.ts';
 
 /** A step of the book with its id and what must come before it. */
 export interface LinkedStep {
@@ -100,6 +101,7 @@ export function problemStep(
   const whole = (minutes: number) => Math.max(record.hands > 0 ? 1 : 0, Math.round(minutes));
   const minutes = whole(record.minutes.likely);
   const [low, high] = [whole(record.minutes.low), whole(record.minutes.high)];
+  const coat = coatWaitOf(record);
   return {
     id,
     job: record.job,
@@ -119,17 +121,17 @@ export function problemStep(
     dusty: record.dusty,
     wet: record.wet,
     mix: record.mix,
-    waits: record.waits.map(problemWait),
+    waits: record.waits.map((wait) => problemWait(wait, coat)),
     ...rest,
   };
 }
 
-function problemWait(record: WaitRecord): Wait {
+function problemWait(record: WaitRecord, coat: CoatWait | null): Wait {
   return {
     id: record.id,
     title: record.title,
     law: record.law,
-    needs: record.needs,
+    needs: coat?.wait === record.id ? { ...record.needs, beforeDew: coat.beforeDew } : record.needs,
     setUps: record.setUps.map((need) => ({ aspect: need.setUp, states: need.states })),
     still: record.still,
     wet: record.wet,

@@ -2,6 +2,7 @@ import type { At, Book, Id, SetUp } from '#boat-book';
 import { localAt } from '#units';
 import type { PlanHour, Problem, ProblemJob, ProblemStep } from '#workplan';
 import { setUpChangeInWords } from './change-in-words.ts';
+import { withSkyCooling } from './coat-before-dew.ts';
 import { doneStepsThatMatter } from './done-steps.ts';
 import { jobDates } from './job-dates.ts';
 import { type DatedJobDay, datedJobDays, jobDaysAhead } from './job-days-ahead.ts';
@@ -88,6 +89,8 @@ export function problemFrom(
   const hours = hoursOf(span.startsMs, span.horizon / 60);
   const planned = plannedSteps({ book, jobs, done, days, hours, nowMinute, minute, notes });
   notes.push(...leavingNotes(book, ahead.days, nowMs), ...weatherNotes(hours, ahead.days, span.startsMs));
+  const daylight = daylightSpans(dated.days, span.startsMs, span.horizon);
+  const coats = planned.steps.some(({ needs }) => needs.dewMargin_min_C !== undefined);
   const stores = storesToPlan(book, planned.steps, { today, now: nowMs, timeZone, minute, notes });
   const problem: Problem = {
     format: 1,
@@ -113,8 +116,8 @@ export function problemFrom(
       potLife_min,
     })),
     stores: stores.lines,
-    hours,
-    daylight: daylightSpans(dated.days, span.startsMs, span.horizon),
+    hours: coats ? withSkyCooling(hours, daylight) : hours,
+    daylight,
     jobs: [
       ...jobs.map(
         ({ id, job, deadlineMs, needed }): ProblemJob => ({

@@ -1,8 +1,8 @@
-import { eveningStop } from '#materials';
 import { unmetConditions } from '#sky';
 import type { Plan, PlannedStep, Problem, ProblemStep } from '#workplan';
 import { setUpInWords } from './change-in-words.ts';
 import { conditionsInWords } from './condition-in-words.ts';
+import { dewReason } from './dew-in-words.ts';
 import { lengthInWords, localMinute, minuteInWords, sentence } from './when-in-words.ts';
 
 /**
@@ -86,32 +86,6 @@ function minuteSuits(step: ProblemStep, minute: number, problem: Problem): boole
   const unmet = unmetConditions(step.needs, hour.sheltered || inside ? { ...hour, rain: false } : hour);
   if (unmet.length > 0) return false;
   return !step.needs.daylight || problem.daylight.some((light) => light.from <= minute && minute < light.to);
-}
-
-/** Hours looked ahead for the evening's dew. */
-const evening_h = 18;
-
-/** When dew is likely on a coat that faces the sky, and by when it is to be on; nothing under a roof or inside. */
-function dewReason(step: ProblemStep, planned: PlannedStep, problem: Problem): string[] {
-  if (!step.wet || step.needs.dewMargin_min_C === undefined) return [];
-  if (problem.zones.find((zone) => zone.id === step.zone)?.inside) return [];
-  const first = Math.floor((planned.finish - 1) / 60);
-  const hours = problem.hours.slice(first, first + evening_h);
-  if (hours.length === 0 || hours.some((hour) => hour.sheltered)) return [];
-  const found = eveningStop(
-    hours.map((hour, i) => {
-      const middle = (first + i) * 60 + 30;
-      return { ...hour, dark: !problem.daylight.some((light) => light.from <= middle && middle < light.to) };
-    }),
-  );
-  const clock = (minute: number) => localMinute(first * 60 + minute, problem).clock;
-  if (found.kind === 'no dew') return [];
-  if (found.kind === 'too late') return [`Late for a coat that faces the sky: ${found.because}.`];
-  const dew =
-    found.dew === null
-      ? 'the damp of the evening comes near it'
-      : `dew is likely on it from ${clock(found.dew)} under a clear sky`;
-  return [`Be done by ${clock(found.by)} where it faces the sky: ${dew}.`];
 }
 
 function setUpReason(step: ProblemStep, problem: Problem): string[] {

@@ -155,6 +155,8 @@ function obstacleToWindow(obstacle: Obstacle, problem: Problem, today: Day): str
       return `'${step?.title}' takes ${lengthInWords(obstacle.minutes)} in one go, and the longest stretch of those hours is ${lengthInWords(obstacle.longest_min)}.`;
     case 'wait needs not kept': {
       const wait = step?.waits.find(({ id }) => id === obstacle.wait);
+      if (obstacle.need === 'beforeDew')
+        return `the coat of '${step?.title}' must be dry to the touch before dew, and in no such hours would it be.`;
       const need =
         obstacle.need === 'dry'
           ? 'stay dry all through'

@@ -1,7 +1,7 @@
 /** The book as its tins have it: every wait by its tin's law, every recoat window and pot life as the tin gives it. */
 import type { Book, Follow, Id, MixRecord, Step, WaitRecord } from '#boat-book';
 import { potLife_min, type TinFigures } from '#materials';
-import { lawOfWait, potLifeOfMix, type TinOfBook } from './product-tin.ts';
+import { familyOfWait, lawOfWait, potLifeOfMix, type TinOfBook } from './product-tin.ts';
 import { weatherInForce } from './weather/weather-in-force.ts';
 
 /**
@@ -20,7 +20,7 @@ export function withTins(book: Book): Book {
       const { law, tin } = lawOfWait(book, step, wait);
       if (tin === null) return wait;
       byWait.set(`${id} ${wait.id}`, tin.tin);
-      return { ...wait, law };
+      return { ...wait, law, family: familyOfWait(wait) };
     });
     steps[id] = { ...step, waits };
   }

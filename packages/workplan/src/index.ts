@@ -24,6 +24,7 @@ export type {
   Worth,
 } from './plan.ts';
 export type {
+  BeforeDew,
   Hand,
   Minute,
   MinuteSpan,
@@ -62,5 +63,5 @@ export { type Holder, type StepHeld, stepHeld } from './reasons/what-holds.ts';
 export { type Rule, ruleMeanings, rules, type Violation } from './rules.ts';
 export { type Progress, type Search, startSearch } from './search.ts';
 export { violations } from './violations.ts';
-export { waitAfter } from './wait-after.ts';
+export { touchDryAfter, waitAfter } from './wait-after.ts';
 export { compareWorth, worthOf } from './worth.ts';
