@@ -22,13 +22,23 @@ afterAll(async () => {
   await browser?.close();
 });
 
-/** One job day without a hand; the sheave needs someone there for 40 minutes. */
+const hardens = {
+  id: 'hardens',
+  title: 'Varnish hardens',
+  law: { kind: 'set time', minutes: 120, from: 'the tin' },
+  needs: {},
+  setUps: [],
+  still: [],
+  wet: true,
+} as const;
+
+/** One job day without a hand; the sheave needs someone there for 40 minutes, the varnish to be dry before dew. */
 const handWanted = () =>
   bookOf(today, 'Dotterel', {
-    jobs: { sheave: jobOf(today, 'Change the masthead sheave'), locker: jobOf(today, 'Oil the locker hinge') },
+    jobs: { sheave: jobOf(today, 'Change the masthead sheave'), locker: jobOf(today, 'Varnish the locker lid') },
     steps: {
       sheave: stepOf('sheave', 0, 'Lift the masthead down', 40, { notAlone: true }),
-      locker: stepOf('locker', 0, 'Oil it', 15),
+      locker: stepOf('locker', 0, 'Varnish it', 15, { wet: true, needs: { dewMargin_min_C: 3 }, waits: [hardens] }),
     },
     jobDays: {
       day: {
@@ -87,6 +97,17 @@ describe.each([
     await sheet.getByText(/^5 minutes: started by 15:05/).waitFor();
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/reasons-held-${width}.png` });
+    await page.keyboard.press('Escape');
+
+    // by when its coat is to be on, and why
+    await page
+      .getByRole('button', { name: /Varnish it/ })
+      .first()
+      .click();
+    await sheet
+      .getByText(/^Be done by \d\d:\d\d, to be dry to the touch before dew: as planned it is at \d\d:\d\d/)
+      .waitFor();
+    await page.screenshot({ path: `${pictures}/reasons-dew-${width}.png` });
     await page.keyboard.press('Escape');
 
     await page.getByRole('button', { name: /^Undo: / }).click();
