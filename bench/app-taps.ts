@@ -1,6 +1,8 @@
 /**
- * Taps in the built app at a 4× slower CPU: from the finger until the next picture is painted, as the browser's own Event
- * Timing tells it (W3C Event Timing: `duration`, start of the event to the paint after it, rounded to 8 ms).
+ * Taps in the built app at a 4× slower CPU: from the finger until the picture that answers it is painted. It is the longer
+ * of what the browser's own Event Timing tells (W3C Event Timing: `duration`, start of the event to the paint after it,
+ * rounded to 8 ms) and of the time until a picture shows what the tap asked for: another heading of the page, the heading
+ * of a sheet, another figure beside the slider. A picture without it is no answer.
  */
 import type { Browser, Locator, Page } from 'playwright-core';
 import { phone } from '../apps/web/e2e/browser.ts';
@@ -118,8 +120,33 @@ async function tapRows(browser: Browser, address: string): Promise<string[]> {
   return rows;
 }
 
-/** From the tap until what it changed is painted: the longest of the events the finger made. [ms] */
-async function answered(page: Page, address: string, { at, before, tap, key }: Tap): Promise<number> {
+/** What the keeper sees of the answer: the page's heading, the heading of the sheet on top, the figure of the slider. */
+const seen = `[
+  document.querySelector('main h1')?.textContent,
+  [...document.querySelectorAll('dialog[open] h2')].at(-1)?.textContent,
+  document.activeElement?.getAttribute('aria-valuetext'),
+].join(' | ')`;
+
+/** Notes the events the finger made, and when a picture is painted that shows another answer than stood there before. */
+const watch = `
+  window.eventTimes = [];
+  window.answered_ms = null;
+  new PerformanceObserver((list) => {
+    for (const entry of list.getEntries()) if (entry.interactionId) window.eventTimes.push(entry.duration);
+  }).observe({ type: 'event', durationThreshold: 16 });
+  let from = null;
+  for (const type of ['pointerup', 'keydown']) addEventListener(type, (event) => { from ??= event.timeStamp; }, true);
+  const before = ${seen};
+  const changes = new MutationObserver(() => {
+    if (from === null || ${seen} === before) return;
+    changes.disconnect();
+    requestAnimationFrame(() => setTimeout(() => { window.answered_ms = performance.now() - from; }));
+  });
+  changes.observe(document, { subtree: true, childList: true, characterData: true, attributes: true });
+`;
+
+/** From the tap until what it asked for is painted. [ms] */
+async function answered(page: Page, address: string, { what, at, before, tap, key }: Tap): Promise<number> {
   await page.goto(address + at);
   await page.locator('main h1').waitFor();
   await before?.(page);
@@ -127,20 +154,28 @@ async function answered(page: Page, address: string, { at, before, tap, key }: T
   await page.waitForTimeout(1500);
   const devtools = await page.context().newCDPSession(page);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slower });
-  await page.evaluate(`
-    window.eventTimes = [];
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) if (entry.interactionId) window.eventTimes.push(entry.duration);
-    }).observe({ type: 'event', durationThreshold: 16 });
-  `);
   const target = tap(page);
   await inSight(target);
+  if (key !== undefined) await target.focus();
+  await page.evaluate(watch);
   await page.waitForTimeout(200);
-  if (key === undefined) await target.tap();
-  else await target.press(key);
-  await page.waitForTimeout(1200);
+  // the bare touch and the bare key: what a test looks at as it taps is no work of the app's
+  if (key === undefined) await page.touchscreen.tap(...(await middleOf(target)));
+  else await page.keyboard.press(key);
+  let answered_ms: number | null = null;
+  for (let tries = 12; answered_ms === null; tries--) {
+    if (tries === 0) throw new Error(`${what}: the tap was not answered`);
+    await page.waitForTimeout(1200);
+    answered_ms = (await page.evaluate('window.answered_ms')) as number | null;
+  }
   const durations = (await page.evaluate('window.eventTimes')) as number[];
-  return Math.max(16, ...durations);
+  return Math.max(16, answered_ms, ...durations);
+}
+
+async function middleOf(target: Locator): Promise<[x: number, y: number]> {
+  const box = await target.boundingBox();
+  if (box === null) throw new Error('what is to be tapped is not drawn');
+  return [box.x + box.width / 2, box.y + box.height / 2];
 }
 
 /** Scrolls to it. A plan that gets better while one looks draws its steps anew: then it is looked for again. */

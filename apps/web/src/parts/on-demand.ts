@@ -4,6 +4,7 @@
  * React, so that places do not flicker in piece by piece.
  */
 import { type ComponentType, lazy } from 'react';
+import { whenQuiet } from '../shell/when.ts';
 
 interface Module<Props> {
   readonly default: ComponentType<Props>;
@@ -46,9 +47,15 @@ export function onDemand<Props>(fetch: () => Promise<Module<Props>>): ComponentT
   return onDemandWithLoad(fetch).Component;
 }
 
-/** Loads, one after another, what has not been asked for yet. What cannot be had now is had when it is shown. */
+/**
+ * Loads, one after another and each in a quiet moment, what has not been asked for yet: a tap waits for one of them at most.
+ * What cannot be had now is had when it is shown.
+ */
 export async function loadTheRest(): Promise<void> {
-  for (const load of waiting) await load().catch(() => {});
+  for (const load of waiting) {
+    await new Promise<void>(whenQuiet);
+    await load().catch(() => {});
+  }
 }
 
 /** A promise that answers in the same breath, which a real one never does. */

@@ -96,7 +96,7 @@ export function App() {
         ) : (
           <ScreenHere place={route.place} />
         )}
-        <Suspense fallback={null}>{quiet && <TermsHere path={here} />}</Suspense>
+        <Suspense fallback={null}>{quiet && <TermsHere key={here} path={here} />}</Suspense>
       </main>
     </div>
   );

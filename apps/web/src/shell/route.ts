@@ -33,10 +33,30 @@ export function useRoute(): Route {
 }
 
 let gone = false;
-// before any screen hears of it; a test without a page goes nowhere
-globalThis.addEventListener?.('hashchange', () => {
+const listeners = new Set<() => void>();
+
+function went(): void {
   gone = true;
-});
+  for (const listener of listeners) listener();
+}
+
+/**
+ * A tap on a link to another page of the app is answered in its own event: left to the browser, the address changes a turn
+ * later, often after another picture of the page that is being left.
+ */
+function follow(event: MouseEvent): void {
+  const { target, button, metaKey, ctrlKey, shiftKey, altKey } = event;
+  if (event.defaultPrevented || button !== 0 || metaKey || ctrlKey || shiftKey || altKey) return;
+  const link = target instanceof Element ? target.closest<HTMLAnchorElement>('a[href^="#/"]') : null;
+  if (link === null || link.target !== '' || link.hash === location.hash) return;
+  event.preventDefault();
+  history.pushState(null, '', link.hash);
+  went();
+}
+
+// a test without a page goes nowhere
+globalThis.addEventListener?.('hashchange', went);
+globalThis.addEventListener?.('click', follow);
 
 /** True once one has gone from the page one arrived on to another. */
 export function hasGone(): boolean {
@@ -44,8 +64,8 @@ export function hasGone(): boolean {
 }
 
 function subscribe(listener: () => void): () => void {
-  addEventListener('hashchange', listener);
-  return () => removeEventListener('hashchange', listener);
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }
 
 function decoded(part: string): string {

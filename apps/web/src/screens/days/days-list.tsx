@@ -1,4 +1,5 @@
 /** The job days and outing dates there are, in order, each with what is known of it. */
+import { memo } from 'react';
 import type { Book, JobDay } from '#boat-book';
 import { countInWords, dayInWords, daysAway, listInWords } from '../../parts/in-words.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -6,7 +7,7 @@ import { address } from '../../shell/route.ts';
 import { GiveCalendar } from './give-calendar.tsx';
 import { weatherKnownInWords } from './weather-known.ts';
 
-export function DaysList({ book }: { readonly book: Book }) {
+export const DaysList = memo(function DaysList({ book }: { readonly book: Book }) {
   const today = todayAt(book);
   const days = Object.entries(book.jobDays).sort(
     ([, a], [, b]) => a.date.localeCompare(b.date) || a.from.localeCompare(b.from),
@@ -60,7 +61,7 @@ export function DaysList({ book }: { readonly book: Book }) {
       <GiveCalendar book={book} />
     </section>
   );
-}
+});
 
 function DayLine({
   id,

@@ -1,6 +1,6 @@
 /** The jobs that are not in the plan, each with what stands in its way and the changes that would let it in. */
 
-import { lazy, Suspense, useState } from 'react';
+import { lazy, memo, Suspense, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { holdInWords, storeOfLine } from '#reckoning';
 import type { Obstacle, Problem } from '#workplan';
@@ -23,7 +23,7 @@ interface Shown {
   readonly readOnly: boolean;
 }
 
-export function LeftOut({
+export const LeftOut = memo(function LeftOut({
   picture,
   settled,
   ...shown
@@ -48,7 +48,7 @@ export function LeftOut({
       <MostGain {...shown} />
     </section>
   );
-}
+});
 
 function LeftOutLine({ job, problem, book, reasons, readOnly }: Shown & { readonly job: LeftOutJob }) {
   const [store, setStore] = useState<Id | null>(null);

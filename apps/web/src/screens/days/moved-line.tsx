@@ -1,5 +1,5 @@
 /** What moved since the keeper last saw the plan: said above it until it is seen, with the way to begin afresh. */
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { Book } from '#boat-book';
 import { type MovesWords, movesInWords, movesSince, type PlanMoves } from '#reckoning';
 import { type PlanInHand, planBook } from './planner.ts';
@@ -25,7 +25,13 @@ export function useMoved(book: Book, { state, problem, picture }: PlanInHand): M
   }, [settled, seen, problem, picture]);
 }
 
-export function MovedLine({ book, moved }: { readonly book: Book; readonly moved: Moved | null }) {
+export const MovedLine = memo(function MovedLine({
+  book,
+  moved,
+}: {
+  readonly book: Book;
+  readonly moved: Moved | null;
+}) {
   if (moved === null) return null;
   const { lead, each } = moved.words;
   const line = ({ step, words }: (typeof each)[number]) => <li key={step}>{words}</li>;
@@ -52,4 +58,4 @@ export function MovedLine({ book, moved }: { readonly book: Book; readonly moved
       </p>
     </section>
   );
-}
+});

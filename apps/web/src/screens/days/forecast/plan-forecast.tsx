@@ -1,4 +1,5 @@
 /** On the plan: whose forecast its weather is by, how old, and that the last asking went wrong. */
+import { memo } from 'react';
 import type { Book } from '#boat-book';
 import { forecastOf } from '#reckoning';
 import { useBook } from '../../../offline/use-book.ts';
@@ -6,7 +7,7 @@ import { ForecastCredit } from './forecast-credit.tsx';
 import { placesAsked } from './places-asked.ts';
 import { useFreshForecasts, useTaking } from './taking.ts';
 
-export function PlanForecast({ book }: { readonly book: Book }) {
+export const PlanForecast = memo(function PlanForecast({ book }: { readonly book: Book }) {
   const { readOnly } = useBook();
   const { troubles } = useTaking();
   useFreshForecasts(book, readOnly !== null);
@@ -24,4 +25,4 @@ export function PlanForecast({ book }: { readonly book: Book }) {
       </p>
     );
   });
-}
+});

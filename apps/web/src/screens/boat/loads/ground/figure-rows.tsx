@@ -1,10 +1,12 @@
 /** Figures one under the other; a tap on one opens how it is worked out. */
+
 import type { ReactNode } from 'react';
+import { memo } from 'react';
 import type { GroundFigure } from '#reckoning';
 import { Sheet } from '../../../../parts/sheet.tsx';
 import { WorkingParts } from '../../../../parts/working-parts.tsx';
 
-export function FigureRows({
+export const FigureRows = memo(function FigureRows({
   figures,
   onOpen,
 }: {
@@ -29,7 +31,7 @@ export function FigureRows({
       ))}
     </ul>
   );
-}
+});
 
 export function FigureSheet({
   figure,

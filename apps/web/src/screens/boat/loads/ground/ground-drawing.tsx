@@ -2,14 +2,14 @@
  * A rode that lies, to scale: the seabed, the water at high and low, chain heavy and rope thin, the pull at the anchor, and
  * the boat from her own sizes at the end of it.
  */
-import { useRef } from 'react';
+import { memo, useRef } from 'react';
 import type { Boat } from '#boat-book';
 import { boatDrawing } from '#picture';
 import { type GroundDrawing as Drawn, sizesOfBoat } from '#reckoning';
 import { useWidth } from '../../../../parts/use-width.ts';
 import { DrawnLines } from '../../picture/drawn-lines.tsx';
 
-export function GroundDrawing({
+export const GroundDrawing = memo(function GroundDrawing({
   boat,
   drawn,
   longest_m,
@@ -29,7 +29,7 @@ export function GroundDrawing({
       {width > 0 && <Sheet boat={boat} drawn={drawn} longest_m={longest_m} said={said} width={width} />}
     </div>
   );
-}
+});
 
 const left = 14;
 /** room for what is written below the seabed */

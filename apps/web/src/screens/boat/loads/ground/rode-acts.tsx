@@ -1,5 +1,5 @@
 /** What follows from a rode in one tap: rope to get, and its pull as a load case of its load path. */
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { Book, RodeRecord } from '#boat-book';
 import { type GroundTold, storeToGet, thingInStores, thingInWords } from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
@@ -9,7 +9,7 @@ import { address } from '../../../../shell/route.ts';
 /** The case that this page keeps on a path: put anew, it takes the place of the one before. */
 const caseId = 'ground-tackle';
 
-export function RodeActs({
+export const RodeActs = memo(function RodeActs({
   book,
   rode,
   told,
@@ -41,7 +41,7 @@ export function RodeActs({
       )}
     </>
   );
-}
+});
 
 function OnPath({
   book,

@@ -1,5 +1,5 @@
 /** One rode in an anchorage: what to veer, drawn to scale, moved with sliders, each figure with how it is worked out. */
-import { type ReactNode, Suspense, useMemo, useState } from 'react';
+import { type ReactNode, Suspense, useDeferredValue, useMemo, useState } from 'react';
 import type { AnchorageRecord, Book, Id } from '#boat-book';
 import { type GroundFigure, groundTold, rodeLength_m } from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
@@ -27,7 +27,10 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
   const [open, setOpen] = useState<GroundFigure['of'] | null>(null);
   const [changing, setChanging] = useState(false);
   const { run, refusal } = useRun();
-  const told = useMemo(() => groundTold(book, rode, anchorage, out_m), [book, rode, anchorage, out_m]);
+  // the sliders move with the finger; what follows from them is reckoned and drawn after that
+  const followed = useDeferredValue(anchorage);
+  const followedOut_m = useDeferredValue(out_m);
+  const told = useMemo(() => groundTold(book, rode, followed, followedOut_m), [book, rode, followed, followedOut_m]);
   const kept = rode.anchorage !== null && same(rode.anchorage, anchorage);
   const move = (change: Partial<AnchorageRecord>) => setMoved((before) => ({ ...before, ...change }));
   const keep = async () => {
@@ -68,7 +71,7 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
       <AnchorageSliders
         rode={rode}
         anchorage={anchorage}
-        out_m={told.kind === 'told' ? told.out_m : out_m}
+        out_m={out_m ?? (told.kind === 'told' ? told.out_m : null)}
         byItself={out_m === null}
         onMove={move}
         onOut={setOut}

@@ -2,6 +2,7 @@
  * A load path as a line drawing: what pulls at the top, what holds at the foot, each part to the scale of its own sizes, with
  * what it works at of what it may. The weakest is lit; what does not go together is marked between the two.
  */
+import { memo } from 'react';
 import type { Id, LoadPathRecord } from '#boat-book';
 import { isPastTrust, type LoadPathTold, type PathMending, type PathPartTold, type RigTrust } from '#reckoning';
 import { capital } from '../../../../parts/in-words.ts';
@@ -10,7 +11,7 @@ import { trustInWords } from '../../../../reading/rig-in-words.ts';
 import { drawingWidth, partDrawn } from './part-drawing.tsx';
 import { shareInWords } from './share-in-words.ts';
 
-export function ChainDrawing({
+export const ChainDrawing = memo(function ChainDrawing({
   record,
   told,
   shares,
@@ -55,7 +56,7 @@ export function ChainDrawing({
       </figcaption>
     </figure>
   );
-}
+});
 
 type Lit = 'fails' | 'weakest' | 'unknown' | undefined;
 

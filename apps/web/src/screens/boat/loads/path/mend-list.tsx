@@ -1,4 +1,5 @@
 /** What was found in a load path, what fails first: each with what would be right, and its job with what is to get, in one tap. */
+import { memo } from 'react';
 import type { Book, Id } from '#boat-book';
 import {
   type LoadPathTold,
@@ -14,7 +15,7 @@ import { useRun } from '../../../../parts/use-run.ts';
 import { address } from '../../../../shell/route.ts';
 import { takeToGet } from '../../take-to-get.ts';
 
-export function MendList({
+export const MendList = memo(function MendList({
   book,
   path,
   told,
@@ -87,7 +88,7 @@ export function MendList({
       ))}
     </ul>
   );
-}
+});
 
 /** After a colon a sentence goes on small. */
 const small = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);

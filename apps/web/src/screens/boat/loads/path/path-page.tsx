@@ -1,5 +1,5 @@
 /** The boat's load paths; or one of them: whether it holds, what gives first, what does not fit, and the chain itself. */
-import { Suspense, useMemo, useState } from 'react';
+import { Suspense, useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { Book, Id, LoadPathRecord } from '#boat-book';
 import { caseInWind, loadPathTold, pathMendings, standingRigs } from '#reckoning';
 import { BelowHeading } from '../../../../parts/below-heading.tsx';
@@ -77,15 +77,20 @@ function PathBelow({ book, id, record }: { readonly book: Book; readonly id: Id;
   const chosen =
     record.cases.find((one) => one.id === looked?.one) ?? record.cases.toSorted((a, b) => b.force_N - a.force_N)[0];
   const wind_kn = looked?.wind_kn ?? chosen?.wind_kn ?? null;
+  // the slider moves with the finger; what follows from it is reckoned and drawn after that
+  const followed_kn = useDeferredValue(wind_kn);
   const told = useMemo(() => {
-    const cases = record.cases.map((one) => (one === chosen && wind_kn !== null ? caseInWind(one, wind_kn) : one));
+    const cases = record.cases.map((one) =>
+      one === chosen && followed_kn !== null ? caseInWind(one, followed_kn) : one,
+    );
     return loadPathTold(id, { ...record, cases }, today);
-  }, [id, record, chosen, wind_kn, today]);
+  }, [id, record, chosen, followed_kn, today]);
   const borne = told.cases.find((one) => one.id === chosen?.id) ?? null;
   const mendings = useMemo(() => pathMendings(record, told, borne, today), [record, told, borne, today]);
   const rigs = useMemo(() => standingRigs(book, today), [book, today]);
   const { close } = sheet;
-  const change = (part: Id) => sheet.open({ sheet: 'part', part, after: null });
+  const change = useCallback((part: Id) => sheet.open({ sheet: 'part', part, after: null }), [sheet]);
+  const tell = useCallback((part: Id) => sheet.open({ sheet: 'told', part }), [sheet]);
   const shownIn = (open: Open) =>
     open.sheet === 'told' ? told.parts.find((part) => part.id === open.part) : undefined;
   return (
@@ -145,7 +150,7 @@ function PathBelow({ book, id, record }: { readonly book: Book; readonly id: Id;
               mendings={mendings}
               rigs={rigs}
               today={today}
-              onOpen={(part) => sheet.open({ sheet: 'told', part })}
+              onOpen={tell}
             />
             <PathPicture book={book} record={record} told={told} shares={borne?.shares ?? null} mendings={mendings} />
           </div>

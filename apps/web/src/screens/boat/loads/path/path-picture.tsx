@@ -1,4 +1,5 @@
 /** Where a load path runs on the boat: along its line a dot for each part, the weakest and what fails named. */
+import { memo } from 'react';
 import type { Book, LoadPathRecord } from '#boat-book';
 import { boatDrawing, landmarks } from '#picture';
 import { type LoadPathTold, type PathMending, sizesOfBoat } from '#reckoning';
@@ -19,7 +20,7 @@ interface Bead {
 /** of the drawing, in its own units: a phone's width less its margins, so that text is never smaller than it says */
 const width = 340;
 
-export function PathPicture({
+export const PathPicture = memo(function PathPicture({
   book,
   record,
   told,
@@ -90,7 +91,7 @@ export function PathPicture({
       </figcaption>
     </figure>
   );
-}
+});
 
 /** between the lines of names, and the width of a letter of theirs, about. [px] */
 const nameLine = 22;
