@@ -174,7 +174,7 @@ const screens: readonly (readonly [name: string, at: string, after?: (page: Page
     'what a term means',
     '#/boat',
     async (page) => {
-      await open('set-ups')(page);
+      await open(/^Words on this page explained/)(page);
     },
   ],
   ['one’s own boat', '#/boat', open(/own boat/)],
