@@ -410,14 +410,16 @@ describe('axe finds nothing serious in paper and red on a phone, and in dark on 
     await page.locator('main h1').waitFor({ timeout: 30_000 });
     await after?.(page);
     const found: string[] = [];
-    for (const [theme, size] of looks) {
+    // what a tap opens is made of the same parts in every look: there its contrast in dark is asked besides, no more
+    for (const [theme, size] of after ? looks.filter(([name]) => name !== 'red') : looks) {
       await page.setViewportSize(size);
       await page.evaluate(async (name) => {
         document.documentElement.dataset.theme = name;
         await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
       }, theme);
       // red is paper in other colours
-      const faults = await seriousFaults(page, theme === 'red' ? ['color-contrast'] : undefined);
+      const colours = theme === 'red' || (theme === 'dark' && after !== undefined);
+      const faults = await seriousFaults(page, colours ? ['color-contrast'] : undefined);
       found.push(...faults.map((fault) => `${theme}: ${fault}`));
     }
     expect(found).toEqual([]);
