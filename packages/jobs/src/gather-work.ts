@@ -1,31 +1,29 @@
 /** Clauses that speak of one piece of work, gathered; readings and stores between them taken out. */
+import { type Judges, ourJudges } from './judged/judge.ts';
+import { judgedWork } from './judged/judged-work.ts';
 import type { Lexicon } from './read-line-parts.ts';
-import { workOf } from './topic-work.ts';
 import type { Clause } from './walk-clauses.ts';
 import { headingOf, openingPlace } from './walk-headings.ts';
 import { senseOf, setUpAlone } from './walk-sense.ts';
 import { headsShopping, isThingAlone, listedThings, thingsToGet } from './walk-shopping.ts';
 import { doneHeading, isMeasure, type StoreList, stillListed } from './walk-store-lists.ts';
 import { isGoods, storeListOf, storeTold } from './walk-stores.ts';
-import { placeOf, roleOf, type TalkClause, topicsOf } from './walk-topics.ts';
+import { placeOf, roleOf, type TalkClause, type Topic, topicsOf } from './walk-topics.ts';
 import { voltsTold } from './walk-volts.ts';
-import { type Found, type Gathered, type Heading, isNameAlone, type TellingClause } from './work-in-hand.ts';
-import { likelyWork } from './work-likely.ts';
+import { type Found, type Heading, isNameAlone, type TellingClause } from './work-in-hand.ts';
 
 /** Said while thinking. */
 const filler =
   /^(?:oh|er|um|erm|well|so|and|right|okay|ok|no|yes|yeah|what else|now then|let me think|let's see|anyway|also)$/;
 /** Clauses that speak of one piece of work, in the order they were said. */
-export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon): Found[] {
+export function gatherWork(clauses: readonly Clause[], lexicon: Lexicon, judges: Judges = ourJudges()): Found[] {
   const { talk, found } = talkOf(clauses, lexicon);
-  return [...found, ...likelyWork(topicsOf(talk).flatMap(workOf))].sort(
-    (a, b) => a.clauses[0]!.from - b.clauses[0]!.from,
-  );
+  return [...found, ...judgedWork(topicsOf(talk), judges)].sort((a, b) => a.clauses[0]!.from - b.clauses[0]!.from);
 }
 
-/** All that a page tells of that may be work, likely or not: what the weights are fitted to. */
-export const mayBeWork = (clauses: readonly Clause[], lexicon: Lexicon): Gathered[] =>
-  topicsOf(talkOf(clauses, lexicon).talk).flatMap(workOf);
+/** What of the page is neither a reading nor a thing to get, in its topics. */
+export const topicsIn = (clauses: readonly Clause[], lexicon: Lexicon): Topic[] =>
+  topicsOf(talkOf(clauses, lexicon).talk);
 
 /** The page without its readings, stores and headings. */
 function talkOf(

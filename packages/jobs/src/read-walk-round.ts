@@ -1,5 +1,6 @@
-import { gatherWork } from './gather-work.ts';
+import { gatherWork, topicsIn } from './gather-work.ts';
 import { heardLine } from './heard-line.ts';
+import type { Judges } from './judged/judge.ts';
 import { readHeardWords } from './read-line.ts';
 import type { Lexicon, ReadLine } from './read-line-parts.ts';
 import { type Clause, clausesOf } from './walk-clauses.ts';
@@ -23,11 +24,11 @@ export const longestPage = 60_000;
  *
  * English. What two sentences far apart say of one thing becomes two proposals.
  */
-export function readWalkRound(page: string, lexicon: Lexicon): WalkRound {
+export function readWalkRound(page: string, lexicon: Lexicon, judges?: Judges): WalkRound {
   if (page.length > longestPage)
     throw new RangeError(`a page has at most ${longestPage} characters, got ${page.length}`);
   const heard = heardLine(page, lexicon);
-  const found = gatherWork(clausesOf(heard.text), lexicon);
+  const found = gatherWork(clausesOf(heard.text), lexicon, judges);
   const proposals = found.map((each): Proposal => {
     const spans = spansOf(each.clauses, heard.places, page);
     const said = { spans, said: spans.map(({ from, to }) => page.slice(from, to)).join(' … ') };
@@ -59,6 +60,15 @@ export function readWalkRound(page: string, lexicon: Lexicon): WalkRound {
     };
   });
   return { proposals };
+}
+
+/** A page in its topics, and where on the page a clause stands: what is learned from. */
+export function topicsOfPage(page: string, lexicon: Lexicon) {
+  const { text, places } = heardLine(page, lexicon);
+  return {
+    topics: topicsIn(clausesOf(text), lexicon),
+    spanOf: ({ from, to }: Clause) => ({ from: places[from]!, to: places[to - 1]! + 1 }),
+  };
 }
 
 const offTheRoad =

@@ -1,8 +1,8 @@
-/** What a topic of the talk proposes: work to do, a fix that stands in for it, or nothing. */
+/** What of a topic of the talk would be told of work to do, and what of a fix that stands in for it. */
 import { isGoods } from './walk-stores.ts';
 import { isTolerated } from './walk-tolerated.ts';
 import type { TalkClause, Topic } from './walk-topics.ts';
-import { followUpIn, type Gathered } from './work-in-hand.ts';
+import { type Evidence, followUpIn, type Gathered } from './work-in-hand.ts';
 
 type Made = { -readonly [key in keyof Gathered]: Gathered[key] } & { clauses: TalkClause[] };
 
@@ -11,16 +11,17 @@ const goodsAlone =
   /^(?:and |just |only |or |then |so )*(?:a|an|some|two|three|four|five|six|bit of|dab of|drop of|blob of|longer|new|bigger|proper|stronger|\d+)(?: [a-zß-ɏ0-9-]+){1,4}(?: and [a-zß-ɏ0-9 -]+)?$/;
 const somebody = /(?<![a-zß-ɏ])(?:i|we|he|she|they|you|who)(?![a-zß-ɏ])/;
 
-export function workOf(topic: Topic): Gathered[] {
-  const job: Made = { kind: 'job', clauses: [], heading: topic.heading, followUp: null, rig: null, evidence: null };
-  const rig: Made = {
-    kind: 'jury rig',
-    clauses: [],
-    heading: topic.heading,
-    followUp: null,
-    rig: null,
-    evidence: null,
-  };
+export interface TopicWork {
+  readonly evidence: Evidence;
+  /** the work to do, if it is any */
+  readonly job: Gathered | null;
+  readonly rig: Gathered | null;
+}
+
+/** @param isRig  whether a clause tells of a fix that holds for now */
+export function workOf(topic: Topic, isRig: (clause: TalkClause) => boolean): TopicWork {
+  const job: Made = { kind: 'job', clauses: [], heading: topic.heading, followUp: null, rig: null };
+  const rig: Made = { kind: 'jury rig', clauses: [], heading: topic.heading, followUp: null, rig: null };
   /** what is told before anything is wrong or to be done */
   let lead: TalkClause[] = [];
   let defect = false;
@@ -34,7 +35,7 @@ export function workOf(topic: Topic): Gathered[] {
   let lastRig: TalkClause | null = null;
   for (const clause of topic.clauses) {
     const { sense } = clause;
-    const role = clause.role === 'advice' ? (defect ? 'remedy' : 'plain') : clause.role;
+    const role = roleIn(clause, defect, isRig(clause));
     known ||=
       sense.about ||
       (role === 'remedy' && sense.minutes) ||
@@ -89,7 +90,6 @@ export function workOf(topic: Topic): Gathered[] {
     if (role === 'remedy' || sense.minutes || (role === 'defect' && sense.about)) dismissed = false;
     if (role === 'defect' && !remedy && !minutes && isTolerated(clause.words)) dismissed = true;
   }
-  const made: Gathered[] = [];
   if (rig.clauses.length > 0) {
     rig.clauses.unshift(
       ...(remedy || minutes
@@ -97,13 +97,19 @@ export function workOf(topic: Topic): Gathered[] {
         : [...lead.filter((each) => each.role === 'name'), ...job.clauses]),
     );
     rig.clauses.sort((a, b) => a.from - b.from);
-    made.push(rig);
   }
-  if (remedy || minutes || (defect && rig.clauses.length === 0)) {
-    job.evidence = { topic: topic.clauses, defect, remedy, minutes, known, dismissed, rigged: rig.clauses.length > 0 };
-    job.followUp = job.clauses.map(followUpIn).find((each) => each !== null) ?? null;
-    job.rig = rig.clauses.length > 0 ? rig : null;
-    made.push(job);
-  }
-  return made;
+  job.clauses = topic.clauses.filter((clause) => !isRig(clause));
+  job.followUp = job.clauses.map(followUpIn).find((each) => each !== null) ?? null;
+  job.rig = rig.clauses.length > 0 ? rig : null;
+  return {
+    evidence: { topic: topic.clauses, defect, remedy, minutes, known, dismissed, rigged: rig.clauses.length > 0 },
+    job: job.clauses.length > 0 ? job : null,
+    rig: job.rig,
+  };
+}
+
+function roleIn({ role }: TalkClause, defect: boolean, isRig: boolean): TalkClause['role'] {
+  if (isRig) return 'stopgap';
+  if (role === 'stopgap') return 'plain';
+  return role === 'advice' ? (defect ? 'remedy' : 'plain') : role;
 }

@@ -17,11 +17,9 @@ export interface Gathered {
   readonly followUp: string | null;
   /** the fix that stands in for it */
   readonly rig: Gathered | null;
-  /** what speaks for its being work at all; null for a fix that was made */
-  readonly evidence: Evidence | null;
 }
 
-/** What was heard of one piece of work. */
+/** What was heard of one topic. */
 export interface Evidence {
   /** all that was said of it, what is fine and done with it too */
   readonly topic: readonly (TellingClause & { readonly role: string })[];

@@ -1,10 +1,9 @@
-/** How surely what a page tells of is work to do: what speaks for and against it, weighed. */
-import { isTolerated } from './walk-tolerated.ts';
-import type { Evidence, Gathered } from './work-in-hand.ts';
-import { weights } from './work-weights.ts';
+/** What speaks for and against a topic’s being work to do, as the rules see it. */
+import { isTolerated } from '../walk-tolerated.ts';
+import type { Evidence } from '../work-in-hand.ts';
 
 /** What is told of a page as a whole: of a keeper who gives a length with each job, one without is less sure. */
-interface PageHabit {
+export interface PageHabit {
   /** of what has a remedy, the part that has a length. 0–1 */
   readonly lengths: number;
   /** of all that may be work, the part that has a remedy or a length. 0–1 */
@@ -34,7 +33,6 @@ export function signsOf(evidence: Evidence, page: PageHabit): Readonly<Record<st
   const onlyRemedy = remedy && !minutes;
   const pure = bare && topic.every(({ role, words }) => (role === 'defect' || role === 'name') && !isTolerated(words));
   return {
-    always: 1,
     bare: bare ? 1 : 0,
     bareAmongTold: bare ? page.remedies : 0,
     minutes: minutes ? 1 : 0,
@@ -84,28 +82,12 @@ export function signsOf(evidence: Evidence, page: PageHabit): Readonly<Record<st
   };
 }
 
-/** The odds, as a part of one, that a keeper would take it for work. */
-export function likelihoodOf(signs: Readonly<Record<string, number>>): number {
-  let sum = 0;
-  for (const [sign, value] of Object.entries(signs)) sum += value * (weights[sign] ?? 0);
-  return 1 / (1 + Math.exp(-sum));
-}
-
-export function habitOf(found: readonly Gathered[]): PageHabit {
-  const told = found.flatMap(({ evidence }) => (evidence?.known && !evidence.dismissed ? [evidence] : []));
-  const remedied = told.filter(({ remedy }) => remedy);
+export function habitOf(told: readonly Evidence[]): PageHabit {
+  const known = told.filter((each) => each.known && !each.dismissed && (each.defect || each.remedy || each.minutes));
+  const remedied = known.filter(({ remedy }) => remedy);
   const part = (some: number, all: number) => (some + 1) / (all + 2);
   return {
     lengths: part(remedied.filter(({ minutes }) => minutes).length, remedied.length),
-    remedies: part(told.filter(({ remedy, minutes }) => remedy || minutes).length, told.length),
+    remedies: part(known.filter(({ remedy, minutes }) => remedy || minutes).length, known.length),
   };
-}
-
-/** Under this it is not proposed. */
-const leastLikely = 0.6;
-
-/** What of it is likely enough to be proposed; the fixes that were made all of them. */
-export function likelyWork(found: readonly Gathered[]): Gathered[] {
-  const habit = habitOf(found);
-  return found.filter(({ evidence }) => evidence === null || likelihoodOf(signsOf(evidence, habit)) >= leastLikely);
 }
