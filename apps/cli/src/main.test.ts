@@ -149,7 +149,7 @@ describe('fettle check', () => {
 
 describe('fettle plan', () => {
   it('prints a day for each job day, with reasons, cautions and what is left out', () => {
-    const { code, text } = run(['plan', 'a.fettle', '--now', now, '--seconds', '0.5'], file(demo));
+    const { code, text } = run(['plan', 'a.fettle', '--now', now, '--seconds', '3'], file(demo));
     expect(code).toBe(0);
     for (const label of ['Friday 8 May', 'Saturday 9 May', 'Friday 15 May'])
       expect(text).toContain(`${label}, 08:00–17:00`);
