@@ -18,6 +18,10 @@ describe('a page of talk', () => {
   });
 
   it.each([
+    ['The ladder foot is missing.', ['job']],
+    ['stern light dead', ['job']],
+    ['The rudder is loose. The hatch leaks. Bilge pump does not run.', ['job', 'job', 'job']],
+    ['The winch is fine. The sun was out.', []],
     ['The forehatch leaks. It gets a new seal before June, forty minutes.', ['job']],
     ['The left trailer tyre has a bulge. It gets changed before she goes anywhere, half an hour.', ['job']],
   ] as const)('takes %s', (page, expected) => {
