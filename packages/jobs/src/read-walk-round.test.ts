@@ -34,6 +34,7 @@ describe('a page of talk', () => {
       ['Seizing wire', 'Tin of varnish', 'Longer screws'],
     ],
     ['We need two hose clips and a metre of hose.', ['Two hose clips', 'Metre of hose']],
+    ['Lower pintle is worn, want a bush in there, forty minutes.', ['Bush']],
     ['We need milk and a sleep.', []],
   ] as const)('tells the things to get apart in %s', (page, expected) => {
     expect(stores(page)).toEqual(expected);

@@ -61,7 +61,7 @@ function nameOf(words: string, place: string): string {
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/^(?:and|a|an|some|the|of|also|then|or|of the) /gi, '')
-    .replace(/(?: (?:and|or|the|in|on|of|a|to|up|as well|too))+$/i, '')
+    .replace(/(?: (?:and|or|the|in|on|of|a|to|up|there|as well|too))+$/i, '')
     .trim();
   return name.charAt(0).toUpperCase() + name.slice(1);
 }

@@ -38,8 +38,9 @@ export function leastWorkInWords({ work, minutes, notKnown, conditions }: LeastW
 /** How many of them are planned to be over before it begins: 'The plan has 2 of these 3 over in time.' */
 export function plannedOfInWords(work: readonly Mend[]): string {
   const inTime = work.filter((mend) => mend.inTime?.kind === 'in time').length;
-  if (work.length === 1) return inTime === 1 ? 'The plan has it over in time.' : 'No plan has it over in time.';
-  return `The plan has ${inTime === 0 ? 'none' : inTime === work.length ? 'all' : inTime} of these ${work.length} over in time.`;
+  if (work.length === 1) return inTime === 1 ? 'The plan has it over in time.' : 'It is not planned to be over in time.';
+  if (inTime === 0) return `None of these ${work.length} is planned to be over in time.`;
+  return `The plan has ${inTime === work.length ? 'all' : inTime} of these ${work.length} over in time.`;
 }
 
 /** What stands beside a piece of work: what it waits for, when it is planned, and how much it mends. */
