@@ -38,7 +38,8 @@ export function leastWorkInWords({ work, minutes, notKnown, conditions }: LeastW
 /** How many of them are planned to be over before it begins: 'The plan has 2 of these 3 over in time.' */
 export function plannedOfInWords(work: readonly Mend[]): string {
   const inTime = work.filter((mend) => mend.inTime?.kind === 'in time').length;
-  if (work.length === 1) return inTime === 1 ? 'The plan has it over in time.' : 'It is not planned to be over in time.';
+  if (work.length === 1)
+    return inTime === 1 ? 'The plan has it over in time.' : 'It is not planned to be over in time.';
   if (inTime === 0) return `None of these ${work.length} is planned to be over in time.`;
   return `The plan has ${inTime === work.length ? 'all' : inTime} of these ${work.length} over in time.`;
 }
