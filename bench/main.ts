@@ -1,7 +1,7 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
  * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
- * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights, `log` the search over a log of 5,000 entries. Each
+ * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps [NAME]` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights, `log` the search over a log of 5,000 entries. Each
  * prints its table and writes
  * it into `bench/latest.md` under its own heading.
  */
@@ -30,7 +30,8 @@ const usage = [
   'npm run bench -- book',
   'npm run bench -- parts',
   'npm run bench -- app',
-  'npm run bench -- taps',
+  'npm run bench -- taps [NAME]',
+  '    NAME is part of a name: only those taps, and nothing is written down',
   'npm run bench -- readings',
   'npm run bench -- battery',
   'npm run bench -- log',
@@ -48,6 +49,10 @@ async function main(): Promise<number> {
     },
   });
   const [what, ...more] = positionals;
+  if (what === 'taps' && more.length === 1) {
+    console.log(aligned([...appTimeHead, ...(await tapTimes(more[0]))]).join('\n'));
+    return 0;
+  }
   if (more.length > 0) throw new RangeError(`'${more[0]}' is one word too many`);
   if (what === 'psplib') {
     if (values.set === undefined) throw new RangeError('--set FOLDER is missing: the folder of .sm files');
