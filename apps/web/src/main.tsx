@@ -2,7 +2,7 @@ import './look/base.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { bookClient } from './offline/book-client.ts';
-import { loadTheRest } from './parts/on-demand.ts';
+import { loadTheRest } from './parts/on-demand.tsx';
 import { workFromText } from './reading/work-shown.ts';
 import { App } from './shell/app.tsx';
 import { routeOf } from './shell/route.ts';
@@ -35,7 +35,7 @@ async function begin(): Promise<void> {
   );
   afterPaint(() => bookClient.open());
   await bookThere();
-  setTimeout(() => whenQuiet(() => void loadTheRest()), 1500);
+  setTimeout(() => whenQuiet(() => void loadTheRest()), 1000);
 }
 
 /** Resolves when the book is there, or is not to be had. */

@@ -1,10 +1,10 @@
 /** Photographs side by side; one is opened large with a tap. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { Book, Id } from '#boat-book';
 import { localAt } from '#units';
 import { dateInWords } from '../parts/in-words.ts';
-import { onDemand } from '../parts/on-demand.ts';
+import { onDemand } from '../parts/on-demand.tsx';
 import { todayAt, zoneOf } from '../reading/today.ts';
 import { type NamedPhoto, showsInWords } from './photos-of.ts';
 import './photos.css';
@@ -28,9 +28,7 @@ export function PhotoStrip({ book, photos }: { readonly book: Book; readonly pho
         book.photos[open] &&
         // beside the page: the strip may stand in a form, and a form in a form is none
         createPortal(
-          <Suspense fallback={null}>
-            <PhotoSheet book={book} id={open} photo={book.photos[open]} onClose={() => setOpen(null)} />
-          </Suspense>,
+          <PhotoSheet book={book} id={open} photo={book.photos[open]} onClose={() => setOpen(null)} />,
           document.body,
         )}
     </>

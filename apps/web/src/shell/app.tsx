@@ -1,8 +1,8 @@
 /** The frame around the five places: where one is, what is saved, undo, and whatever needs saying. */
-import { Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { bookClient } from '../offline/book-client.ts';
 import { useBook } from '../offline/use-book.ts';
-import { onDemand } from '../parts/on-demand.ts';
+import { onDemand } from '../parts/on-demand.tsx';
 import { DemoLine } from '../screens/boat/demo-line.tsx';
 import { PlaceBar } from './place-bar.tsx';
 import { useRoute } from './route.ts';
@@ -76,16 +76,14 @@ export function App() {
       </header>
       <main className="shell-main" ref={main} tabIndex={-1}>
         <div className="shell-lines no-print">
-          <Suspense fallback={null}>{quiet && <NewVersion />}</Suspense>
+          {quiet && <NewVersion />}
           {readOnly !== null && (
             <p className="shell-line" role="status">
               To read only: {readOnly}
             </p>
           )}
-          <Suspense fallback={null}>
-            {book !== null && questions.length > 0 && <TwoAnswers book={book} questions={questions} />}
-            {book !== null && Object.keys(book.timers).length > 0 && <TimersOver book={book} />}
-          </Suspense>
+          {book !== null && questions.length > 0 && <TwoAnswers book={book} questions={questions} />}
+          {book !== null && Object.keys(book.timers).length > 0 && <TimersOver book={book} />}
           {boat?.demo && (here === 'work' || here === 'boat') && <DemoLine boat={boat} />}
           <Troubles troubles={because === null ? troubles : [because, ...troubles]} />
         </div>
@@ -96,7 +94,7 @@ export function App() {
         ) : (
           <ScreenHere place={route.place} />
         )}
-        <Suspense fallback={null}>{quiet && <TermsHere key={here} path={here} />}</Suspense>
+        {quiet && <TermsHere key={here} path={here} />}
       </main>
     </div>
   );

@@ -1,5 +1,5 @@
-import { Component, type ComponentType, type ReactNode, Suspense } from 'react';
-import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.ts';
+import { Component, type ComponentType, type ReactNode } from 'react';
+import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.tsx';
 import WorkScreen from '../screens/work/work-screen.tsx';
 import type { PlaceName } from './route.ts';
 
@@ -13,7 +13,8 @@ const screens: Partial<Record<string, OnDemand<object>>> = {
 };
 for (const [file, load] of Object.entries(found)) {
   const [, place, name] = /\/screens\/([^/]+)\/([^/]+)-screen\.tsx$/.exec(file) ?? [];
-  if (place !== undefined && place === name) screens[place] = onDemandWithLoad(load);
+  if (place !== undefined && place === name)
+    screens[place] = onDemandWithLoad(load, <p className="unseen">Opening {place}.</p>);
 }
 
 /** Resolves when a place can be shown at once. */
@@ -26,9 +27,7 @@ export function ScreenHere({ place }: { readonly place: PlaceName }) {
   if (!Screen) return null;
   return (
     <ScreenFault key={place}>
-      <Suspense fallback={<p className="unseen">Opening {place}.</p>}>
-        <Screen />
-      </Suspense>
+      <Screen />
     </ScreenFault>
   );
 }

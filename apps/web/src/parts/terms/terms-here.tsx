@@ -3,10 +3,10 @@
  * text and can be tapped there; a button at the end of the page lists all of them, for keys and for whoever hears the
  * page. The text itself is left as it is: what draws it need not know of terms, and nothing of it is cut up.
  */
-import { Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { whenQuiet } from '../../shell/when.ts';
-import { onDemand } from '../on-demand.ts';
+import { onDemand } from '../on-demand.tsx';
 import './terms.css';
 import { type TermOnPage, termsOnPage } from './terms-on-page.ts';
 
@@ -57,11 +57,7 @@ export default function TermsHere({ path }: { readonly path: string }) {
     <>
       <WordsLine words={onScreen} onAsk={setAsked} />
       {onSheet && createPortal(<WordsLine words={onSheet.words} onAsk={setAsked} />, onSheet.sheet)}
-      {asked !== null && (
-        <Suspense fallback={null}>
-          <TermsSheet asked={asked} onClose={() => setAsked(null)} />
-        </Suspense>
-      )}
+      {asked !== null && <TermsSheet asked={asked} onClose={() => setAsked(null)} />}
     </>
   );
 }

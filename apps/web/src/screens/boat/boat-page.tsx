@@ -1,5 +1,4 @@
 /** The boat: her picture, how she stands, her zones, and what is known of her. */
-import { Suspense } from 'react';
 import type { Book, Id } from '#boat-book';
 import { BelowHeading } from '../../parts/below-heading.tsx';
 import { PickField } from '../../parts/choice-fields.tsx';
@@ -7,7 +6,7 @@ import { RefusalLine } from '../../parts/form.tsx';
 import { countInWords, listInWords } from '../../parts/in-words.ts';
 import { meaningName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
@@ -248,14 +247,12 @@ function BoatBelow({ book }: { readonly book: Book }) {
               </button>
             </p>
           </section>
-          <Suspense fallback={null}>
-            <BoatFile book={book} />
-          </Suspense>
+          <BoatFile book={book} />
         </div>
       </div>
       <OpenedSheet of={sheet}>
         {(open) => (
-          <Suspense fallback={null}>
+          <>
             {open.sheet === 'sizes' && <SizesSheet book={book} onClose={close} />}
             {open.sheet === 'battery' && <BatterySheet book={book} id={null} onClose={close} />}
             {open.sheet === 'weights' && <WeightsSheet book={book} onClose={close} />}
@@ -263,7 +260,7 @@ function BoatBelow({ book }: { readonly book: Book }) {
             {open.sheet === 'fitting' && <FittingSheet book={book} id={open.id} onClose={close} />}
             {open.sheet === 'place' && <PlaceSheet book={book} id={open.id} onClose={close} />}
             {open.sheet === 'set-up' && <SetUpSheet book={book} id={open.id} onClose={close} />}
-          </Suspense>
+          </>
         )}
       </OpenedSheet>
     </>

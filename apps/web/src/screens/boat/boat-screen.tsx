@@ -1,5 +1,4 @@
-import { Suspense } from 'react';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './boat.css';
 import { BoatPage } from './boat-page.tsx';
@@ -18,55 +17,20 @@ const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
   const [page, id, part] = useRoute().rest;
-  if (page === 'zone' && id !== undefined)
-    return (
-      <Suspense fallback={null}>
-        <ZonePage key={id} id={id} />
-      </Suspense>
-    );
+  if (page === 'zone' && id !== undefined) return <ZonePage key={id} id={id} />;
   if (page === 'battery' && id !== undefined)
-    return (
-      <Suspense fallback={null}>
-        {part === 'card' ? (
-          <CardPage key={id} id={id} />
-        ) : part === 'readings' ? (
-          <ReadingsPage key={id} id={id} />
-        ) : (
-          <BatteryPage key={id} id={id} />
-        )}
-      </Suspense>
+    return part === 'card' ? (
+      <CardPage key={id} id={id} />
+    ) : part === 'readings' ? (
+      <ReadingsPage key={id} id={id} />
+    ) : (
+      <BatteryPage key={id} id={id} />
     );
-  if (page === 'picture')
-    return (
-      <Suspense fallback={null}>
-        <PicturePage />
-      </Suspense>
-    );
-  if (page === 'circuits')
-    return <Suspense fallback={null}>{id === 'outlet' ? <OutletPage /> : <CircuitsPage />}</Suspense>;
-  if (page === 'bedding')
-    return (
-      <Suspense fallback={null}>
-        <BeddingPage key={id} fitting={id ?? null} job={null} />
-      </Suspense>
-    );
-  if (page === 'trailer')
-    return (
-      <Suspense fallback={null}>
-        <TrailerPage key={id} id={id} />
-      </Suspense>
-    );
-  if (page === 'loads')
-    return (
-      <Suspense fallback={null}>
-        <LoadsScreen part={id} id={part} />
-      </Suspense>
-    );
-  if (page === 'log' || page === 'papers')
-    return (
-      <Suspense fallback={null}>
-        <LogScreen page={page} part={id} id={part} />
-      </Suspense>
-    );
+  if (page === 'picture') return <PicturePage />;
+  if (page === 'circuits') return id === 'outlet' ? <OutletPage /> : <CircuitsPage />;
+  if (page === 'bedding') return <BeddingPage key={id} fitting={id ?? null} job={null} />;
+  if (page === 'trailer') return <TrailerPage key={id} id={id} />;
+  if (page === 'loads') return <LoadsScreen part={id} id={part} />;
+  if (page === 'log' || page === 'papers') return <LogScreen page={page} part={id} id={part} />;
   return <BoatPage />;
 }

@@ -1,6 +1,6 @@
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Boat } from '#boat-book';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 
 const OwnBookSheet = onDemand(() => import('./own-book-sheet.tsx'));
 
@@ -13,11 +13,7 @@ export function DemoLine({ boat }: { readonly boat: Pick<Boat, 'name'> }) {
       <button type="button" className="words" onClick={() => setOpen(true)}>
         Start your own boat's book
       </button>
-      {open && (
-        <Suspense fallback={null}>
-          <OwnBookSheet onClose={() => setOpen(false)} />
-        </Suspense>
-      )}
+      {open && <OwnBookSheet onClose={() => setOpen(false)} />}
     </div>
   );
 }

@@ -1,11 +1,11 @@
 /** What there is at one zone: open work, jury rigs, fittings. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
 import { rigLimitsInWords, seenFirst, standingRigs } from '#reckoning';
 import { countInWords, dateInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { minutesLeft, openJobs, stepsOf } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -134,10 +134,8 @@ export default function ZonePage({ id }: { readonly id: Id }) {
           Change the zone
         </button>
       </div>
-      <Suspense fallback={null}>
-        {open?.sheet === 'zone' && <ZoneSheet book={book} id={id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} zone={id} onClose={() => setOpen(null)} />}
-      </Suspense>
+      {open?.sheet === 'zone' && <ZoneSheet book={book} id={id} onClose={() => setOpen(null)} />}
+      {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} zone={id} onClose={() => setOpen(null)} />}
     </div>
   );
 }

@@ -1,9 +1,10 @@
 /** What to carry down for a job day, in order of use with its place, ticked as it is carried. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { type Carried, carriedInWords, carryDown, carryText } from '#reckoning';
 import type { Problem } from '#workplan';
 import { capital, dayInWords } from '../../parts/in-words.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
@@ -14,8 +15,8 @@ import { BackToPlan } from './day-page.tsx';
 import { PlanProgress } from './plan-progress.tsx';
 import { usePlan } from './planner.ts';
 
-const StoreSheet = lazy(() => import('../stores/store-sheet.tsx'));
-const ToolSheet = lazy(() => import('../stores/tool-sheet.tsx'));
+const StoreSheet = onDemand(() => import('../stores/store-sheet.tsx'));
+const ToolSheet = onDemand(() => import('../stores/tool-sheet.tsx'));
 
 export default function CarryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
@@ -131,13 +132,9 @@ function PlaceSheet({
   readonly onClose: () => void;
 }) {
   if (placing === null) return null;
-  return (
-    <Suspense fallback={null}>
-      {placing.kind === 'tool' ? (
-        <ToolSheet book={book} id={placing.id} onClose={onClose} />
-      ) : (
-        <StoreSheet book={book} id={placing.id} onClose={onClose} />
-      )}
-    </Suspense>
+  return placing.kind === 'tool' ? (
+    <ToolSheet book={book} id={placing.id} onClose={onClose} />
+  ) : (
+    <StoreSheet book={book} id={placing.id} onClose={onClose} />
   );
 }

@@ -1,22 +1,22 @@
 /** Days: the plan, the job days it is laid into, and on the day itself the step in hand. */
-import { lazy, Suspense } from 'react';
 import { localAt } from '#units';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { zoneOf } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { useRoute } from '../../shell/route.ts';
 import './days.css';
 import { PlanPage } from './plan-page.tsx';
 
-const DayPage = lazy(() => import('./day-page.tsx'));
-const NowPage = lazy(() => import('./now-page.tsx'));
-const SheetPage = lazy(() => import('./sheet-page.tsx'));
-const CarryPage = lazy(() => import('./carry-page.tsx'));
-const WeatherAhead = lazy(() => import('./weather-ahead.tsx'));
+const DayPage = onDemand(() => import('./day-page.tsx'));
+const NowPage = onDemand(() => import('./now-page.tsx'));
+const SheetPage = onDemand(() => import('./sheet-page.tsx'));
+const CarryPage = onDemand(() => import('./carry-page.tsx'));
+const WeatherAhead = onDemand(() => import('./weather-ahead.tsx'));
 
 export default function DaysScreen() {
   const [page, id, part] = useRoute().rest;
   const book = useOpenBook();
-  return <Suspense fallback={null}>{pageOf(page, id, part, isJobDayNow(book))}</Suspense>;
+  return pageOf(page, id, part, isJobDayNow(book));
 }
 
 function pageOf(page: string | undefined, id: string | undefined, part: string | undefined, onTheDay: boolean) {

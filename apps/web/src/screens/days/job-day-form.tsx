@@ -1,17 +1,18 @@
 /** The hours, place and hands of a job day, as a form. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { bookClient } from '../../offline/book-client.ts';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import { Form } from '../../parts/form.tsx';
 import { capital } from '../../parts/in-words.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import type { Faults } from '../../parts/read-form.ts';
 import { ClockField, DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
 import { useDraft } from '../../parts/use-draft.ts';
 import { useRun } from '../../parts/use-run.ts';
 import { draftOf, type JobDayDraft, readDay } from './job-day-draft.ts';
 
-const PlaceSheet = lazy(() => import('../boat/place-sheet.tsx'));
+const PlaceSheet = onDemand(() => import('../boat/place-sheet.tsx'));
 
 export function JobDayForm({
   book,
@@ -198,19 +199,17 @@ export function JobDayForm({
         )}
       </Form>
       {addingPlace && (
-        <Suspense fallback={null}>
-          <PlaceSheet
-            book={book}
-            id={null}
-            onClose={() => {
-              const added = Object.keys(bookClient.snapshot().book?.places ?? {}).find(
-                (place) => !(place in book.places),
-              );
-              if (added !== undefined) set('place', added);
-              setAddingPlace(false);
-            }}
-          />
-        </Suspense>
+        <PlaceSheet
+          book={book}
+          id={null}
+          onClose={() => {
+            const added = Object.keys(bookClient.snapshot().book?.places ?? {}).find(
+              (place) => !(place in book.places),
+            );
+            if (added !== undefined) set('place', added);
+            setAddingPlace(false);
+          }}
+        />
       )}
     </div>
   );

@@ -1,10 +1,11 @@
 /** The jobs that are not in the plan, each with what stands in its way and the changes that would let it in. */
 
-import { lazy, memo, Suspense, useState } from 'react';
+import { memo, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { holdInWords, storeOfLine } from '#reckoning';
 import type { Obstacle, Problem } from '#workplan';
 import { RefusalLine } from '../../parts/form.tsx';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { address } from '../../shell/route.ts';
 import { ChangeLine } from './change-line.tsx';
@@ -13,7 +14,7 @@ import type { LeftOutJob, PlanPicture, PlanReasons } from './plan-report.ts';
 import './reasons.css';
 import { Held } from './hold-part.tsx';
 
-const StoreSheet = lazy(() => import('../stores/store-sheet.tsx'));
+const StoreSheet = onDemand(() => import('../stores/store-sheet.tsx'));
 
 interface Shown {
   readonly problem: Problem;
@@ -109,11 +110,7 @@ function LeftOutLine({ job, problem, book, reasons, readOnly }: Shown & { readon
           </p>
         ) : null,
       )}
-      {store !== null && (
-        <Suspense fallback={null}>
-          <StoreSheet book={book} id={store} onClose={() => setStore(null)} />
-        </Suspense>
-      )}
+      {store !== null && <StoreSheet book={book} id={store} onClose={() => setStore(null)} />}
     </li>
   );
 }

@@ -1,10 +1,10 @@
 /** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
-import { Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { waitCourseInWords } from '#reckoning';
 import type { PlannedWait, Problem } from '#workplan';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { TimerLine } from '../../timers/timer-line.tsx';
@@ -194,11 +194,7 @@ function JobsWithNothingLeft({
           </button>
         </li>
       ))}
-      {finishing !== null && (
-        <Suspense fallback={null}>
-          <FinishSheet book={book} id={finishing} onClose={() => setFinishing(null)} />
-        </Suspense>
-      )}
+      {finishing !== null && <FinishSheet book={book} id={finishing} onClose={() => setFinishing(null)} />}
     </ul>
   );
 }

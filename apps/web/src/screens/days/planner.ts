@@ -5,6 +5,7 @@ import type { Book, KeptPlan } from '#boat-book';
 import type { CostOfHoldWords, PlanNote, PlanOdds } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
 import { bookClient } from '../../offline/book-client.ts';
+import { whenAnswered } from '../../shell/when.ts';
 import type { PlanPicture, PlanReasons, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 import { rememberFirst, rememberSeen } from './seen-plan.ts';
 
@@ -106,12 +107,22 @@ export function planBook(book: Book, { afresh = false, forget = false, spend_ms 
   let problem: Problem | null = null;
   let notes: readonly PlanNote[] = [];
   let first = true;
+  const told: PlanTelling[] = [];
   const hear = (telling: PlanTelling) => {
     if (mine !== round) return;
     if (first && (telling.kind === 'plan' || telling.kind === 'settled')) {
       first = false;
       performance.measure(marks.firstPlan, marks.asked);
     }
+    told.push(telling);
+    // a plan that is there stays as it is while a finger is on its way to a step of it
+    if (inHand.picture === null) showTold();
+    else whenAnswered(showTold);
+  };
+  const showTold = () => {
+    for (const telling of told.splice(0)) if (mine === round) show(telling);
+  };
+  const show = (telling: PlanTelling) => {
     switch (telling.kind) {
       case 'nothing to plan':
         tellAll({

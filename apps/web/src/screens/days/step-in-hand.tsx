@@ -1,5 +1,5 @@
 /** The step or set-up change in hand, readable at arm's length: what, where, cautions, what to have, the answers. */
-import { Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
 import {
   conditionsInWords,
@@ -13,7 +13,7 @@ import {
 } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { minutesInWords } from '../../parts/in-words.ts';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { PhotoStrip } from '../../photos/photo-strip.tsx';
 import { photosOf } from '../../photos/photos-of.ts';
@@ -105,11 +105,7 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
           </button>
         </p>
       )}
-      {leaving && (
-        <Suspense fallback={null}>
-          <LeaveWord {...props} />
-        </Suspense>
-      )}
+      {leaving && <LeaveWord {...props} />}
     </section>
   );
 }

@@ -1,11 +1,11 @@
 /** The weather of the days ahead at a place, whether a job day is booked on them or not. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id, JobDay } from '#boat-book';
 import { liesAt } from '#reckoning';
 import { addDays, localAt } from '#units';
 import { ChoiceField, PickField } from '../../parts/choice-fields.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
 import { ForecastPart } from './forecast/forecast-part.tsx';
@@ -37,11 +37,7 @@ export default function WeatherAhead() {
         <button type="button" className="main" onClick={() => setPlacing(true)}>
           Add the place
         </button>
-        {placing && (
-          <Suspense fallback={null}>
-            <PlaceSheet book={book} id={null} onClose={() => setPlacing(false)} />
-          </Suspense>
-        )}
+        {placing && <PlaceSheet book={book} id={null} onClose={() => setPlacing(false)} />}
       </div>
     );
   const dates = Array.from({ length: daysShown }, (_, n) => addDays(today, n));

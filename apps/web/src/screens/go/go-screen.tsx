@@ -1,7 +1,7 @@
 /** The outings, and what stands between the boat and each of them. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, useRoute } from '../../shell/route.ts';
@@ -10,40 +10,21 @@ import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
 import { usePlanOfOutings } from './use-plan-of-outings.ts';
 
-const DuesPage = onDemand(() => import('./dues/dues-page.tsx'));
-const DuePage = onDemand(() => import('./dues/due-page.tsx'));
-const SeasonPage = onDemand(() => import('./dues/season-page.tsx'));
-const MorningPage = onDemand(() => import('./morning/morning-page.tsx'));
-const FitSheet = onDemand(() => import('./fit-sheet.tsx'));
+const opening = <p className="soft">Opening.</p>;
+const DuesPage = onDemand(() => import('./dues/dues-page.tsx'), opening);
+const DuePage = onDemand(() => import('./dues/due-page.tsx'), opening);
+const SeasonPage = onDemand(() => import('./dues/season-page.tsx'), opening);
+const MorningPage = onDemand(() => import('./morning/morning-page.tsx'), opening);
+const FitSheet = onDemand(() => import('./fit-sheet.tsx'), opening);
 const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
 export default function GoScreen() {
   const { rest } = useRoute();
   const [page, id] = rest;
-  if (page === 'dues' || (page === 'season' && (id === 'lay-up' || id === 'fit-out')))
-    return (
-      <Suspense fallback={<p className="soft">Opening.</p>}>
-        {page === 'season' ? (
-          <SeasonPage key={id} list={id as 'lay-up' | 'fit-out'} />
-        ) : id === undefined ? (
-          <DuesPage />
-        ) : (
-          <DuePage key={id} id={id} />
-        )}
-      </Suspense>
-    );
-  if (page === 'morning' && id !== undefined)
-    return (
-      <Suspense fallback={<p className="soft">Opening.</p>}>
-        <MorningPage key={id} id={id} rest={rest.slice(2)} />
-      </Suspense>
-    );
-  if (page === 'sheet' && id !== undefined)
-    return (
-      <Suspense fallback={<p className="soft">Opening.</p>}>
-        <FitSheet key={id} id={id} />
-      </Suspense>
-    );
+  if (page === 'season' && (id === 'lay-up' || id === 'fit-out')) return <SeasonPage key={id} list={id} />;
+  if (page === 'dues') return id === undefined ? <DuesPage /> : <DuePage key={id} id={id} />;
+  if (page === 'morning' && id !== undefined) return <MorningPage key={id} id={id} rest={rest.slice(2)} />;
+  if (page === 'sheet' && id !== undefined) return <FitSheet key={id} id={id} />;
   return <Outings />;
 }
 
@@ -101,11 +82,7 @@ function Outings() {
           </ul>
         </details>
       )}
-      {open && (
-        <Suspense fallback={null}>
-          <OutingSheet book={book} id={open} onClose={() => setOpen(null)} />
-        </Suspense>
-      )}
+      {open && <OutingSheet book={book} id={open} onClose={() => setOpen(null)} />}
     </div>
   );
 }

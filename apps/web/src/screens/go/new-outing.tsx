@@ -1,10 +1,10 @@
 /** An outing put in with two taps: what it is, and which day. Both say what goes in; the rest is changed like any other. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Outing } from '#boat-book';
 import { addDays, weekday } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { countInWords, dateInWords, dayInWords } from '../../parts/in-words.ts';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRun } from '../../parts/use-run.ts';
 
 const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
@@ -72,17 +72,15 @@ export function NewOuting({ book, today }: { readonly book: Book; readonly today
       )}
       <RefusalLine refusal={refusal} />
       {sheet && (
-        <Suspense fallback={null}>
-          <OutingSheet
-            book={book}
-            id={null}
-            begun={sheet}
-            onClose={() => {
-              setSheet(null);
-              setKind(null);
-            }}
-          />
-        </Suspense>
+        <OutingSheet
+          book={book}
+          id={null}
+          begun={sheet}
+          onClose={() => {
+            setSheet(null);
+            setKind(null);
+          }}
+        />
       )}
     </section>
   );

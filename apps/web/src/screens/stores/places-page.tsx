@@ -1,9 +1,9 @@
 /** The places things are kept in, on board and ashore, with what is in each. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
 import { type StowageInOrder, stowagePath, stowagesInOrder } from '#reckoning';
 import { countInWords } from '../../parts/in-words.ts';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 
@@ -62,9 +62,7 @@ export default function PlacesPage() {
           Add a place
         </button>
       </p>
-      <Suspense fallback={null}>
-        {open !== null && <StowageSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-      </Suspense>
+      {open !== null && <StowageSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
     </div>
   );
 }

@@ -1,10 +1,9 @@
 /** A thing in the stores: what, how much, where, its dates, and what it is sold in. */
-import { Suspense } from 'react';
 import type { Book, Id, StoreUnit } from '#boat-book';
 import { shelfLifeOf } from '#materials';
 import { isStoreUnit, sizeInWords, storeUnits, unitInWords } from '#reckoning';
 import { ChoiceField, PickField } from '../../parts/choice-fields.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import type { FormReading } from '../../parts/read-form.ts';
 import { RecordSheet } from '../../parts/record-sheet.tsx';
 import { DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
@@ -131,11 +130,7 @@ export default function StoreSheet({
     >
       {(faults) => (
         <>
-          {id !== null && store && (
-            <Suspense fallback={null}>
-              <StandingPart book={book} id={id} />
-            </Suspense>
-          )}
+          {id !== null && store && <StandingPart book={book} id={id} />}
           <TextField
             label="What it is, with its size"
             {...(size === null ? {} : { note: `Read as ${size}.` })}

@@ -1,9 +1,9 @@
 /** The stores on one page: to get, on hand, tools. */
-import { Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { storeStandings } from '#reckoning';
 import { countInWords, dateInWords } from '../../parts/in-words.ts';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
@@ -64,10 +64,8 @@ export function StoresPage() {
           </p>
         </section>
       </div>
-      <Suspense fallback={null}>
-        {open?.sheet === 'store' && <StoreSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'tool' && <ToolSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-      </Suspense>
+      {open?.sheet === 'store' && <StoreSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
+      {open?.sheet === 'tool' && <ToolSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
     </div>
   );
 }

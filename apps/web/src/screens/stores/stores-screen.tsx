@@ -1,6 +1,5 @@
 /** What is on hand and where it is kept, what must be got and when it is expected, and the tools. */
-import { Suspense } from 'react';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './stores.css';
 import { StoresPage } from './stores-page.tsx';
@@ -11,17 +10,8 @@ const TinsPage = onDemand(() => import('./tins/tins-page.tsx'));
 
 export default function StoresScreen() {
   const [page] = useRoute().rest;
-  return (
-    <Suspense fallback={null}>
-      {page === 'list' ? (
-        <ToGetSheet />
-      ) : page === 'places' ? (
-        <PlacesPage />
-      ) : page === 'tins' ? (
-        <TinsPage />
-      ) : (
-        <StoresPage />
-      )}
-    </Suspense>
-  );
+  if (page === 'list') return <ToGetSheet />;
+  if (page === 'places') return <PlacesPage />;
+  if (page === 'tins') return <TinsPage />;
+  return <StoresPage />;
 }

@@ -1,11 +1,11 @@
 /** What is to be got, by when and to be ordered by when, the most pressing first; then what nothing open needs. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { keptInWords, priceInWords, type ToGet, toGetAtAGlance, toGetInWords, toGetName } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, dateInWords } from '../../parts/in-words.ts';
 import { MarkedLine } from '../../parts/marked-line.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { todayAt } from '../../reading/today.ts';
 import { address } from '../../shell/route.ts';
@@ -85,10 +85,8 @@ export function ToGetList({ book, onChange }: { readonly book: Book; readonly on
       {lines.length + others.length === 0 && (
         <p className="soft">Nothing. A step that needs something not on hand, or more than is there, puts it here.</p>
       )}
-      <Suspense fallback={null}>
-        {ordering !== null && <OrderedSheet book={book} id={ordering} onClose={() => setOrdering(null)} />}
-        {getting !== null && <GotSheet book={book} line={getting} onClose={() => setGetting(null)} />}
-      </Suspense>
+      {ordering !== null && <OrderedSheet book={book} id={ordering} onClose={() => setOrdering(null)} />}
+      {getting !== null && <GotSheet book={book} line={getting} onClose={() => setGetting(null)} />}
     </div>
   );
 }

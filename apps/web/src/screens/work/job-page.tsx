@@ -1,11 +1,10 @@
 /** One job: why, where, what happens if it is left, its steps, and how far it has come. */
-import { Suspense } from 'react';
 import type { Book, Id, Job } from '#boat-book';
 import { BelowHeading } from '../../parts/below-heading.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, dateInWords, dayInWords, daysAway, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
@@ -202,9 +201,7 @@ function JobBelow({ book, id, job }: { readonly book: Book; readonly id: Id; rea
       <RefusalLine refusal={refusal} />
       <JobRigs book={book} job={id} today={today} />
       {(job.recipe || job.followsJob || job.writeDown || job.followUps) && (
-        <Suspense fallback={null}>
-          <JobFollowUps book={book} id={id} today={today} />
-        </Suspense>
+        <JobFollowUps book={book} id={id} today={today} />
       )}
       <section aria-labelledby="job-steps">
         <div className="job-steps-head">
@@ -231,21 +228,17 @@ function JobBelow({ book, id, job }: { readonly book: Book; readonly id: Id; rea
         )}
       </section>
       <JobPhotos book={book} job={id} />
-      {job.state === 'open' && openSteps > 0 && (
-        <Suspense fallback={null}>
-          <NextWindow book={book} job={id} />
-        </Suspense>
-      )}
+      {job.state === 'open' && openSteps > 0 && <NextWindow book={book} job={id} />}
       <OpenedSheet of={sheet}>
         {(open) => (
-          <Suspense fallback={null}>
+          <>
             {open.sheet === 'recipe' && <RecipeFromJobSheet book={book} job={id} onClose={sheet.close} />}
             {open.sheet === 'job' && <JobSheet book={book} today={today} id={id} onClose={sheet.close} />}
             {open.sheet === 'hold' && <HoldSheet book={book} job={id} onClose={sheet.close} />}
             {open.sheet === 'rig' && <JuryRigSheet book={book} today={today} job={id} onClose={sheet.close} />}
             {open.sheet === 'finish' && <FinishSheet book={book} id={id} onClose={sheet.close} />}
             {open.sheet === 'step' && <StepSheet book={book} job={id} id={open.step} onClose={sheet.close} />}
-          </Suspense>
+          </>
         )}
       </OpenedSheet>
     </>

@@ -1,5 +1,5 @@
 /** A job goes in with one line. What was understood of it is shown part by part, to change before it goes in. */
-import { type ReactNode, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { type Lexicon, type ReadLine, readLine } from '#jobs';
 import { ChoiceField, PickField, TickField } from '../../parts/choice-fields.tsx';
 import { ConditionsFields } from '../../parts/conditions-fields.tsx';
@@ -7,7 +7,7 @@ import { Refused } from '../../parts/field.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import type { Faults } from '../../parts/read-form.ts';
 import { SetUpNeedsField } from '../../parts/set-up-needs-field.tsx';
 import { DayField, NumberField, TextField } from '../../parts/text-fields.tsx';
@@ -134,9 +134,7 @@ export default function PutIn() {
             </p>
             <Parts book={book} read={read} draft={draft} set={set} faults={faults} today={today} />
             {draft.what === 'job' && (
-              <Suspense fallback={null}>
-                <RecipeOffer key={mark} book={book} said={said} onChoose={fillIn} onTake={takeBy} />
-              </Suspense>
+              <RecipeOffer key={mark} book={book} said={said} onChoose={fillIn} onTake={takeBy} />
             )}
             {draft.what === 'job' && !recipe && draft.likely.trim() === '' && (
               <p className="soft small">

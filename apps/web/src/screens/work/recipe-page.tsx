@@ -1,11 +1,11 @@
 /** One recipe, readable: when it is needed, its steps with times, waits and cautions, what it takes, and its proof. */
-import { Fragment, Suspense, useState } from 'react';
+import { Fragment, useState } from 'react';
 import { type Recipe, type RecipeStep, recipeFaults } from '#jobs';
 import { recipeIdNow, recipesOfBook } from '#reckoning';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName, Mark } from '../../parts/mark.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import { conditionsInWords } from '../../reading/step-in-words.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -155,12 +155,10 @@ export default function RecipePage({ id: named }: { readonly id: string }) {
           </ul>
         </>
       )}
-      <Suspense fallback={null}>
-        {open?.sheet === 'recipe' && <RecipeSheet id={id} recipe={recipe} own={own ?? null} onClose={close} />}
-        {open?.sheet === 'step' && (
-          <RecipeStepSheet book={book} id={id} recipe={recipe} own={own ?? null} at={open.at} onClose={close} />
-        )}
-      </Suspense>
+      {open?.sheet === 'recipe' && <RecipeSheet id={id} recipe={recipe} own={own ?? null} onClose={close} />}
+      {open?.sheet === 'step' && (
+        <RecipeStepSheet book={book} id={id} recipe={recipe} own={own ?? null} at={open.at} onClose={close} />
+      )}
     </div>
   );
 }

@@ -1,8 +1,8 @@
 /** What can be done about a jury rig, and the sheet it is done in. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import type { RigsOfBook, RigTrust } from '#reckoning';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { address } from '../../shell/route.ts';
 
 const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
@@ -53,11 +53,11 @@ export function RigActs({
         </button>
       ))}
       {open && book !== null && (
-        <Suspense fallback={null}>
+        <>
           {open === 'trust' && <TrustSheet book={book} today={today} id={id} onClose={close} />}
           {open === 'change' && <JuryRigSheet book={book} today={today} id={id} onClose={close} />}
           {open === 'out' && <RigOutSheet book={book} id={id} onClose={close} />}
-        </Suspense>
+        </>
       )}
     </>
   );

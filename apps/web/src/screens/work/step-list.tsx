@@ -1,12 +1,12 @@
 /** The steps of a job in order, each with its minutes, what it asks for, its cautions and its waits. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id, Step } from '#boat-book';
 import { coverageInWords, followByTin, keptInWords, takesByTin, thingInWords } from '#reckoning';
 import { localAt } from '#units';
 import { RefusalLine } from '../../parts/form.tsx';
 import { dayInWords, minutesInWords } from '../../parts/in-words.ts';
 import { Mark } from '../../parts/mark.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRun } from '../../parts/use-run.ts';
 import type { NamedStep } from '../../reading/open-work.ts';
 import { stepNeedsInWords, waitInWords, whoseInWords } from '../../reading/step-in-words.ts';
@@ -99,15 +99,12 @@ export function StepList({
           </li>
         ))}
       </ol>
-      {open && (
-        <Suspense fallback={null}>
-          {open.sheet === 'tick' ? (
-            <TickSheet book={book} id={open.id} onClose={() => setOpen(null)} />
-          ) : (
-            <LongerSheet book={book} id={open.id} onClose={() => setOpen(null)} />
-          )}
-        </Suspense>
-      )}
+      {open &&
+        (open.sheet === 'tick' ? (
+          <TickSheet book={book} id={open.id} onClose={() => setOpen(null)} />
+        ) : (
+          <LongerSheet book={book} id={open.id} onClose={() => setOpen(null)} />
+        ))}
     </>
   );
 }

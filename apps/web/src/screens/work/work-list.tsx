@@ -1,12 +1,12 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
-import { Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Book } from '#boat-book';
 import { useBook } from '../../offline/use-book.ts';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { consequences } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
 import {
@@ -118,11 +118,7 @@ function Work({
         </p>
       )}
       {closed > 0 && <Closed count={closed} book={book} today={today} />}
-      {rigging && book !== null && (
-        <Suspense fallback={null}>
-          <JuryRigSheet book={book} today={today} onClose={() => setRigging(false)} />
-        </Suspense>
-      )}
+      {rigging && book !== null && <JuryRigSheet book={book} today={today} onClose={() => setRigging(false)} />}
     </div>
   );
 }

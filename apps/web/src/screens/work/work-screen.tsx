@@ -1,5 +1,4 @@
-import { Suspense } from 'react';
-import { onDemand } from '../../parts/on-demand.ts';
+import { onDemand } from '../../parts/on-demand.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './work.css';
 import { WorkList } from './work-list.tsx';
@@ -14,11 +13,7 @@ const WalkRound = onDemand(() => import('./walk-round.tsx'));
 export default function WorkScreen() {
   const [page, id, part] = useRoute().rest;
   if (page === undefined) return <WorkList />;
-  return (
-    <Suspense fallback={null}>
-      <Page page={page} id={id} part={part} />
-    </Suspense>
-  );
+  return <Page page={page} id={id} part={part} />;
 }
 
 function Page({

@@ -1,5 +1,5 @@
 /** One battery: how full now and why, the nights ahead, what reading would help; its readings. */
-import { Suspense, useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import type { BatteryRecord, Book, Id } from '#boat-book';
 import { type FigureOf, lineInWords } from '#reckoning';
 import { localAt } from '#units';
@@ -7,7 +7,7 @@ import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { OpenedSheet, useOpened } from '../../../parts/opened.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
@@ -160,28 +160,26 @@ function BatteryBelow({ book, id, record }: { readonly book: Book; readonly id: 
             {told && typeof open === 'object' && open.of === 'figure' && (
               <WorkingSheet workings={told.working.filter(({ of }) => of === open.figure)} onClose={close} />
             )}
-            <Suspense fallback={null}>
-              {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={close} />}
-              {open === 'battery' && <BatterySheet book={book} id={id} onClose={close} />}
-              {open === 'load test' && (
-                <LoadTestSheet
-                  book={book}
-                  battery={id}
-                  stop_V={told?.stop_V ?? null}
-                  onKept={(test) => sheet.open({ of: 'result', id: test })}
-                  onClose={close}
-                />
-              )}
-              {typeof open === 'object' && open.of === 'result' && (
-                <LoadTestResultSheet book={book} id={open.id} trend={told?.loadTests} onClose={close} />
-              )}
-              {typeof open === 'object' && open.of === 'panel' && (
-                <PanelSheet book={book} battery={id} id={open.id} onClose={close} />
-              )}
-              {typeof open === 'object' && open.of === 'charger' && (
-                <ChargerSheet book={book} battery={id} id={open.id} onClose={close} />
-              )}
-            </Suspense>
+            {open === 'reading' && <ReadingSheet book={book} battery={id} onClose={close} />}
+            {open === 'battery' && <BatterySheet book={book} id={id} onClose={close} />}
+            {open === 'load test' && (
+              <LoadTestSheet
+                book={book}
+                battery={id}
+                stop_V={told?.stop_V ?? null}
+                onKept={(test) => sheet.open({ of: 'result', id: test })}
+                onClose={close}
+              />
+            )}
+            {typeof open === 'object' && open.of === 'result' && (
+              <LoadTestResultSheet book={book} id={open.id} trend={told?.loadTests} onClose={close} />
+            )}
+            {typeof open === 'object' && open.of === 'panel' && (
+              <PanelSheet book={book} battery={id} id={open.id} onClose={close} />
+            )}
+            {typeof open === 'object' && open.of === 'charger' && (
+              <ChargerSheet book={book} battery={id} id={open.id} onClose={close} />
+            )}
           </>
         )}
       </OpenedSheet>

@@ -2,11 +2,11 @@
  * What to bed a joint with: `#/boat/bedding/<fitting>` for a fitting, `#/work/job/<job>/bedding` for a job, `#/boat/bedding` for any.
  * The kind that is chosen is put on a step of the job; what it was in the end is written down with the fitting.
  */
-import { Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { beddingTold } from '#reckoning';
 import { Refused } from '../../../parts/field.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import type { Faults } from '../../../parts/read-form.ts';
 import { useDraft } from '../../../parts/use-draft.ts';
 import { WorkingParts } from '../../../parts/working-parts.tsx';
@@ -44,11 +44,9 @@ export default function BeddingPage({ fitting, job }: { readonly fitting: Id | n
           <Ask book={book} fitting={fittingId} job={job} />
         </>
       )}
-      <Suspense fallback={null}>
-        {open && fittingId !== null && (
-          <BeddedSheet book={book} fitting={fittingId} job={job} onClose={() => setOpen(false)} />
-        )}
-      </Suspense>
+      {open && fittingId !== null && (
+        <BeddedSheet book={book} fitting={fittingId} job={job} onClose={() => setOpen(false)} />
+      )}
     </div>
   );
 }

@@ -1,10 +1,10 @@
 /** The boat's circuits: what is wrong with them first, then every one, drawn and listed, with its figures one tap away. */
-import { Suspense, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Book, Id } from '#boat-book';
 import { type CircuitTold, circuitsTold } from '#reckoning';
 import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dayInWords } from '../../../parts/in-words.ts';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { OpenedSheet, useOpened } from '../../../parts/opened.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -117,7 +117,7 @@ function CircuitsBelow({ book }: { readonly book: Book }) {
         {(open) => {
           const shown = shownIn(open);
           return (
-            <Suspense fallback={null}>
+            <>
               {shown && (
                 <ToldSheet
                   book={book}
@@ -135,7 +135,7 @@ function CircuitsBelow({ book }: { readonly book: Book }) {
                   <LeadSheet book={book} place={open.place} onClose={close} />
                 ))}
               {open.sheet === 'terminal' && <TerminalSheet book={book} id={open.id} onClose={close} />}
-            </Suspense>
+            </>
           );
         }}
       </OpenedSheet>

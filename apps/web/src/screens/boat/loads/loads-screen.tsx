@@ -1,7 +1,7 @@
 /** The page of one part of the loads: `#/boat/loads/<part>`, and where there are several of a kind `…/<part>/<id>`. */
-import { type ComponentType, Suspense } from 'react';
+import type { ComponentType } from 'react';
 import type { Id } from '#boat-book';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { address } from '../../../shell/route.ts';
 import './loads.css';
 
@@ -25,13 +25,7 @@ export default function LoadsScreen({ part, id }: { readonly part: string | unde
           ‹ Boat
         </a>
       </p>
-      {Page ? (
-        <Suspense fallback={null}>
-          <Page key={id} id={id} />
-        </Suspense>
-      ) : (
-        <h1>No such page</h1>
-      )}
+      {Page ? <Page key={id} id={id} /> : <h1>No such page</h1>}
     </div>
   );
 }

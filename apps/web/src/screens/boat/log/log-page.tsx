@@ -1,9 +1,9 @@
 /** The log: everything done and measured, found by words or gone through by date, fitting, zone, kind and year. */
-import { Suspense, useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { type Id, type LogKind, standingLog } from '#boat-book';
 import { ChoiceField } from '../../../parts/choice-fields.tsx';
 import { countInWords } from '../../../parts/in-words.ts';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { TextField } from '../../../parts/text-fields.tsx';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
@@ -129,17 +129,15 @@ export default function LogPage() {
           )}
         </>
       )}
-      <Suspense fallback={null}>
-        {open?.sheet === 'note' && <NoteSheet book={book} corrects={open.corrects} onClose={close} />}
-        {open?.sheet === 'entry' && (
-          <EntrySheet
-            book={book}
-            id={open.id}
-            onCorrect={() => setOpen({ sheet: 'note', corrects: open.id })}
-            onClose={close}
-          />
-        )}
-      </Suspense>
+      {open?.sheet === 'note' && <NoteSheet book={book} corrects={open.corrects} onClose={close} />}
+      {open?.sheet === 'entry' && (
+        <EntrySheet
+          book={book}
+          id={open.id}
+          onCorrect={() => setOpen({ sheet: 'note', corrects: open.id })}
+          onClose={close}
+        />
+      )}
     </div>
   );
 }

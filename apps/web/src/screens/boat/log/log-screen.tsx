@@ -1,6 +1,5 @@
 /** The pages of the log: `#/boat/log`, `#/boat/log/costs` and `#/boat/log/fitting/<id>`; and of the papers, `#/boat/papers`. */
-import { Suspense } from 'react';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { address } from '../../../shell/route.ts';
 import './log.css';
 
@@ -32,19 +31,17 @@ export default function LogScreen({
           </a>
         )}
       </p>
-      <Suspense fallback={null}>
-        {page === 'papers' ? (
-          <PapersPage />
-        ) : part === undefined ? (
-          <LogPage />
-        ) : part === 'costs' ? (
-          <CostsPage />
-        ) : part === 'fitting' && id !== undefined ? (
-          <StoryPage key={id} id={id} />
-        ) : (
-          <h1>No such page</h1>
-        )}
-      </Suspense>
+      {page === 'papers' ? (
+        <PapersPage />
+      ) : part === undefined ? (
+        <LogPage />
+      ) : part === 'costs' ? (
+        <CostsPage />
+      ) : part === 'fitting' && id !== undefined ? (
+        <StoryPage key={id} id={id} />
+      ) : (
+        <h1>No such page</h1>
+      )}
     </div>
   );
 }

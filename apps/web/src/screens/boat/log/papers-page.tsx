@@ -1,11 +1,11 @@
 /** The papers that are kept with the boat: registration, insurance, manuals, receipts. */
-import { Suspense, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Id, PaperRecord } from '#boat-book';
 import { assumedToRenew_d } from '#reckoning';
 import { daysBetween } from '#units';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address, goTo, useRoute } from '../../../shell/route.ts';
@@ -81,18 +81,16 @@ export default function PapersPage() {
           />
         ))}
       </ul>
-      <Suspense fallback={null}>
-        {fresh !== null && <PaperSheet key="new" book={book} id={null} fresh={fresh} onClose={() => setFresh(null)} />}
-        {fresh === null && open !== null && (
-          <PaperSheet
-            key={open}
-            book={book}
-            id={open}
-            fresh={null}
-            onClose={() => goTo(address('boat', 'papers'), true)}
-          />
-        )}
-      </Suspense>
+      {fresh !== null && <PaperSheet key="new" book={book} id={null} fresh={fresh} onClose={() => setFresh(null)} />}
+      {fresh === null && open !== null && (
+        <PaperSheet
+          key={open}
+          book={book}
+          id={open}
+          fresh={null}
+          onClose={() => goTo(address('boat', 'papers'), true)}
+        />
+      )}
     </div>
   );
 }

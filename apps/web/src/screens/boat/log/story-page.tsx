@@ -1,11 +1,11 @@
 /** Everything there is to know of one fitting, on one page: the page to open before it is taken off. */
-import { Suspense, useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import type { Id } from '#boat-book';
 import { fittingStory } from '#log';
 import { rigLimitsInWords } from '#reckoning';
 import { capital, dateInWords, listInWords, minutesInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { TextField } from '../../../parts/text-fields.tsx';
 import { PhotoStrip } from '../../../photos/photo-strip.tsx';
 import { todayAt } from '../../../reading/today.ts';
@@ -137,18 +137,16 @@ export default function StoryPage({ id }: { readonly id: Id }) {
           <FoundList book={book} found={found} kind="" onOpen={openEntry} />
         )}
       </section>
-      <Suspense fallback={null}>
-        {open?.sheet === 'fitting' && <FittingSheet book={book} id={id} onClose={close} />}
-        {open?.sheet === 'note' && <NoteSheet book={book} corrects={open.corrects} fitting={id} onClose={close} />}
-        {open?.sheet === 'entry' && (
-          <EntrySheet
-            book={book}
-            id={open.id}
-            onCorrect={() => setOpen({ sheet: 'note', corrects: open.id })}
-            onClose={close}
-          />
-        )}
-      </Suspense>
+      {open?.sheet === 'fitting' && <FittingSheet book={book} id={id} onClose={close} />}
+      {open?.sheet === 'note' && <NoteSheet book={book} corrects={open.corrects} fitting={id} onClose={close} />}
+      {open?.sheet === 'entry' && (
+        <EntrySheet
+          book={book}
+          id={open.id}
+          onCorrect={() => setOpen({ sheet: 'note', corrects: open.id })}
+          onClose={close}
+        />
+      )}
     </div>
   );
 }

@@ -1,11 +1,11 @@
 /** The boat's picture: seen from three sides, standing as she does or otherwise, with what is chosen shown on her. */
-import { type ReactNode, Suspense, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useMemo, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import type { PlaceOnBoat, Stance, View } from '#picture';
 import { sizesOfBoat } from '#reckoning';
 import { ManyField, PickField } from '../../../parts/choice-fields.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { useWidth } from '../../../parts/use-width.ts';
 import './boat-picture.css';
@@ -176,33 +176,25 @@ export function BoatPicture({
       </details>
       {page ? (
         <div className="picture-page-list">
-          <Suspense fallback={null}>
-            <ThingsOnHer book={book} pins={pins} runs={runs} nowhere={nowhere} onMove={begin} />
-          </Suspense>
+          <ThingsOnHer book={book} pins={pins} runs={runs} nowhere={nowhere} onMove={begin} />
         </div>
       ) : (
         <details className="picture-more no-print" onToggle={(event) => setListed(event.currentTarget.open)}>
           <summary>The same as a list, and placing things</summary>
-          {listed && (
-            <Suspense fallback={null}>
-              <ThingsOnHer book={book} pins={pins} runs={runs} nowhere={nowhere} onMove={begin} />
-            </Suspense>
-          )}
+          {listed && <ThingsOnHer book={book} pins={pins} runs={runs} nowhere={nowhere} onMove={begin} />}
         </details>
       )}
       <figcaption className="soft small">{caption(view, book)}</figcaption>
-      <Suspense fallback={null}>
-        {placing && touched !== null && (
-          <PlaceThingSheet
-            book={book}
-            place={touched}
-            onClose={() => {
-              setPlacing(false);
-              setTouched(null);
-            }}
-          />
-        )}
-      </Suspense>
+      {placing && touched !== null && (
+        <PlaceThingSheet
+          book={book}
+          place={touched}
+          onClose={() => {
+            setPlacing(false);
+            setTouched(null);
+          }}
+        />
+      )}
     </figure>
   );
 }

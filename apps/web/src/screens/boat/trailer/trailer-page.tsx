@@ -1,9 +1,9 @@
 /** The trailer: what presses on ball and axle, drawn as a balance, what is wrong with it, and what to move. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
 import { dayInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
@@ -61,9 +61,7 @@ export default function TrailerPage({ id }: { readonly id: Id | undefined }) {
           </p>
         </>
       )}
-      <Suspense fallback={null}>
-        {adding && <TrailerSheet book={book} id={null} today={today} onClose={() => setAdding(false)} />}
-      </Suspense>
+      {adding && <TrailerSheet book={book} id={null} today={today} onClose={() => setAdding(false)} />}
     </div>
   );
 }

@@ -1,11 +1,11 @@
 /** One trailer: its balance drawn, a change tried out before it is kept, the table of what stands on it, and what was found. */
-import { Suspense, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { Book, Id, TrailerRecord } from '#boat-book';
 import { type LoadChange, loadChangeSaid, type TrailerFigure, trailerTold } from '#reckoning';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { listInWords } from '../../../parts/in-words.ts';
 import { Mark } from '../../../parts/mark.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { BalanceDrawing } from './balance-drawing.tsx';
 import { balancePlaces } from './balance-places.ts';
@@ -210,13 +210,9 @@ export function TrailerView({
           <Lines title="Take care" id="trailer-care" lines={told.cautions} />
         </div>
       </div>
-      <Suspense fallback={null}>
-        {open?.sheet === 'trailer' && <TrailerSheet book={book} id={id} today={today} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'thing' && (
-          <CarriedSheet book={book} trailer={id} id={open.id} onClose={() => setOpen(null)} />
-        )}
-        {shown && <FigureSheet figure={shown} onClose={() => setOpen(null)} />}
-      </Suspense>
+      {open?.sheet === 'trailer' && <TrailerSheet book={book} id={id} today={today} onClose={() => setOpen(null)} />}
+      {open?.sheet === 'thing' && <CarriedSheet book={book} trailer={id} id={open.id} onClose={() => setOpen(null)} />}
+      {shown && <FigureSheet figure={shown} onClose={() => setOpen(null)} />}
     </>
   );
 }

@@ -1,9 +1,9 @@
 /** The ball on a bathroom scale: what it said of the table, and the way to weigh it or to put the table right. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import type { TrailerTold } from '#reckoning';
 import { RefusalLine } from '../../../parts/form.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 
 const WeighingSheet = onDemand(() => import('./weighing-sheet.tsx'));
@@ -51,9 +51,7 @@ export function WeighedPart({ book, id, told }: { readonly book: Book; readonly 
           </button>
         )}
       </div>
-      <Suspense fallback={null}>
-        {weighing && <WeighingSheet book={book} id={id} told={told} onClose={() => setWeighing(false)} />}
-      </Suspense>
+      {weighing && <WeighingSheet book={book} id={id} told={told} onClose={() => setWeighing(false)} />}
     </section>
   );
 }

@@ -1,15 +1,16 @@
 /** The forecast of a place on the page of the weather ahead: on or off, how old, what went wrong, and its settings. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { forecastOf } from '#reckoning';
 import { localAt } from '#units';
 import { useBook } from '../../../offline/use-book.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useForecastChoice } from './forecast-choice.ts';
 import { ForecastCredit } from './forecast-credit.tsx';
 import './forecast.css';
 import { callOff, takeForecasts, useFreshForecasts, useTaking } from './taking.ts';
 
-const ForecastSheet = lazy(() => import('./forecast-sheet.tsx'));
+const ForecastSheet = onDemand(() => import('./forecast-sheet.tsx'));
 
 export function ForecastPart({ book, place }: { readonly book: Book; readonly place: Id }) {
   const { on, server } = useForecastChoice();
@@ -59,11 +60,7 @@ export function ForecastPart({ book, place }: { readonly book: Book; readonly pl
           </button>
         </div>
       </section>
-      {open && (
-        <Suspense fallback={null}>
-          <ForecastSheet book={book} onClose={() => setOpen(false)} />
-        </Suspense>
-      )}
+      {open && <ForecastSheet book={book} onClose={() => setOpen(false)} />}
     </>
   );
 }

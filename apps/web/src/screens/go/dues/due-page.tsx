@@ -1,5 +1,5 @@
 /** One due: its rule, when it was last done, when it falls due and why, where the rule is from. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
 import {
   dueAway,
@@ -14,7 +14,7 @@ import {
   recipeOfDue,
 } from '#reckoning';
 import { consequenceName, Mark } from '../../../parts/mark.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -123,10 +123,8 @@ export default function DuePage({ id }: { readonly id: Id }) {
           <li key={words}>{words}</li>
         ))}
       </ul>
-      <Suspense fallback={null}>
-        {open === 'change' && <DueSheet book={book} id={id} onClose={() => setOpen(null)} />}
-        {open === 'measure' && <MeasureSheet id={id} due={due} today={today} onClose={() => setOpen(null)} />}
-      </Suspense>
+      {open === 'change' && <DueSheet book={book} id={id} onClose={() => setOpen(null)} />}
+      {open === 'measure' && <MeasureSheet id={id} due={due} today={today} onClose={() => setOpen(null)} />}
     </div>
   );
 }

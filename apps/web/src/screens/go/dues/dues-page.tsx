@@ -1,5 +1,5 @@
 /** What falls due: by date, by use and by what was measured, with what makes each due. */
-import { Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import {
   type DueOfBook,
   dueBesideOuting,
@@ -12,7 +12,7 @@ import {
 } from '#reckoning';
 import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -125,9 +125,7 @@ export default function DuesPage() {
           </p>
         </div>
       </div>
-      <Suspense fallback={null}>
-        {adding && <DueSheet book={book} id={null} onClose={() => setAdding(false)} />}
-      </Suspense>
+      {adding && <DueSheet book={book} id={null} onClose={() => setAdding(false)} />}
     </div>
   );
 }

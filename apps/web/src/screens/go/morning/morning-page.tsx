@@ -1,5 +1,5 @@
 /** One morning list of an outing: the line in hand, then all of them; ticked with a thumb, with no network. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id, Outing } from '#boat-book';
 import {
   lineFailed,
@@ -13,7 +13,7 @@ import {
 } from '#reckoning';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { countInWords, dayInWords } from '../../../parts/in-words.ts';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -23,7 +23,7 @@ import { LineRow } from './line-row.tsx';
 import './morning.css';
 
 const ChangeList = onDemand(() => import('./change-list.tsx'));
-const MorningSheet = onDemand(() => import('./morning-sheet.tsx'));
+const MorningSheet = onDemand(() => import('./morning-sheet.tsx'), <p className="soft">Opening.</p>);
 
 type List = MorningListTold['list'];
 
@@ -47,12 +47,7 @@ export default function MorningPage({ id, rest }: { readonly id: Id; readonly re
     );
   const lists = listsOf(outing);
   const list = lists.find((name) => name === rest[0]) ?? lists[0]!;
-  if (rest[1] === 'print')
-    return (
-      <Suspense fallback={<p className="soft">Opening.</p>}>
-        <MorningSheet book={book} id={id} outing={outing} list={list} />
-      </Suspense>
-    );
+  if (rest[1] === 'print') return <MorningSheet book={book} id={id} outing={outing} list={list} />;
   return (
     <div className="morning">
       {back}
@@ -181,9 +176,7 @@ function OneList({
           </button>
         </div>
         {changing ? (
-          <Suspense fallback={null}>
-            <ChangeList id={id} told={told} />
-          </Suspense>
+          <ChangeList id={id} told={told} />
         ) : (
           <ol className="morning-lines">
             {told.items.map((item) => (

@@ -1,10 +1,10 @@
 /** What the tins say: each product by its own figures, which win over ours, and what goes by them. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
 import { tinInWords, tinUses } from '#reckoning';
 import { dateInWords, listInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
-import { onDemand } from '../../../parts/on-demand.ts';
+import { onDemand } from '../../../parts/on-demand.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
@@ -67,9 +67,7 @@ export default function TinsPage() {
           Put in what a tin says
         </button>
       </p>
-      <Suspense fallback={null}>
-        {open && <TinSheet book={book} id={open.id} today={today} onClose={() => setOpen(null)} />}
-      </Suspense>
+      {open && <TinSheet book={book} id={open.id} today={today} onClose={() => setOpen(null)} />}
     </div>
   );
 }

@@ -1,10 +1,10 @@
 /** Ground tackle: the rodes aboard, or the one there is. */
 import './ground.css';
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Id } from '#boat-book';
 import { fibreInWords, figureSaid } from '#reckoning';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { address } from '../../../../shell/route.ts';
 import { RodeView } from './rode-view.tsx';
@@ -53,9 +53,7 @@ export default function GroundPage({ id }: { readonly id: Id | undefined }) {
           <div className="boat-acts">{add}</div>
         </>
       )}
-      <Suspense fallback={null}>
-        {adding && <RodeSheet book={book} id={null} onClose={() => setAdding(false)} />}
-      </Suspense>
+      {adding && <RodeSheet book={book} id={null} onClose={() => setAdding(false)} />}
     </>
   );
 }

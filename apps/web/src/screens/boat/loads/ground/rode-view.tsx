@@ -1,10 +1,10 @@
 /** One rode in an anchorage: what to veer, drawn to scale, moved with sliders, each figure with how it is worked out. */
-import { type ReactNode, Suspense, useDeferredValue, useMemo, useState } from 'react';
+import { type ReactNode, useDeferredValue, useMemo, useState } from 'react';
 import type { AnchorageRecord, Book, Id } from '#boat-book';
 import { type GroundFigure, groundTold, rodeLength_m } from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { Mark } from '../../../../parts/mark.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { AnchorageSliders } from './anchorage-sliders.tsx';
 import { CircleDrawing } from './circle-drawing.tsx';
@@ -100,9 +100,7 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
           ))}
         </section>
       )}
-      <Suspense fallback={null}>
-        {changing && <RodeSheet book={book} id={id} onClose={() => setChanging(false)} />}
-      </Suspense>
+      {changing && <RodeSheet book={book} id={id} onClose={() => setChanging(false)} />}
       {shown && (
         <FigureSheet figure={shown} onClose={() => setOpen(null)}>
           {shown.of === 'circle' && told.kind === 'told' && <CircleDrawing boat={boat} {...told.circle} />}

@@ -1,12 +1,12 @@
 /** The board's hoist: what it asks of hand, wire and cord, drawn as it goes up, and what would change it. */
-import { Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { BoardHoistRecord, Book, Id } from '#boat-book';
 import { type HoistedIn, type HoistFigureTold, hoistTold } from '#reckoning';
 import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { PickField } from '../../../../parts/choice-fields.tsx';
 import { Mark } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { OpenedSheet, useOpened } from '../../../../parts/opened.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { address } from '../../../../shell/route.ts';
@@ -53,9 +53,7 @@ export default function HoistPage({ id }: { readonly id: Id | undefined }) {
           Put in a board’s hoist
         </button>
       </p>
-      <Suspense fallback={null}>
-        {adding && <HoistSheet book={book} id={null} onClose={() => setAdding(false)} />}
-      </Suspense>
+      {adding && <HoistSheet book={book} id={null} onClose={() => setAdding(false)} />}
     </>
   );
 }
@@ -178,12 +176,12 @@ function HoistBelow({ book, id, record }: OfOne) {
       </div>
       <OpenedSheet of={sheet}>
         {(open) => (
-          <Suspense fallback={null}>
+          <>
             {open.sheet === 'change' && <HoistSheet book={book} id={id} onClose={sheet.close} />}
             {open.sheet === 'figure' && (
               <FigureSheet figure={open.figure} caution={told.cautions[0] ?? ''} onClose={sheet.close} />
             )}
-          </Suspense>
+          </>
         )}
       </OpenedSheet>
     </>

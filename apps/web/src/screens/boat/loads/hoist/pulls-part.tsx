@@ -1,12 +1,12 @@
 /** Pulls that were read beside what was foretold of them: whether it turns as it should, and whether that changes. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { BoardHoistRecord, Book, Id } from '#boat-book';
 import { forceSaid, pullsTold, stiffHoistJob } from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { dateInWords } from '../../../../parts/in-words.ts';
 import { Mark } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../../reading/today.ts';
 import { address } from '../../../../shell/route.ts';
@@ -88,9 +88,7 @@ export function PullsPart({
             </button>
           ))}
       </div>
-      <Suspense fallback={null}>
-        {entering && <PullSheet id={id} record={record} onClose={() => setEntering(false)} />}
-      </Suspense>
+      {entering && <PullSheet id={id} record={record} onClose={() => setEntering(false)} />}
     </>
   );
 }

@@ -1,11 +1,11 @@
 /** The boat's load paths; or one of them: whether it holds, what gives first, what does not fit, and the chain itself. */
-import { Suspense, useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { Book, Id, LoadPathRecord } from '#boat-book';
 import { caseInWind, loadPathTold, pathMendings, standingRigs } from '#reckoning';
 import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { PickField } from '../../../../parts/choice-fields.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { OpenedSheet, useOpened } from '../../../../parts/opened.tsx';
 import { SliderField } from '../../../../parts/slider-field.tsx';
 import { todayAt } from '../../../../reading/today.ts';
@@ -212,7 +212,7 @@ function PathBelow({ book, id, record }: { readonly book: Book; readonly id: Id;
         {(open) => {
           const shown = shownIn(open);
           return (
-            <Suspense fallback={null}>
+            <>
               {open.sheet === 'path' && <PathSheet book={book} id={id} onClose={close} />}
               {open.sheet === 'case' && <CaseSheet book={book} path={id} id={open.one} onClose={close} />}
               {open.sheet === 'part' && (
@@ -228,7 +228,7 @@ function PathBelow({ book, id, record }: { readonly book: Book; readonly id: Id;
                   onClose={close}
                 />
               )}
-            </Suspense>
+            </>
           );
         }}
       </OpenedSheet>

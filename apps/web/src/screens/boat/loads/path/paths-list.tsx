@@ -1,11 +1,11 @@
 /** Every load path of the boat, each with whether it holds. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book } from '#boat-book';
 import { type LoadPathTold, loadPathsTold } from '#reckoning';
 import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import type { Meaning } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { todayAt } from '../../../../reading/today.ts';
 import { address } from '../../../../shell/route.ts';
 
@@ -58,9 +58,7 @@ function Paths({ book }: { readonly book: Book }) {
           Add a load path
         </button>
       </div>
-      <Suspense fallback={null}>
-        {adding && <PathSheet book={book} id={null} onClose={() => setAdding(false)} />}
-      </Suspense>
+      {adding && <PathSheet book={book} id={null} onClose={() => setAdding(false)} />}
     </>
   );
 }

@@ -1,10 +1,10 @@
 /** The mast on its way up and down: drawn to scale with a slider, its worst place, what it takes, and the vang. */
-import { Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Book, Id, MastRecord } from '#boat-book';
 import { rigCautions } from '#loads';
 import { type RigPartTold, raisingTold, sidewaysTold, vangTold } from '#reckoning';
 import { capital } from '../../../../parts/in-words.ts';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { WorkingParts } from '../../../../parts/working-parts.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { RaisingPart } from './raising-part.tsx';
@@ -39,12 +39,10 @@ export default function MastPage() {
       {masts.map(([id, mast]) => (
         <MastParts key={id} book={book} mast={mast} onChange={(sheet) => setOpen({ sheet, id })} />
       ))}
-      <Suspense fallback={null}>
-        {open?.sheet === 'mast' && <MastSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-        {open?.sheet === 'vang' && open.id !== null && (
-          <VangSheet book={book} id={open.id} onClose={() => setOpen(null)} />
-        )}
-      </Suspense>
+      {open?.sheet === 'mast' && <MastSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
+      {open?.sheet === 'vang' && open.id !== null && (
+        <VangSheet book={book} id={open.id} onClose={() => setOpen(null)} />
+      )}
     </>
   );
 }

@@ -1,12 +1,12 @@
 /** One stay: how taut it was last found, what is to be done, its trend, and every reading with its working. */
-import { Suspense, useState } from 'react';
+import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { aim_N, foundInWords, type StayOfBook, sinceInWords, stayInWords, stayJob } from '#reckoning';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { capital, dayInWords } from '../../../../parts/in-words.ts';
 import { Mark } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { todayAt } from '../../../../reading/today.ts';
 import { address } from '../../../../shell/route.ts';
@@ -103,11 +103,9 @@ export function StayPage({ book, stay }: { readonly book: Book; readonly stay: S
           The mast is held by another stay or a halyard before this one comes off.
         </p>
       </section>
-      <Suspense fallback={null}>
-        {open?.sheet === 'stay' && <StaySheet book={book} id={id} onClose={close} />}
-        {open?.sheet === 'reading' && <StayReadingSheet book={book} id={id} last={readings.at(-1)} onClose={close} />}
-        {shown !== undefined && <ReadingToldSheet reading={shown} today={today} onClose={close} />}
-      </Suspense>
+      {open?.sheet === 'stay' && <StaySheet book={book} id={id} onClose={close} />}
+      {open?.sheet === 'reading' && <StayReadingSheet book={book} id={id} last={readings.at(-1)} onClose={close} />}
+      {shown !== undefined && <ReadingToldSheet reading={shown} today={today} onClose={close} />}
     </>
   );
 }

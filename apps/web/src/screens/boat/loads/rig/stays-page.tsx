@@ -1,9 +1,9 @@
 /** The boat's stays, each with how taut it was last found; and the page of one. */
-import { Suspense, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Id } from '#boat-book';
 import { stayInWords, staysOfBook } from '#reckoning';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
-import { onDemand } from '../../../../parts/on-demand.ts';
+import { onDemand } from '../../../../parts/on-demand.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { address } from '../../../../shell/route.ts';
 import './rig.css';
@@ -70,9 +70,7 @@ export default function StaysPage({ id }: { readonly id: Id | undefined }) {
           </button>
         </div>
       </section>
-      <Suspense fallback={null}>
-        {adding && <StaySheet book={book} id={null} onClose={() => setAdding(false)} />}
-      </Suspense>
+      {adding && <StaySheet book={book} id={null} onClose={() => setAdding(false)} />}
     </>
   );
 }

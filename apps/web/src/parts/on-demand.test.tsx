@@ -1,15 +1,14 @@
-import { createElement, Suspense } from 'react';
+import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { loadTheRest, onDemand, onDemandWithLoad } from './on-demand.ts';
+import { loadTheRest, onDemand, onDemandWithLoad } from './on-demand.tsx';
 
 const sheet = async () => ({ default: () => createElement('p', null, 'the sheet') });
-const shown = (component: Parameters<typeof createElement>[0]) =>
-  renderToStaticMarkup(createElement(Suspense, { fallback: 'not yet' }, createElement(component)));
+const shown = (component: Parameters<typeof createElement>[0]) => renderToStaticMarkup(createElement(component));
 
 describe('a component loaded on demand', () => {
-  it('is waited for when it is shown before it is there', () => {
-    expect(shown(onDemand(sheet))).toContain('not yet');
+  it('leaves its place to what stands there meanwhile when it is shown before it is there', () => {
+    expect(shown(onDemand(sheet, 'not yet'))).toBe('not yet');
   });
 
   it('is shown in the same breath once it has been loaded', async () => {
@@ -28,6 +27,22 @@ describe('a component loaded on demand', () => {
     await loadTheRest();
     expect(times).toBe(1);
     expect(shown(component)).toBe('<p>the sheet</p>');
+  });
+
+  it('is loaded in the order in which they were brought along', async () => {
+    const order: string[] = [];
+    const named = (name: string) => () => {
+      order.push(name);
+      return sheet();
+    };
+    onDemand(async () => {
+      order.push('a page');
+      onDemand(named('its sheet'));
+      return sheet();
+    });
+    onDemand(named('the other page'));
+    await loadTheRest();
+    expect(order).toEqual(['a page', 'the other page', 'its sheet']);
   });
 
   it('is fetched again where the first time failed', async () => {
