@@ -2,8 +2,8 @@
  * A sheet laid over the page for one thing to fill in. The device's own dialog: focus stays in it, Escape leaves it. It is
  * there with its heading in the first picture after the tap, and filled in the next: on a slow phone a long form takes
  * longer than a finger waits for an answer. In that first picture it lies on the page without closing it off: to do so the
- * device goes through the style of all that is on the page, which takes as long as the sheet itself. It is closed off
- * before the sheet is filled.
+ * device goes through the style of all that is on the page, which takes as long as the sheet itself. It is closed off, and
+ * its heading has the focus, before the sheet is filled.
  */
 import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { afterPaint } from '../shell/when.ts';
@@ -30,14 +30,14 @@ export function Sheet({
     const shown = dialog.current;
     if (shown === null) return;
     // over another sheet there is no other way
-    if (document.querySelector('dialog:modal') === null) shown.show();
-    else shown.showModal();
-    shown.querySelector('h2')?.focus({ preventScroll: true });
+    if (document.querySelector('dialog:modal') !== null) shown.showModal();
+    else shown.open = true;
     const off = afterPaint(() => {
       if (!shown.matches(':modal')) {
-        shown.close();
+        shown.open = false;
         shown.showModal();
       }
+      shown.querySelector('h2')?.focus();
       setFilled(true);
     });
     return () => {
@@ -64,10 +64,6 @@ export function Sheet({
         if (event.target !== dialog.current) return;
         event.preventDefault();
         leave();
-      }}
-      onKeyDown={(event) => {
-        // its own Escape comes with the page closed off
-        if (event.key === 'Escape' && !filled) leave();
       }}
     >
       <div className="sheet-head">
