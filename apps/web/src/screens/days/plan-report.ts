@@ -123,4 +123,6 @@ export interface PlanWorker {
   tryHold(request: HoldTrialRequest, tell: (telling: HoldTrialTelling) => void): Promise<void>;
   /** Ends the search now; the best plan so far is told as settled. */
   stop(): void;
+  /** Lets the search stand still for so long, so that the page has the device to itself. [ms] */
+  rest(for_ms: number): void;
 }

@@ -16,7 +16,7 @@ import { oddsToTell } from './odds-telling.ts';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 import { tellWindows } from './plan-windows.ts';
 import { tellReasons } from './reasons-telling.ts';
-import { breath, nextSlice, type SettledPlan } from './worker-slices.ts';
+import { breath, nextSlice, rest, type SettledPlan } from './worker-slices.ts';
 
 /** a better plan is shown no sooner than this after the one before. [ms] */
 const showEvery_ms = 120;
@@ -39,6 +39,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   current++;
   const mine = current;
   stopped = false;
+  rest(0);
   const matter = problemFrom(request.book, { now: request.now, afresh: request.afresh });
   if (matter.kind === 'nothing to plan') {
     tell({ kind: matter.kind, words: matter.words, because: matter.because, notes: matter.notes });
@@ -164,6 +165,8 @@ const worker: PlanWorker = {
   tryHold,
   stop() {
     stopped = true;
+    rest(0);
   },
+  rest,
 };
 expose(worker);

@@ -13,6 +13,8 @@ import { rememberFirst, rememberSeen } from './seen-plan.ts';
 const longest_ms = 8000;
 /** a plan older than this is made again when a screen that shows it is opened. [ms] */
 const stale_ms = 10 * 60_000;
+/** the search stands still for so long after a finger came down. [ms] */
+const rest_ms = 400;
 /** what the benchmark of the app reads */
 const marks = { asked: 'plan asked', firstPlan: 'first plan' };
 /** the same book gives the same plan, and the same odds */
@@ -249,6 +251,12 @@ export function usePlan(book: Book | null, spend_ms = longest_ms, after_ms = 0):
   }, [book, spend_ms, after_ms]);
   return usePlanInHand();
 }
+
+/** A finger that comes down has the device to itself, once there is a plan to look at. */
+function letAnswer(): void {
+  if (inHand.picture !== null) void planWorker.rest(rest_ms);
+}
+globalThis.addEventListener?.('pointerdown', letAnswer, { capture: true, passive: true });
 
 /** The plan there is, with none asked for. */
 export function usePlanInHand(): PlanInHand {

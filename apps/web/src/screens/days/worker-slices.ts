@@ -12,9 +12,16 @@ export function nextSlice(iterations: number, took_ms: number): number {
   return Math.max(1, Math.min(Math.round(fitting), iterations * 4, 100_000));
 }
 
-/** Lets messages in: a stop, or a newer request. */
-export function breath(): Promise<void> {
-  return new Promise((resolve) => {
+let restsUntil_ms = 0;
+
+/** Has the Worker do nothing for so long: the page has something to answer, on a device with few cores. 0: on at once. */
+export function rest(for_ms: number): void {
+  restsUntil_ms = performance.now() + for_ms;
+}
+
+/** Lets messages in: a stop, a newer request, or a rest. */
+export async function breath(): Promise<void> {
+  await new Promise<void>((resolve) => {
     const channel = new MessageChannel();
     channel.port1.onmessage = () => {
       channel.port1.close();
@@ -22,6 +29,7 @@ export function breath(): Promise<void> {
     };
     channel.port2.postMessage(null);
   });
+  while (performance.now() < restsUntil_ms) await new Promise((later) => setTimeout(later, 25));
 }
 
 /** What is worked out of a plan once it has settled: of what, and whom to tell. */
