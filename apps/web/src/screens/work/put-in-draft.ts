@@ -32,6 +32,22 @@ export interface PutInDraft {
 
 export type PutInFault = 'title' | 'consequence' | 'likely' | 'low' | 'high' | 'hands' | 'due' | ConditionsFault;
 
+/** What is understood before a word is said: to look for every name and phrase in nothing takes longer than the page. */
+export const nothingRead: ReadLine = {
+  title: '',
+  zone: null,
+  fitting: null,
+  minutes: null,
+  hands: null,
+  notAlone: null,
+  setUps: [],
+  conditions: [],
+  consequence: null,
+  due: null,
+  outing: null,
+  temporary: null,
+};
+
 /** What the line says; what it does not say is empty. One pair of hands is what one has without saying so. */
 export function understood(read: ReadLine): PutInDraft {
   const minutes = read.minutes?.value;

@@ -17,7 +17,15 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address, goTo } from '../../shell/route.ts';
 import './put-in.css';
-import { type PutInDraft, type PutInFault, readPutIn, trustedAsUsual, understood, usualOfRig } from './put-in-draft.ts';
+import {
+  nothingRead,
+  type PutInDraft,
+  type PutInFault,
+  readPutIn,
+  trustedAsUsual,
+  understood,
+  usualOfRig,
+} from './put-in-draft.ts';
 import type { PutInByRecipe, SaidByRecipe } from './recipe-offer.tsx';
 
 const RecipeOffer = onDemand(() => import('./recipe-offer.tsx'));
@@ -52,7 +60,7 @@ export default function PutIn() {
     () => ({ zones, fittings, setUps, outings, today }),
     [zones, fittings, setUps, outings, today],
   );
-  const read = useMemo(() => readLine(said.slice(0, longest), lexicon), [said, lexicon]);
+  const read = useMemo(() => (said === '' ? nothingRead : readLine(said.slice(0, longest), lexicon)), [said, lexicon]);
   const { what, title, consequence } = { ...understood(read), ...changes };
   const draft: PutInDraft = { ...trustedAsUsual({ ...understood(read), what, title, consequence }, today), ...changes };
   const set = <K extends keyof PutInDraft>(key: K, value: PutInDraft[K]) => setChanges({ ...changes, [key]: value });
