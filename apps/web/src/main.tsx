@@ -6,7 +6,7 @@ import { loadTheRest } from './parts/on-demand.tsx';
 import { workFromText } from './reading/work-shown.ts';
 import { App } from './shell/app.tsx';
 import { routeOf } from './shell/route.ts';
-import { placeLoaded } from './shell/screen-here.tsx';
+import { placeLoaded, placeLoads } from './shell/screen-here.tsx';
 import { startTheme } from './shell/theme.ts';
 import { afterPaint, whenQuiet } from './shell/when.ts';
 
@@ -35,7 +35,7 @@ async function begin(): Promise<void> {
   );
   afterPaint(() => bookClient.open());
   await bookThere();
-  setTimeout(() => whenQuiet(() => void loadTheRest()), 1000);
+  setTimeout(() => whenQuiet(() => void loadTheRest(placeLoads)), 600);
 }
 
 /** Resolves when the book is there, or is not to be had. */

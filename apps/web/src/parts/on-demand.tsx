@@ -106,8 +106,11 @@ export function onDemand<Props extends object>(
 /**
  * Loads, one after another and each in a quiet moment, what has not been asked for yet: a tap waits for one of them at most.
  * What the pages that are shown brought along comes first. What cannot be had now is had when it is shown.
+ *
+ * @param first  comes before all else
  */
-export function loadTheRest(): Promise<void> {
+export function loadTheRest(first: readonly Load[] = []): Promise<void> {
+  sooner = [...first, ...sooner];
   if (rest === null || !loadingTheRest) rest = oneByOne();
   return rest;
 }
@@ -120,8 +123,9 @@ async function oneByOne(): Promise<void> {
     sooner = sooner.filter((load) => waiting.has(load));
     const [next] = [...sooner, ...waiting];
     await next?.().catch(() => {});
-    // most of the time is left free: a finger seldom comes down on one of them
-    const pause_ms = 2 * (performance.now() - began);
+    if (sooner.length > 0) continue;
+    // of what is not likely next, half of the time is left free: a finger seldom comes down on a piece of it
+    const pause_ms = performance.now() - began;
     await new Promise((later) => setTimeout(later, pause_ms));
   }
   loadingTheRest = false;

@@ -17,6 +17,9 @@ for (const [file, load] of Object.entries(found)) {
     screens[place] = onDemandWithLoad(load, <p className="unseen">Opening {place}.</p>);
 }
 
+/** What loads each place. */
+export const placeLoads = Object.values(screens).flatMap((screen) => screen?.load ?? []);
+
 /** Resolves when a place can be shown at once. */
 export async function placeLoaded(place: PlaceName): Promise<void> {
   await screens[place]?.load();
