@@ -1,6 +1,7 @@
 /** The outings, and what stands between the boat and each of them. */
 import { useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -30,12 +31,6 @@ export default function GoScreen() {
 
 function Outings() {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const [open, setOpen] = useState<Id | null>(null);
-  const outings = Object.entries(book.outings).sort(([, a], [, b]) => a.date.localeCompare(b.date));
-  const ahead = outings.filter(([, outing]) => outing.date >= today);
-  const past = outings.filter(([, outing]) => outing.date < today).reverse();
-  const plan = usePlanOfOutings(book, ahead);
   return (
     <div className="go">
       <h1>Go</h1>
@@ -44,6 +39,22 @@ function Outings() {
           What falls due, and what she was used for
         </a>
       </p>
+      <BelowHeading>
+        <OutingsBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function OutingsBelow({ book }: { readonly book: Book }) {
+  const today = todayAt(book);
+  const [open, setOpen] = useState<Id | null>(null);
+  const outings = Object.entries(book.outings).sort(([, a], [, b]) => a.date.localeCompare(b.date));
+  const ahead = outings.filter(([, outing]) => outing.date >= today);
+  const past = outings.filter(([, outing]) => outing.date < today).reverse();
+  const plan = usePlanOfOutings(book, ahead);
+  return (
+    <>
       <NewOuting book={book} today={today} />
       {ahead.length === 0 && (
         <p>
@@ -83,6 +94,6 @@ function Outings() {
         </details>
       )}
       {open && <OutingSheet book={book} id={open} onClose={() => setOpen(null)} />}
-    </div>
+    </>
   );
 }

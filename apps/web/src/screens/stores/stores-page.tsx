@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { storeStandings } from '#reckoning';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { countInWords, dateInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
@@ -16,6 +17,17 @@ const ToolSheet = onDemand(() => import('./tool-sheet.tsx'));
 
 export function StoresPage() {
   const book = useOpenBook();
+  return (
+    <div className="stores">
+      <h1>Stores</h1>
+      <BelowHeading>
+        <StoresBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function StoresBelow({ book }: { readonly book: Book }) {
   const today = todayAt(book);
   const [open, setOpen] = useState<{ readonly sheet: 'store' | 'tool'; readonly id: Id | null } | null>(null);
   const standings = useMemo(() => storeStandings(book, today), [book, today]);
@@ -30,8 +42,7 @@ export function StoresPage() {
         ? ' One that work counts on is past its date.'
         : ` ${past} that work counts on are past their dates.`;
   return (
-    <div className="stores">
-      <h1>Stores</h1>
+    <>
       <p className="soft">
         {countInWords(onHand, 'thing')} on hand, {toGet} to get, {countInWords(Object.keys(book.tools).length, 'tool')}.
         {pastWords}
@@ -66,7 +77,7 @@ export function StoresPage() {
       </div>
       {open?.sheet === 'store' && <StoreSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
       {open?.sheet === 'tool' && <ToolSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-    </div>
+    </>
   );
 }
 

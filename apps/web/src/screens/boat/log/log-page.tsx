@@ -1,6 +1,7 @@
 /** The log: everything done and measured, found by words or gone through by date, fitting, zone, kind and year. */
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
-import { type Id, type LogKind, standingLog } from '#boat-book';
+import { type Book, type Id, type LogKind, standingLog } from '#boat-book';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { ChoiceField } from '../../../parts/choice-fields.tsx';
 import { countInWords } from '../../../parts/in-words.ts';
 import { onDemand } from '../../../parts/on-demand.tsx';
@@ -19,6 +20,17 @@ type Open = { readonly sheet: 'note'; readonly corrects: Id | null } | { readonl
 
 export default function LogPage() {
   const book = useOpenBook();
+  return (
+    <div className="log">
+      <h1>Log</h1>
+      <BelowHeading>
+        <LogBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function LogBelow({ book }: { readonly book: Book }) {
   const [words, setWords] = useState('');
   const [fitting, setFitting] = useState<Id>('');
   const [zone, setZone] = useState<Id>('');
@@ -52,8 +64,7 @@ export default function LogPage() {
   const close = () => setOpen(null);
 
   return (
-    <div className="log">
-      <h1>Log</h1>
+    <>
       <p className="soft">
         What was done and measured, by whom, when, with what. Nothing in it is rewritten: an entry that was wrong is put
         right by another.
@@ -138,6 +149,6 @@ export default function LogPage() {
           onClose={close}
         />
       )}
-    </div>
+    </>
   );
 }

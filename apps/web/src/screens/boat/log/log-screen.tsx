@@ -2,8 +2,8 @@
 import { onDemand } from '../../../parts/on-demand.tsx';
 import { address } from '../../../shell/route.ts';
 import './log.css';
+import LogPage from './log-page.tsx';
 
-const LogPage = onDemand(() => import('./log-page.tsx'));
 const CostsPage = onDemand(() => import('./costs-page.tsx'));
 const StoryPage = onDemand(() => import('./story-page.tsx'));
 const PapersPage = onDemand(() => import('./papers-page.tsx'));
