@@ -28,6 +28,10 @@ interface Tap {
   readonly key?: string;
 }
 
+const ofJob = async (page: Page) => {
+  await page.locator('.work-group a.line-row').first().click();
+  await page.locator('.job-step').first().waitFor();
+};
 const ofBattery = async (page: Page) => {
   await page.getByRole('link', { name: /House battery/ }).click();
   await page.locator('.battery-full').waitFor();
@@ -49,6 +53,15 @@ const slider = (page: Page) => page.getByRole('slider').first();
 const taps: readonly Tap[] = [
   { what: 'a job of the list', at: '#/work', tap: (page) => page.locator('.work-group a.line-row').first() },
   { what: 'Days, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/days"]').first() },
+  { what: 'Stores, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/stores"]').first() },
+  { what: 'Go, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/go"]').first() },
+  { what: 'putting in a job', at: '#/work', tap: (page) => page.getByRole('link', { name: 'Put in a job' }) },
+  {
+    what: 'a step to tick',
+    at: '#/work',
+    before: ofJob,
+    tap: (page) => page.getByRole('button', { name: /^Tick: / }).first(),
+  },
   { what: 'Boat, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/boat"]').first() },
   {
     what: 'a step in the plan',
@@ -82,6 +95,7 @@ const taps: readonly Tap[] = [
     before: ofCircuits,
     tap: (page) => page.getByRole('button', { name: /^Change/ }).first(),
   },
+  { what: 'the log', at: '#/boat', tap: (page) => page.locator('main a[href="#/boat/log"]').first() },
   { what: 'the load paths', at: '#/boat', tap: (page) => page.getByRole('link', { name: /^Load paths/ }) },
   {
     what: 'a part of a load path',
@@ -140,7 +154,7 @@ const seen = `[
   document.querySelector('main h1')?.textContent,
   [...document.querySelectorAll('dialog[open] h2')].at(-1)?.textContent,
   document.activeElement?.getAttribute('aria-valuetext'),
-].join(' | ')`;
+]`;
 
 /**
  * Notes the events the finger made, and when a picture is painted that shows another answer than stood there before. The
@@ -155,8 +169,10 @@ const watch = `
   let from = null;
   for (const type of ['pointerup', 'keydown']) addEventListener(type, (event) => { from ??= event.timeStamp; }, true);
   const before = ${seen};
+  // a place left empty is no answer
+  const answer = () => ${seen}.some((shown, at) => shown && shown !== before[at]);
   const changes = new MutationObserver(() => {
-    if (from === null || ${seen} === before) return;
+    if (from === null || !answer()) return;
     changes.disconnect();
     requestAnimationFrame(() => scheduler.postTask(() => { window.answered_ms = performance.now() - from; }, { priority: 'user-blocking' }));
   });
