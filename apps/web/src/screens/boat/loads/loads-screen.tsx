@@ -4,10 +4,11 @@ import type { Id } from '#boat-book';
 import { onDemand } from '../../../parts/on-demand.tsx';
 import { address } from '../../../shell/route.ts';
 import './loads.css';
+import PathPage from './path/path-page.tsx';
 
-/** by the word in the address, each loaded when it is first shown (`onDemand`) */
+/** by the word in the address; the load paths come with this screen, the others when they are first shown (`onDemand`) */
 const pages: Readonly<Record<string, ComponentType<{ readonly id: Id | undefined }>>> = {
-  path: onDemand(() => import('./path/path-page.tsx')),
+  path: PathPage,
   hoist: onDemand(() => import('./hoist/hoist-page.tsx')),
   stays: onDemand(() => import('./rig/stays-page.tsx')),
   mast: onDemand(() => import('./rig/mast-page.tsx')),
