@@ -110,7 +110,8 @@ describe.each([
     expect(await seriousFaults(page)).toEqual([]);
     await page.screenshot({ path: `${pictures}/tins-${width}.png`, fullPage: true });
 
-    expect(await working()).toContain('From the tin: 6 h at 25 °C.');
+    // a step opened just as the new plan came is still the one of the plan before
+    await expect.poll(working, { timeout: 30_000 }).toContain('From the tin: 6 h at 25 °C.');
 
     // so does the job's page; and the wait keeps the tin it is given when it is changed again
     await page.goto(`${inject('address')}#/work/job/blade`);

@@ -19,23 +19,35 @@ export function afterPaint(then: () => void): () => void {
 
 /** So long after a finger or a key asked for something, the device is at work on it, however idle it looks. [ms] */
 const answering_ms = 700;
-let asked_ms = Number.NEGATIVE_INFINITY;
+/** Nothing waits longer than this for a finger that goes on asking. [ms] */
+const longest_ms = 1500;
+let answering: ReturnType<typeof setTimeout> | undefined;
+const waiting = new Set<() => void>();
 
+function wasAsked(): void {
+  clearTimeout(answering);
+  answering = setTimeout(() => {
+    answering = undefined;
+    for (const then of [...waiting]) then();
+  }, answering_ms);
+}
 // a test without a page is not asked
 for (const type of ['pointerdown', 'pointerup', 'keydown'])
-  globalThis.addEventListener?.(
-    type,
-    (event) => {
-      asked_ms = event.timeStamp;
-    },
-    { capture: true, passive: true },
-  );
+  globalThis.addEventListener?.(type, wasAsked, { capture: true, passive: true });
 
 /** Does it at once; or, where something was just asked for, once that is answered: nothing changes under a finger. */
 export function whenAnswered(then: () => void): void {
-  const wait_ms = asked_ms + answering_ms - performance.now();
-  if (wait_ms > 0) setTimeout(() => whenAnswered(then), wait_ms);
-  else then();
+  if (answering === undefined) {
+    then();
+    return;
+  }
+  const once = () => {
+    if (!waiting.delete(once)) return;
+    clearTimeout(late);
+    then();
+  };
+  const late = setTimeout(once, longest_ms);
+  waiting.add(once);
 }
 
 /** Does it when the device has a moment, and nothing was asked of it just now. */

@@ -15,6 +15,8 @@ const longest_ms = 8000;
 const stale_ms = 10 * 60_000;
 /** the search stands still for so long after a finger came down. [ms] */
 const rest_ms = 400;
+/** a plan of the book asked of is there, and the search goes on or is over */
+let isImproving = false;
 /** what the benchmark of the app reads */
 const marks = { asked: 'plan asked', firstPlan: 'first plan' };
 /** the same book gives the same plan, and the same odds */
@@ -108,18 +110,21 @@ export function planBook(book: Book, { afresh = false, forget = false, spend_ms 
   performance.mark(marks.asked);
   let problem: Problem | null = null;
   let notes: readonly PlanNote[] = [];
-  let first = true;
+  isImproving = false;
   const told: PlanTelling[] = [];
   const hear = (telling: PlanTelling) => {
     if (mine !== round) return;
-    if (first && (telling.kind === 'plan' || telling.kind === 'settled')) {
-      first = false;
+    told.push(telling);
+    // a plan of this book that is there stays as it is while a finger is on its way to a step of it
+    if (isImproving) {
+      whenAnswered(showTold);
+      return;
+    }
+    if (telling.kind === 'plan' || telling.kind === 'settled') {
+      isImproving = true;
       performance.measure(marks.firstPlan, marks.asked);
     }
-    told.push(telling);
-    // a plan that is there stays as it is while a finger is on its way to a step of it
-    if (inHand.picture === null) showTold();
-    else whenAnswered(showTold);
+    showTold();
   };
   const showTold = () => {
     for (const telling of told.splice(0)) if (mine === round) show(telling);
@@ -252,9 +257,9 @@ export function usePlan(book: Book | null, spend_ms = longest_ms, after_ms = 0):
   return usePlanInHand();
 }
 
-/** A finger that comes down has the device to itself, once there is a plan to look at. */
+/** A finger that comes down has the device to itself, once there is a plan of this book to look at. */
 function letAnswer(): void {
-  if (inHand.picture !== null) void planWorker.rest(rest_ms);
+  if (isImproving) void planWorker.rest(rest_ms);
 }
 globalThis.addEventListener?.('pointerdown', letAnswer, { capture: true, passive: true });
 
