@@ -39,6 +39,8 @@ describe('on a phone, by touch', () => {
   it('a job goes in from one line, shows what was understood, and its step can be changed', async () => {
     const page = await opened(phone);
     await page.getByRole('link', { name: 'Put in a job' }).tap();
+    // the line can be typed at once
+    await page.locator('textarea:focus').waitFor();
     const line = page.getByRole('textbox', { name: /one line/ });
     await line.fill('tiller bolt is bent, change it, 25 min, mast down');
     await page.getByText('from ‘25 min’').waitFor();

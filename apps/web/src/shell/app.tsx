@@ -52,6 +52,8 @@ export function App() {
     if (arrived.current === here) return;
     arrived.current = here;
     scrollTo(0, 0);
+    // a page that begins with a field to fill in has the focus there already
+    if (document.activeElement?.matches('main input, main textarea')) return;
     // a screen reader hears the new screen's title; the page itself stays where it is
     main.current?.focus({ preventScroll: true });
   }, [here]);
