@@ -41,9 +41,16 @@ export function BlockSheet({
   onClose,
   ...shown
 }: Shown & { readonly block: Block; readonly onClose: () => void }) {
+  const { what } = block;
+  // a plan that was made anew while the sheet is open: what is told is the step as it lies now
+  const step = what.kind === 'step' ? shown.problem.steps.find(({ id }) => id === what.step.id) : undefined;
+  const planned = shown.plan.steps.find((one) => one.step === step?.id);
   return (
     <Sheet title={block.name} onClose={onClose}>
-      {block.what.kind === 'step' && <StepWorking {...shown} planned={block.what.planned} step={block.what.step} />}
+      {step && planned && <StepWorking {...shown} planned={planned} step={step} />}
+      {what.kind === 'step' && !planned && (
+        <p className="days-working">The plan was made anew since, and leaves this out.</p>
+      )}
       {block.what.kind === 'change' && <ChangeWorking {...shown} change={block.what.planned} />}
       {block.what.kind === 'past' && (
         <div className="days-working">

@@ -4,7 +4,14 @@ import type { Proposal } from '#jobs';
 import { stowageNamed } from '#reckoning';
 import { instantAt } from '#units';
 import { type Faults, formReading } from '../../parts/read-form.ts';
-import { type PutInDraft, type PutInFault, readPutIn, trustedAsUsual, understood } from './put-in-draft.ts';
+import {
+  nothingRead,
+  type PutInDraft,
+  type PutInFault,
+  readPutIn,
+  trustedAsUsual,
+  understood,
+} from './put-in-draft.ts';
 
 export interface ReadingDraft {
   readonly battery: Id | '';
@@ -84,20 +91,7 @@ export function walkDraft(
   };
 }
 
-const nothingUnderstood: PutInDraft = understood({
-  title: '',
-  zone: null,
-  fitting: null,
-  minutes: null,
-  hands: null,
-  notAlone: null,
-  setUps: [],
-  conditions: [],
-  consequence: null,
-  due: null,
-  outing: null,
-  temporary: null,
-});
+const nothingUnderstood: PutInDraft = understood(nothingRead);
 
 export type WalkRecords =
   | { readonly kind: 'job'; readonly fields: OperationFields<'addJob'> }
