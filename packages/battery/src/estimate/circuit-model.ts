@@ -5,19 +5,11 @@ import type { Draws } from './priors.ts';
 /** Terminal volts of a 12 V battery are followed down to this at the 20-hour current. [V] Trade: 10.5 to 10.8 for lead. */
 export const cutOff_V = (chemistry: Chemistry): number => (chemistry === 'lifepo4' ? 10 : 10.8);
 
-/** What a draw's battery is at an instant. */
-export interface State {
-  /** how full the well at hand and the other are, 0–1 */
-  hand: number;
-  rest: number;
-  surface_V: number;
-}
-
 const steps = 200;
 const lowest = -0.1;
 
 /** Rest volts against the fill of the well at hand, read off in even steps, with half the spread that tables leave. */
-export interface RestLine {
+interface RestLine {
   readonly volts: Float64Array;
   readonly spread: Float64Array;
   readonly perDegree_V: number;
@@ -25,7 +17,7 @@ export interface RestLine {
 
 const lines = new Map<Chemistry, RestLine>();
 
-export function restLine(chemistry: Chemistry): RestLine {
+function restLine(chemistry: Chemistry): RestLine {
   const known = lines.get(chemistry);
   if (known) return known;
   const { charge_pct, low, likely, high } = restCurve(chemistry);
@@ -50,8 +42,31 @@ export function restLine(chemistry: Chemistry): RestLine {
 const knee_V = 0.9;
 const kneeFill = 0.02;
 
+/** What the heat of a battery makes of its volts and paces, worked out once for all draws. */
+export interface Heat {
+  readonly line: RestLine;
+  readonly lead: boolean;
+  /** over the rest curve at 25 °C */
+  readonly lift_V: number;
+  /** times the resistance, and the rate of the wells, at 25 °C */
+  readonly timesOhms: number;
+  readonly timesRate: number;
+}
+
+export function heatAt(chemistry: Chemistry, battery_C: number): Heat {
+  const line = restLine(chemistry);
+  const lead = chemistry !== 'lifepo4';
+  return {
+    line,
+    lead,
+    lift_V: line.perDegree_V * (battery_C - 25),
+    timesOhms: Math.exp(-(lead ? 0.012 : 0.022) * (battery_C - 25)),
+    timesRate: lead ? Math.exp(0.02 * (battery_C - 25)) : 1,
+  };
+}
+
 /** Volts it would come to if it stood as it is now at the plates. */
-export function plateVolts(line: RestLine, draws: Draws, n: number, hand: number, battery_C: number): number {
+export function plateVolts({ line, lift_V }: Heat, draws: Draws, n: number, hand: number): number {
   const charge = (hand - draws.stranded[n]!) / (1 - draws.stranded[n]!);
   const x = Math.max(0, Math.min(steps - 1e-9, ((charge - lowest) / (1 - lowest)) * steps));
   const i = Math.floor(x);
@@ -62,32 +77,34 @@ export function plateVolts(line: RestLine, draws: Draws, n: number, hand: number
     middle +
     draws.level_V[n]! * spread +
     draws.slope_V[n]! * (charge - 0.6) +
-    line.perDegree_V * (battery_C - 25) -
+    lift_V -
     // with a third at hand the knee is a millionth of a volt away
     (hand > 0.33 ? 0 : knee_V * Math.exp(-Math.max(-0.02, hand) / kneeFill))
   );
 }
 
-const coldOhms = (lead: boolean, battery_C: number) => Math.exp(-(lead ? 0.012 : 0.022) * (battery_C - 25));
+/** What a current counts as where it meets a resistance: large ones take off less than in step, for the double layer saturates. [A] */
+export function felt_A(draws: Draws, n: number, amps: number): number {
+  const knee = 0.15 * draws.capacity_Ah[n]!;
+  return 0.6 * amps + 0.4 * knee * Math.asinh(amps / knee);
+}
 
-/** Volts at the terminals while a current flows, positive out of the battery. */
+/** Volts at the terminals while a current flows, positive out of the battery. @param felt see `felt_A` */
 export function terminalVolts(
-  line: RestLine,
+  heat: Heat,
   draws: Draws,
   n: number,
-  state: State,
+  hand: number,
+  surface_V: number,
   amps: number,
-  battery_C: number,
-  lead: boolean,
+  felt: number,
 ): number {
-  const ohms =
-    coldOhms(lead, battery_C) * (draws.ohms[n]! + draws.emptyOhms[n]! * (0.1 / (Math.max(0, state.hand) + 0.1)));
-  // large currents take off less than in step: the double layer saturates
-  const knee = 0.15 * draws.capacity_Ah[n]!;
-  const drop = ohms * (0.6 * amps + 0.4 * knee * Math.asinh(amps / knee));
-  const charge = (state.hand - draws.stranded[n]!) / (1 - draws.stranded[n]!);
-  const volts = plateVolts(line, draws, n, state.hand, battery_C) - drop + state.surface_V;
+  const { lead } = heat;
+  const ohms = heat.timesOhms * (draws.ohms[n]! + draws.emptyOhms[n]! * (0.1 / (Math.max(0, hand) + 0.1)));
+  const drop = ohms * felt;
+  const volts = plateVolts(heat, draws, n, hand) - drop + surface_V;
   if (amps >= 0) return volts;
+  const charge = (hand - draws.stranded[n]!) / (1 - draws.stranded[n]!);
   const full = (lead ? 1.2 : 0.9) / (1 + Math.exp(-(charge - 0.97) / (lead ? 0.04 : 0.008)));
   const rise = full * (1 - Math.exp(amps / (0.03 * draws.capacity_Ah[n]!)));
   // a regulator holds the volts of a full battery here
@@ -105,32 +122,32 @@ export interface Paces {
   readonly left: Float64Array;
 }
 
-export function pacesOf(hours: Float64Array, battery_C: Float64Array, lead: boolean): Paces {
+export function pacesOf(hours: Float64Array, battery_C: Float64Array, heats: readonly Heat[]): Paces {
   return {
     hours,
     loss: battery_C.map((heat) => 2 ** ((heat - 20) / 10)),
-    rate: battery_C.map((heat) => rateAt(lead, heat)),
+    rate: Float64Array.from(heats, ({ timesRate }) => timesRate),
     wanted: hours.map((span) => Math.exp(-span / 1.2)),
     left: hours.map((span) => Math.exp(-span / 3.5)),
   };
 }
 
-const rateAt = (lead: boolean, battery_C: number) => (lead ? Math.exp(0.02 * (battery_C - 25)) : 1);
-
-/** What a battery comes to at the end of each stretch. */
-export interface Course {
+/** What batteries come to at the end of each stretch: a row of stretches each. */
+export interface Courses {
+  /** [A], positive out of the battery */
+  readonly amps: Float64Array;
   readonly hand: Float64Array;
   readonly rest: Float64Array;
   readonly surface_V: Float64Array;
 }
 
 /**
- * Lets steady currents flow, stretch by stretch, from where draw `n` is found at first. Exact for the two wells.
+ * Lets the steady currents of row `n` flow through the stretches `from` up to before `to`, on from where the stretch before
+ * left it, or from where draw `n` is found at first. Exact for the two wells.
  *
- * @param amps  of each stretch, positive out of the battery
- * @param into  filled
+ * @param into  `amps` given, the others filled
  */
-export function follow(draws: Draws, n: number, amps: Float64Array, paces: Paces, into: Course): void {
+export function follow(draws: Draws, n: number, paces: Paces, into: Courses, from: number, to: number): void {
   const held = draws.held_Ah[n]!;
   const atHand = draws.atHand[n]!;
   const capacity = draws.capacity_Ah[n]!;
@@ -142,13 +159,14 @@ export function follow(draws: Draws, n: number, amps: Float64Array, paces: Paces
   const restToHand = atHand / away;
   const lag = away / (held * atHand);
   const eats = -1 / (0.015 * capacity);
-  let hand = draws.first[n]!;
-  let rest = hand;
-  let surface_V = draws.surfaceFirst_V[n]!;
-  for (let s = 0; s < amps.length; s++) {
+  const row = n * paces.hours.length;
+  let hand = from > 0 ? into.hand[row + from - 1]! : draws.first[n]!;
+  let rest = from > 0 ? into.rest[row + from - 1]! : hand;
+  let surface_V = from > 0 ? into.surface_V[row + from - 1]! : draws.surfaceFirst_V[n]!;
+  for (let s = from; s < to; s++) {
     const hours = paces.hours[s]!;
     if (hours > 0) {
-      const now_A = amps[s]!;
+      const now_A = into.amps[row + s]!;
       const out_A = (now_A < 0 ? now_A * stored : now_A) + own_A * paces.loss[s]!;
       const rate = ownRate * paces.rate[s]!;
       const mean = atHand * hand + away * rest;
@@ -178,73 +196,61 @@ export function follow(draws: Draws, n: number, amps: Float64Array, paces: Paces
       } else if (surface_V > 1e-4) surface_V *= paces.left[s]! * (now_A > 0 ? Math.exp(now_A * hours * eats) : 1);
       else surface_V = 0;
     }
-    into.hand[s] = hand;
-    into.rest[s] = rest;
-    into.surface_V[s] = surface_V;
+    into.hand[row + s] = hand;
+    into.rest[row + s] = rest;
+    into.surface_V[row + s] = surface_V;
   }
 }
 
 /** Fill of the well at hand at which a steady current has brought the terminals to the cut-off. */
-function fillAtCutOff(
-  line: RestLine,
-  draws: Draws,
-  n: number,
-  amps: number,
-  battery_C: number,
-  lead: boolean,
-  cutOff: number,
-): number {
+export function fillAtCutOff(heat: Heat, draws: Draws, n: number, amps: number, cutOff: number): number {
+  const felt = felt_A(draws, n, amps);
   let low = -0.02;
   let high = 1;
-  const state: State = { hand: 0, rest: 0, surface_V: 0 };
   for (let i = 0; i < 24; i++) {
     const middle = (low + high) / 2;
-    state.hand = middle;
-    if (terminalVolts(line, draws, n, state, amps, battery_C, lead) > cutOff) high = middle;
+    if (terminalVolts(heat, draws, n, middle, 0, amps, felt) > cutOff) high = middle;
     else low = middle;
   }
   return (low + high) / 2;
 }
 
-/** Fill of the well at hand after a steady current out for some hours. Changes nothing. */
+/** Fill of the well at hand after a steady current out for some hours. */
 export function handAfter(
+  { timesRate }: Heat,
   draws: Draws,
   n: number,
-  { hand, rest }: Readonly<State>,
+  hand: number,
+  rest: number,
   amps: number,
   hours: number,
-  battery_C: number,
-  lead: boolean,
 ): number {
   const held = draws.held_Ah[n]!;
   const atHand = draws.atHand[n]!;
-  const rate = draws.rate_1_h[n]! * rateAt(lead, battery_C);
+  const rate = draws.rate_1_h[n]! * timesRate;
   const mean = atHand * hand + (1 - atHand) * rest;
   const steady = (amps * (1 - atHand)) / (held * atHand * rate);
   const fade = Math.exp(-rate * hours);
   return mean - (amps * hours) / held - (mean - hand) * fade - steady * (1 - fade);
 }
 
-/** Still to come at a steady current down to the cut-off. [Ah] Changes nothing. @param amps > 0 */
+/** Still to come at a steady current down to a fill of the well at hand. [Ah] @param amps > 0 @param dry see `fillAtCutOff` */
 export function stillToCome_Ah(
-  line: RestLine,
+  heat: Heat,
   draws: Draws,
   n: number,
-  state: Readonly<State>,
+  hand: number,
+  rest: number,
   amps: number,
-  battery_C: number,
-  lead: boolean,
-  cutOff: number,
+  dry: number,
 ): number {
-  const held = draws.held_Ah[n]!;
-  const dry = fillAtCutOff(line, draws, n, amps, battery_C, lead, cutOff);
-  if (state.hand <= dry) return 0;
-  const mean = draws.atHand[n]! * state.hand + (1 - draws.atHand[n]!) * state.rest;
+  if (hand <= dry) return 0;
+  const mean = draws.atHand[n]! * hand + (1 - draws.atHand[n]!) * rest;
   let low = 0;
-  let high = (mean * held) / amps + 1e-6;
+  let high = (mean * draws.held_Ah[n]!) / amps + 1e-6;
   for (let i = 0; i < 30; i++) {
     const middle = (low + high) / 2;
-    if (handAfter(draws, n, state, amps, middle, battery_C, lead) > dry) low = middle;
+    if (handAfter(heat, draws, n, hand, rest, amps, middle) > dry) low = middle;
     else high = middle;
   }
   return amps * low;

@@ -4,7 +4,7 @@ export class Dice {
   private spare = Number.NaN;
 
   constructor(seed: number) {
-    this.state = Math.imul((seed | 0) + 0x51ed270b, 0x9e3779b1) >>> 0;
+    this.state = Math.imul((seed | 0) + 0x51ed270b, 0x9e3779b1);
   }
 
   /** from 0, under 1 */

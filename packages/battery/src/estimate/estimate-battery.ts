@@ -1,9 +1,11 @@
 /** How full a battery is, what is left in it and what it is worth, from any readings and what flowed between them. */
 import type { BatteryHistory, VoltReading } from '../battery-history.ts';
 import type { Band } from '../rest-charge.ts';
-import { cutOff_V, restLine, type State, stillToCome_Ah } from './circuit-model.ts';
+import type { Batteries } from './batteries.ts';
+import { cutOff_V, fillAtCutOff, heatAt, stillToCome_Ah } from './circuit-model.ts';
 import { Dice } from './dice.ts';
-import { Ensemble, fittingOf } from './ensemble.ts';
+import { Ensemble } from './ensemble.ts';
+import { fittingOf } from './fitting.ts';
 import { oddReadings, whyImpossible } from './odd-readings.ts';
 import { type Draws, priorOf } from './priors.ts';
 import { stretchesOf } from './stretches.ts';
@@ -104,25 +106,26 @@ export function estimateBattery(history: BatteryHistory, { seed, load_A }: Estim
   const stretches = stretchesOf(as12V);
   const ensemble = new Ensemble(fittingOf(as12V, stretches, priorOf(history.battery)), members, new Dice(seed));
   ensemble.settle();
-  const { draws, end, size } = ensemble;
-  const line = restLine(chemistry);
-  const lead = chemistry !== 'lifepo4';
+  const { draws, size, courses } = ensemble.members;
+  const hand = atEnd(courses.hand, size);
+  const rest = atEnd(courses.rest, size);
+  const heat = heatAt(chemistry, 25);
   const charge = new Float64Array(size);
   const left = new Float64Array(size);
   const capacity = new Float64Array(size);
-  const state: State = { hand: 1, rest: 1, surface_V: 0 };
   const twenty_A = nominal_Ah / 20;
   for (let n = 0; n < size; n++) {
-    const to = (amps: number) => stillToCome_Ah(line, draws, n, state, amps, 25, lead, cutOff_V(chemistry));
-    state.hand = 1;
-    state.rest = 1;
-    capacity[n] = to(twenty_A);
-    state.hand = end.hand[n]!;
-    state.rest = end.rest[n]!;
-    left[n] = to(load_A ?? twenty_A);
-    const share = (load_A === undefined ? left[n]! : to(twenty_A)) / capacity[n]!;
+    const dry = fillAtCutOff(heat, draws, n, twenty_A, cutOff_V(chemistry));
+    capacity[n] = stillToCome_Ah(heat, draws, n, 1, 1, twenty_A, dry);
+    const slowly = stillToCome_Ah(heat, draws, n, hand[n]!, rest[n]!, twenty_A, dry);
+    const share = slowly / capacity[n]!;
     // the volts of a full battery do not tell the last half percent
     charge[n] = share > 0.995 ? 1 : share;
+    if (load_A === undefined) left[n] = slowly;
+    else {
+      const loadedDry = fillAtCutOff(heat, draws, n, load_A, cutOff_V(chemistry));
+      left[n] = stillToCome_Ah(heat, draws, n, hand[n]!, rest[n]!, load_A, loadedDry);
+    }
   }
   const loaded_mohm = draws.ohms.map((ohms) => 1000 * ohms * scale);
   return {
@@ -131,9 +134,9 @@ export function estimateBattery(history: BatteryHistory, { seed, load_A }: Estim
     capacity_Ah: bandOf(capacity),
     resistance_mohm: bandOf(loaded_mohm),
     cutOff_V: cutOff_V(chemistry) * scale,
-    members: { draws, hand: end.hand, rest: end.rest, meter_V: ensemble.meterOff_V() },
+    members: { draws, hand, rest, meter_V: ensemble.meterOff_V() },
     draws: { count: size, charge, capacity_Ah: capacity, loaded_mohm, left_Ah: left },
-    series: seriesOf(ensemble, draws, stretches.end),
+    series: seriesOf(ensemble.members, stretches.end),
     odd: [
       ...impossible,
       ...oddReadings(ensemble).map(({ reading, because }) => ({
@@ -157,15 +160,20 @@ function thinned(readings: readonly VoltReading[]): VoltReading[] {
   return [...some, ...inTime.slice(-newest)];
 }
 
-function seriesOf(ensemble: Ensemble, draws: Draws, at: Float64Array): EstimateSeries {
-  const { size } = ensemble;
+/** The last of each row. */
+function atEnd(rows: Float64Array, size: number): Float64Array {
+  const width = rows.length / size;
+  return Float64Array.from({ length: size }, (_, n) => rows[(n + 1) * width - 1]!);
+}
+
+function seriesOf({ size, draws, courses: { hand, rest } }: Batteries, at: Float64Array): EstimateSeries {
   const all = new Float64Array(at.length * size);
   for (let n = 0; n < size; n++) {
-    const { hand, rest } = ensemble.courseOf(n);
     const atHand = draws.atHand[n]!;
     const stranded = draws.stranded[n]!;
     for (let stretch = 0; stretch < at.length; stretch++) {
-      const whole = atHand * hand[stretch]! + (1 - atHand) * rest[stretch]!;
+      const index = n * at.length + stretch;
+      const whole = atHand * hand[index]! + (1 - atHand) * rest[index]!;
       all[stretch * size + n] = 100 * Math.max(0, Math.min(1, (whole - stranded) / (1 - stranded)));
     }
   }

@@ -1,6 +1,6 @@
 /** Which further look at the meter would tell most of what is left. */
 import type { Chemistry } from '../chemistry.ts';
-import { handAfter, plateVolts, restLine, type State, stillToCome_Ah, terminalVolts } from './circuit-model.ts';
+import { felt_A, fillAtCutOff, handAfter, heatAt, plateVolts, stillToCome_Ah, terminalVolts } from './circuit-model.ts';
 import { Dice } from './dice.ts';
 import type { BatteryEstimate, BatteryMembers } from './estimate-battery.ts';
 import { quantilesOf } from './weighted-band.ts';
@@ -87,11 +87,11 @@ interface Seen {
 }
 
 function seenRested({ draws, hand, rest, meter_V }: BatteryMembers, { chemistry, battery_C }: NextReadingAsked): Seen {
-  const line = restLine(chemistry);
+  const heat = heatAt(chemistry, battery_C);
   return {
     shows: hand.map((at, n) => {
       const settled = draws.atHand[n]! * at + (1 - draws.atHand[n]!) * rest[n]!;
-      return plateVolts(line, draws, n, settled, battery_C) + meter_V[n]!;
+      return plateVolts(heat, draws, n, settled) + meter_V[n]!;
     }),
     off: new Float64Array(hand.length).fill(restedOff_V(chemistry)),
   };
@@ -99,17 +99,12 @@ function seenRested({ draws, hand, rest, meter_V }: BatteryMembers, { chemistry,
 
 function seenLoaded(members: BatteryMembers, { chemistry, battery_C }: NextReadingAsked, amps: number): Seen {
   const { draws, hand, rest, meter_V } = members;
-  const line = restLine(chemistry);
-  const lead = chemistry !== 'lifepo4';
-  const state: State = { hand: 1, rest: 1, surface_V: 0 };
+  const heat = heatAt(chemistry, battery_C);
   const off = new Float64Array(hand.length);
-  const shows = hand.map((_, n) => {
-    state.hand = hand[n]!;
-    state.rest = rest[n]!;
-    state.hand = handAfter(draws, n, state, amps, 1 / 3, battery_C, lead);
-    const volts = terminalVolts(line, draws, n, state, amps, battery_C, lead);
+  const shows = hand.map((at, n) => {
+    const after = handAfter(heat, draws, n, at, rest[n]!, amps, 1 / 3);
     off[n] = restedOff_V(chemistry) + 0.2 * amps * draws.ohms[n]!;
-    return volts + meter_V[n]!;
+    return terminalVolts(heat, draws, n, after, 0, amps, felt_A(draws, n, amps)) + meter_V[n]!;
   });
   return { shows, off };
 }
@@ -117,14 +112,11 @@ function seenLoaded(members: BatteryMembers, { chemistry, battery_C }: NextReadi
 function seenTest(members: BatteryMembers, asked: NextReadingAsked, amps: number): Seen {
   const { draws, hand, rest, meter_V } = members;
   const { chemistry, battery_C, testTo_V, nominal_V, nominal_Ah } = asked;
-  const line = restLine(chemistry);
-  const lead = chemistry !== 'lifepo4';
-  const state: State = { hand: 1, rest: 1, surface_V: 0 };
+  const heat = heatAt(chemistry, battery_C);
   const to_V = (12 * testTo_V) / nominal_V;
-  const shows = hand.map((_, n) => {
-    state.hand = hand[n]!;
-    state.rest = rest[n]!;
-    return stillToCome_Ah(line, draws, n, state, amps, battery_C, lead, to_V - meter_V[n]!);
+  const shows = hand.map((at, n) => {
+    const dry = fillAtCutOff(heat, draws, n, amps, to_V - meter_V[n]!);
+    return stillToCome_Ah(heat, draws, n, at, rest[n]!, amps, dry);
   });
   return { shows, off: shows.map((Ah) => lampKnown * Ah + 0.01 * nominal_Ah) };
 }

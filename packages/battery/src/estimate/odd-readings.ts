@@ -22,7 +22,8 @@ export function whyImpossible(chemistry: Chemistry, volts: number): string | nul
 }
 
 /** Which of the readings fitted do not go with the rest, and why; by their place among them. Volts are those of a 12 V battery. */
-export function oddReadings({ fitting, size, shown, error }: Ensemble): { reading: number; because: string }[] {
+export function oddReadings({ fitting, members }: Ensemble): { reading: number; because: string }[] {
+  const { size, shown, error } = members;
   const { readings } = fitting.history;
   const odd: { reading: number; because: string }[] = [];
   readings.forEach(({ volts }, reading) => {

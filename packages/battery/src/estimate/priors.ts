@@ -84,13 +84,11 @@ export interface UnloggedEvent {
   readonly fills: boolean;
   readonly already: number;
   readonly apart_days: number;
+  /** of a draw: from when on. [h] of the history */
+  readonly since: 'drainFrom_h' | 'lostFrom_h' | 'extraFrom_h';
+  /** Fills what of draw `n` hangs on it, from the standard normal numbers from `row` on of `zs`. */
+  readonly fill: (draws: Draws, n: number, zs: Float64Array, row: number, prior: Prior) => void;
 }
-
-export const unlogged: readonly UnloggedEvent[] = [
-  { places: [at.drainSince, at.drain], fills: false, ...unloggedDrain },
-  { places: [at.lostSince, at.lost], fills: false, ...lostCharge },
-  { places: [at.extraWhen, at.extra], fills: true, already: 0, ...unloggedCharge },
-];
 
 /** How likely it is thought to have begun by an hour of the history. 0–1 */
 export const begunBy = ({ already, apart_days }: UnloggedEvent, hours: number): number =>
@@ -191,14 +189,64 @@ export function fillDraw(draws: Draws, n: number, zs: Float64Array, row: number,
     ? 0.88 + 0.12 * normalShare(zs[row + at.stored]!)
     : 0.985 + 0.015 * normalShare(zs[row + at.stored]!);
   draws.loss_1_h[n] = prior.loss_1_h * Math.exp(0.5 * zs[row + at.loss]!);
+  fillDrain(draws, n, zs, row, prior);
+  fillLost(draws, n, zs, row, prior);
+  fillExtra(draws, n, zs, row, prior);
+}
+
+const fillDrain: UnloggedEvent['fill'] = (draws, n, zs, row, { nominal_Ah }) => {
   draws.drainFrom_h[n] = since_h(zs[row + at.drainSince]!, unloggedDrain.already, unloggedDrain.apart_days);
   draws.drain_A[n] = nominal_Ah * unloggedDrain.ofLabel_1_h * Math.exp(unloggedDrain.spread * zs[row + at.drain]!);
+};
+
+const fillLost: UnloggedEvent['fill'] = (draws, n, zs, row) => {
   draws.lostFrom_h[n] = since_h(zs[row + at.lostSince]!, lostCharge.already, lostCharge.apart_days);
   draws.kept[n] = normalShare(zs[row + at.lost]!);
+};
+
+const fillExtra: UnloggedEvent['fill'] = (draws, n, zs, row, { nominal_Ah }) => {
   const from_h = since_h(zs[row + at.extraWhen]!, 0, unloggedCharge.apart_days);
   draws.extraFrom_h[n] = from_h;
   draws.extraTo_h[n] = from_h + unloggedCharge.hours * Math.exp(unloggedCharge.spread * zs[row + at.extra]!);
   draws.extra_A[n] = nominal_Ah * unloggedCharge.ofLabel_1_h;
+};
+
+export const unlogged: readonly UnloggedEvent[] = [
+  { places: [at.drainSince, at.drain], fills: false, since: 'drainFrom_h', fill: fillDrain, ...unloggedDrain },
+  { places: [at.lostSince, at.lost], fills: false, since: 'lostFrom_h', fill: fillLost, ...lostCharge },
+  {
+    places: [at.extraWhen, at.extra],
+    fills: true,
+    since: 'extraFrom_h',
+    fill: fillExtra,
+    already: 0,
+    ...unloggedCharge,
+  },
+];
+
+/** Makes draw `n` what draw `from` of `others` is. */
+export function copyDraw(others: Draws, from: number, draws: Draws, n: number): void {
+  draws.capacity_Ah[n] = others.capacity_Ah[from]!;
+  draws.held_Ah[n] = others.held_Ah[from]!;
+  draws.stranded[n] = others.stranded[from]!;
+  draws.first[n] = others.first[from]!;
+  draws.level_V[n] = others.level_V[from]!;
+  draws.slope_V[n] = others.slope_V[from]!;
+  draws.ohms[n] = others.ohms[from]!;
+  draws.emptyOhms[n] = others.emptyOhms[from]!;
+  draws.atHand[n] = others.atHand[from]!;
+  draws.rate_1_h[n] = others.rate_1_h[from]!;
+  draws.surfaceMost_V[n] = others.surfaceMost_V[from]!;
+  draws.surfaceFirst_V[n] = others.surfaceFirst_V[from]!;
+  draws.stored[n] = others.stored[from]!;
+  draws.loss_1_h[n] = others.loss_1_h[from]!;
+  draws.drainFrom_h[n] = others.drainFrom_h[from]!;
+  draws.drain_A[n] = others.drain_A[from]!;
+  draws.lostFrom_h[n] = others.lostFrom_h[from]!;
+  draws.kept[n] = others.kept[from]!;
+  draws.extraFrom_h[n] = others.extraFrom_h[from]!;
+  draws.extraTo_h[n] = others.extraTo_h[from]!;
+  draws.extra_A[n] = others.extra_A[from]!;
 }
 
 /** From when on: from the start in a share of cases, else after a time that knows nothing of what was before. [h] */
