@@ -20,7 +20,7 @@ async function opened(at: string): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   await page.goto(inject('address') + at);
-  await page.locator('main h1').waitFor({ timeout: 30_000 });
+  await page.locator('main h1').first().waitFor({ timeout: 30_000 });
   return page;
 }
 const sheet = (page: Page) => page.locator('dialog[aria-busy="false"]');

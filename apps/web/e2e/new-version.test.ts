@@ -35,7 +35,7 @@ describe('a new version', () => {
     const page = await context.newPage();
     page.setDefaultTimeout(20_000);
     await page.goto(address);
-    await page.locator('main h1').waitFor({ timeout: 30_000 });
+    await page.locator('main h1').first().waitFor({ timeout: 30_000 });
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
     });
@@ -65,7 +65,7 @@ describe('a new version', () => {
 
     await page.getByRole('button', { name: 'Take it now' }).click();
     await page.waitForFunction(() => document.title === 'Fettle, newer');
-    await page.locator('main h1').waitFor();
+    await page.locator('main h1').first().waitFor();
     await expect.poll(() => page.getByText('A new version of Fettle is ready').count()).toBe(0);
     await context.close();
   });

@@ -8,7 +8,7 @@ import { launchBrowser, launchKeptBrowser, phone } from './browser.ts';
 
 async function openedAt(page: Page, address: string): Promise<Page> {
   await page.goto(address);
-  await page.locator('main h1').waitFor({ timeout: 30_000 });
+  await page.locator('main h1').first().waitFor({ timeout: 30_000 });
   await page.getByText('saved on this device').waitFor({ timeout: 30_000 });
   return page;
 }

@@ -17,13 +17,13 @@ describe('without a network', () => {
     const first = await launchKeptBrowser(folder);
     const page = first.pages()[0] ?? (await first.newPage());
     await page.goto(address);
-    await page.locator('main h1').waitFor({ timeout: 30_000 });
+    await page.locator('main h1').first().waitFor({ timeout: 30_000 });
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
     });
     await first.setOffline(true);
     await page.reload();
-    await page.locator('main h1').waitFor({ timeout: 30_000 });
+    await page.locator('main h1').first().waitFor({ timeout: 30_000 });
     for (const [place, heading] of [
       ['days', /./],
       ['boat', /./],

@@ -677,14 +677,14 @@ try {
       console.log(`fault on a screen: ${error.message}`);
     });
     await page.goto(address);
-    await page.locator('.shell-main h1').waitFor({ timeout: 30_000 });
+    await page.locator('.shell-main h1').first().waitFor({ timeout: 30_000 });
     for (const shot of shots) {
       if (wanted.length > 0 && !wanted.includes(shot.name)) continue;
       const file = `${folder}/${shot.name}-${size.width}-${theme}.png`;
       try {
         await page.goto(address + shot.at);
         await page.reload();
-        await page.locator('.shell-main h1').waitFor({ timeout: 10_000 });
+        await page.locator('.shell-main h1').first().waitFor({ timeout: 10_000 });
         await shot.after?.(page);
         await page.waitForTimeout(150);
         const sheet = await page.evaluate(() => document.querySelector('dialog')?.scrollHeight ?? 0);

@@ -20,7 +20,7 @@ async function opened(at: string): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   await page.goto(inject('address') + at);
-  await page.locator('main h1').waitFor({ timeout: 30_000 });
+  await page.locator('main h1').first().waitFor({ timeout: 30_000 });
   return page;
 }
 
@@ -82,7 +82,7 @@ describe('a walk-round', () => {
       .first()
       .waitFor();
     await page.goto(`${inject('address')}#/stores`);
-    await page.locator('main h1').waitFor();
+    await page.locator('main h1').first().waitFor();
     await expect.poll(() => page.getByText(/butyl tape/i).count()).toBe(0);
   });
 

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { glossary } from '../src/parts/terms/glossary.ts';
 import { neverMarked, onlyOn } from '../src/parts/terms/term-marks.ts';
 import { launchBrowser, phone } from './browser.ts';
-import { markedWords, placeOfWord } from './marked-word.ts';
+import { markedWords, placeOfWord, textOver } from './marked-word.ts';
 
 /** Screens reached by an address of their own; the links on each of them lead to more. */
 const places = ['work', 'days', 'boat', 'stores', 'go'];
@@ -63,6 +63,10 @@ it('a tap of an underlined word says what it means, and the list at the end says
   await page.keyboard.press('Escape');
   await one.waitFor({ state: 'hidden' });
 
+  // what opens above it moves the word, and its line with it
+  await page.getByText('How it is worked out').first().click();
+  expect(await textOver(page, 'gooseneck')).toContain('gooseneck');
+
   const list = page.getByRole('button', { name: /^Words on this page explained: \d+$/ });
   await list.focus();
   await page.keyboard.press('Enter');
@@ -76,7 +80,7 @@ it('a tap of an underlined word says what it means, and the list at the end says
 
 async function goTo(path: string) {
   await page.goto(`${inject('address')}#/${path}`);
-  await page.locator('.shell-main h1').waitFor();
+  await page.locator('.shell-main h1').first().waitFor();
 }
 
 /** What is shown, without drawings and without the line that lists the words. */

@@ -20,7 +20,7 @@ async function opened(size: typeof phone | typeof laptop, at = '#/work'): Promis
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   await page.goto(inject('address') + at);
-  await page.locator('main h1').waitFor({ timeout: 30_000 });
+  await page.locator('main h1').first().waitFor({ timeout: 30_000 });
   return page;
 }
 
@@ -41,6 +41,8 @@ describe('on a phone, by touch', () => {
     await page.getByRole('link', { name: 'Put in a job' }).tap();
     // the line can be typed at once
     await page.locator('textarea:focus').waitFor();
+    // the list that was left goes once the page is there
+    await page.locator('.work-group').first().waitFor({ state: 'detached' });
     const line = page.getByRole('textbox', { name: /one line/ });
     await line.fill('tiller bolt is bent, change it, 25 min, mast down');
     await page.getByText('from ‘25 min’').waitFor();
@@ -139,7 +141,7 @@ describe('on a phone, by touch', () => {
     const page = await opened(phone);
     for (const at of ['#/work', '#/work/put-in', '#/boat', '#/stores', '#/go']) {
       await page.goto(inject('address') + at);
-      await page.locator('main h1').waitFor();
+      await page.locator('main h1').first().waitFor();
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), at).toBeLessThanOrEqual(0);
     }
   });
@@ -252,7 +254,7 @@ describe("one's own book", () => {
 describe('the boat file', () => {
   it('is given out and taken in again; one that is no boat file is refused in words and changes nothing', async () => {
     const page = await opened(laptop, '#/boat');
-    const name = await page.locator('main h1').textContent();
+    const name = await page.locator('main h1').first().textContent();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save the boat file' }).click(),
@@ -266,9 +268,9 @@ describe('the boat file', () => {
       buffer: Buffer.from('not a zip at all'),
     });
     await page.getByText('The file was not opened; nothing in your book has changed.').waitFor();
-    await expect.poll(() => page.locator('main h1').textContent()).toBe(name);
+    await expect.poll(() => page.locator('main h1').first().textContent()).toBe(name);
     await chooser.setInputFiles(file);
     await page.getByText(/The file is open/).waitFor();
-    await expect.poll(() => page.locator('main h1').textContent()).toBe(name);
+    await expect.poll(() => page.locator('main h1').first().textContent()).toBe(name);
   });
 });

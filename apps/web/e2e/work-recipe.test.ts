@@ -23,7 +23,7 @@ async function opened(size: typeof phone | typeof laptop): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   await page.goto(`${inject('address')}#/work/put-in`);
-  await page.locator('main h1').waitFor({ timeout: 30_000 });
+  await page.locator('main h1').first().waitFor({ timeout: 30_000 });
   return page;
 }
 

@@ -5,14 +5,14 @@ import { useBook } from '../offline/use-book.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { DemoLine } from '../screens/boat/demo-line.tsx';
 import { PlaceBar } from './place-bar.tsx';
-import { useRoute } from './route.ts';
+import { RouteHere, useAddress } from './route.ts';
 import { SavedLine } from './saved-line.tsx';
 import { ScreenHere } from './screen-here.tsx';
 import './shell.css';
 import { ThemeChoice } from './theme-choice.tsx';
 import { Troubles } from './troubles.tsx';
 import { UndoLine } from './undo-line.tsx';
-import { whenQuiet } from './when.ts';
+import { afterPaint, whenQuiet } from './when.ts';
 
 const NewVersion = onDemand(() => import('./new-version.tsx'));
 const TwoAnswers = onDemand(() => import('./two-answers.tsx'));
@@ -24,7 +24,7 @@ const settled_ms = 1000;
 
 export function App() {
   const { book, first, state, because, undo, redo, troubles, readOnly, questions } = useBook();
-  const route = useRoute();
+  const route = useAddress();
   const main = useRef<HTMLElement>(null);
   const here = [route.place, ...route.rest].join('/');
 
@@ -52,10 +52,12 @@ export function App() {
     if (arrived.current === here) return;
     arrived.current = here;
     scrollTo(0, 0);
-    // a page that begins with a field to fill in has the focus there already
-    if (document.activeElement?.matches('main input, main textarea')) return;
-    // a screen reader hears the new screen's title; the page itself stays where it is
-    main.current?.focus({ preventScroll: true });
+    return afterPaint(() => {
+      // a page that begins with a field to fill in has the focus there already
+      if (document.activeElement?.matches('main input, main textarea')) return;
+      // a screen reader hears the new screen's title; the page itself stays where it is
+      main.current?.focus({ preventScroll: true });
+    });
   }, [here]);
 
   return (
@@ -94,7 +96,9 @@ export function App() {
             {because === null ? 'Opening the boat book.' : 'The boat book could not be opened.'}
           </p>
         ) : (
-          <ScreenHere place={route.place} />
+          <RouteHere value={route}>
+            <ScreenHere place={route.place} />
+          </RouteHere>
         )}
         {quiet && <TermsHere key={here} path={here} />}
       </main>

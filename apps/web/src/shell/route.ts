@@ -1,5 +1,5 @@
 /** Where the keeper is: the part of the address after '#'. `#/work/job/7` is the place `work` with `['job', '7']`. */
-import { useSyncExternalStore } from 'react';
+import { createContext, useContext, useMemo, useSyncExternalStore } from 'react';
 
 export const places = ['work', 'days', 'boat', 'stores', 'go'] as const;
 export type PlaceName = (typeof places)[number];
@@ -23,20 +23,32 @@ export function address(place: PlaceName, ...rest: readonly string[]): string {
 
 /** Goes to an address. With `instead`, the page left is not gone back to (a job that was just put in). */
 export function goTo(hash: string, instead = false): void {
-  if (instead) location.replace(hash);
-  else location.hash = hash;
+  if (hash === location.hash) return;
+  if (instead) history.replaceState(null, '', hash);
+  else history.pushState(null, '', hash);
+  went(true);
 }
 
-export function useRoute(): Route {
+/** The route of the address, followed as it changes. */
+export function useAddress(): Route {
   const hash = useSyncExternalStore(subscribe, () => location.hash);
-  return routeOf(hash);
+  return useMemo(() => routeOf(hash), [hash]);
+}
+
+/** The route of the page around it: that of the address, but for a page that is being left. */
+export const RouteHere = createContext<Route>(routeOf(''));
+
+export function useRoute(): Route {
+  return useContext(RouteHere);
 }
 
 let gone = false;
+let tapped = false;
 const listeners = new Set<() => void>();
 
-function went(): void {
+function went(byTap: boolean): void {
   gone = true;
+  tapped = byTap;
   for (const listener of listeners) listener();
 }
 
@@ -51,12 +63,17 @@ function follow(event: MouseEvent): void {
   if (link === null || link.target !== '' || link.hash === location.hash) return;
   event.preventDefault();
   history.pushState(null, '', link.hash);
-  went();
+  went(true);
 }
 
 // a test without a page goes nowhere
-globalThis.addEventListener?.('hashchange', went);
+globalThis.addEventListener?.('hashchange', () => went(false));
 globalThis.addEventListener?.('click', follow);
+
+/** True where a tap led here; not the browser's own way back, nor an address typed in. */
+export function cameByTap(): boolean {
+  return tapped;
+}
 
 /** True once one has gone from the page one arrived on to another. */
 export function hasGone(): boolean {

@@ -1,6 +1,7 @@
 import { Component, type ComponentType, type ReactNode } from 'react';
 import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.tsx';
 import WorkScreen from '../screens/work/work-screen.tsx';
+import { OnePage } from './one-page.tsx';
 import type { PlaceName } from './route.ts';
 
 /**
@@ -29,9 +30,11 @@ export function ScreenHere({ place }: { readonly place: PlaceName }) {
   const Screen = screens[place]?.Component;
   if (!Screen) return null;
   return (
-    <ScreenFault key={place}>
-      <Screen />
-    </ScreenFault>
+    <OnePage>
+      <ScreenFault key={place}>
+        <Screen />
+      </ScreenFault>
+    </OnePage>
   );
 }
 

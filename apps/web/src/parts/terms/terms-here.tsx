@@ -3,11 +3,12 @@
  * text and can be tapped there; a button at the end of the page lists all of them, for keys and for whoever hears the
  * page. The text itself is left as it is: what draws it need not know of terms, and nothing of it is cut up.
  */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { whenQuiet } from '../../shell/when.ts';
 import { onDemand } from '../on-demand.tsx';
 import './terms.css';
+import { drawTermLines, onlyLines, type TermLines } from './term-lines.ts';
 import { type TermOnPage, termsOnPage } from './terms-on-page.ts';
 
 const TermsSheet = onDemand(() => import('./terms-sheet.tsx'));
@@ -20,33 +21,47 @@ const above = 10;
 
 type Words = readonly string[];
 
+interface Underlined {
+  readonly page: Element;
+  readonly terms: readonly TermOnPage[];
+  readonly lines: TermLines;
+}
+
 export default function TermsHere({ path }: { readonly path: string }) {
   const [onScreen, setOnScreen] = useState<Words>([]);
   const [onSheet, setOnSheet] = useState<{ readonly sheet: Element; readonly words: Words } | null>(null);
   /** a word that was tapped, or all of the page */
   const [asked, setAsked] = useState<string | Words | null>(null);
+  const underlined = useRef<Underlined | null>(null);
 
-  useEffect(
-    () =>
-      whenSettled(() => {
+  useEffect(() => {
+    const stop = whenSettled(
+      () => underlined.current?.lines.follow(),
+      () => {
         const sheet = sheetOnTop();
         const page = sheet ?? document.querySelector('main');
         // what explains the terms itself leaves the page under it as it is
         if (page === null || page.matches('[aria-busy="true"], :has(.terms-told)')) return;
         const terms = termsOnPage(page, path);
-        underline(page, terms);
+        underlined.current?.lines.remove();
+        underlined.current = { page, terms, lines: drawTermLines(page, terms) };
         const words = terms.map(({ of }) => of);
         if (sheet === null) setOnScreen((known) => (same(known, words) ? known : words));
         setOnSheet((known) => {
           if (sheet === null) return null;
           return known?.sheet === sheet && same(known.words, words) ? known : { sheet, words };
         });
-      }),
-    [path],
-  );
+      },
+    );
+    return () => {
+      stop();
+      underlined.current?.lines.remove();
+      underlined.current = null;
+    };
+  }, [path]);
   useEffect(() => {
     const onClick = (event: MouseEvent) => {
-      const of = termAt(event);
+      const of = termAt(event, underlined.current);
       if (of !== null) setAsked(of);
     };
     addEventListener('click', onClick);
@@ -75,40 +90,39 @@ function WordsLine({ words, onAsk }: { readonly words: Words; readonly onAsk: (w
 
 const sheetOnTop = (): Element | null => [...document.querySelectorAll('dialog[open]')].at(-1) ?? null;
 
-/** Does it now, and again whenever the page has changed and come to rest; what comes back stops it. */
-function whenSettled(look: () => void): () => void {
+/** Looks now, and again whenever the page has changed and come to rest, and follows each change; what comes back stops it. */
+function whenSettled(follow: () => void, look: () => void): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let frame: number | undefined;
   let over = false;
   const later = () => {
     clearTimeout(timer);
     timer = setTimeout(() => whenQuiet(() => !over && look()), settles_ms);
   };
-  const watch = new MutationObserver(later);
+  const watch = new MutationObserver((changes) => {
+    if (onlyLines(changes)) return;
+    frame ??= requestAnimationFrame(() => {
+      frame = undefined;
+      follow();
+    });
+    later();
+  });
   const what = { subtree: true, childList: true, characterData: true, attributeFilter: ['open', 'hidden'] };
   watch.observe(document.body, what);
   later();
   return () => {
     over = true;
     clearTimeout(timer);
+    if (frame !== undefined) cancelAnimationFrame(frame);
     watch.disconnect();
   };
 }
 
-const name = 'term';
-
-/** Underlines the first places, where the browser can; one that cannot has the list. */
-function underline(page: Element, terms: readonly TermOnPage[]): void {
-  marked = { page, terms };
-  if (typeof Highlight === 'undefined') return;
-  CSS.highlights.set(name, new Highlight(...terms.flatMap(({ first }) => first ?? [])));
-}
-let marked: { readonly page: Element; readonly terms: readonly TermOnPage[] } | null = null;
-
 /** The underlined term a tap was meant for. */
-function termAt({ target, clientX, clientY }: MouseEvent): string | null {
+function termAt({ target, clientX, clientY }: MouseEvent, underlined: Underlined | null): string | null {
   if (!(target instanceof Element) || target.closest('a, button, label, summary, input, textarea, select')) return null;
-  if (!marked?.page.contains(target) || getSelection()?.isCollapsed === false) return null;
-  const hit = marked.terms.find(({ first }) =>
+  if (!underlined?.page.contains(target) || getSelection()?.isCollapsed === false) return null;
+  const hit = underlined.terms.find(({ first }) =>
     [...(first?.getClientRects() ?? [])].some(
       ({ left, right, top, bottom }) =>
         clientX >= left - beside && clientX <= right + beside && clientY >= top - above && clientY <= bottom + above,

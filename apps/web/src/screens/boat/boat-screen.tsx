@@ -1,4 +1,5 @@
 import { onDemand } from '../../parts/on-demand.tsx';
+import { OnePage } from '../../shell/one-page.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './boat.css';
 import { BoatPage } from './boat-page.tsx';
@@ -17,6 +18,10 @@ const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
 export default function BoatScreen() {
   const [page, id, part] = useRoute().rest;
+  return <OnePage>{pageOf(page, id, part)}</OnePage>;
+}
+
+function pageOf(page: string | undefined, id: string | undefined, part: string | undefined) {
   if (page === 'zone' && id !== undefined) return <ZonePage key={id} id={id} />;
   if (page === 'battery' && id !== undefined)
     return part === 'card' ? (

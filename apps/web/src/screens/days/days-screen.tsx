@@ -3,6 +3,7 @@ import { localAt } from '#units';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { zoneOf } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
+import { OnePage } from '../../shell/one-page.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './days.css';
 import { PlanPage } from './plan-page.tsx';
@@ -16,7 +17,7 @@ const WeatherAhead = onDemand(() => import('./weather-ahead.tsx'));
 export default function DaysScreen() {
   const [page, id, part] = useRoute().rest;
   const book = useOpenBook();
-  return pageOf(page, id, part, isJobDayNow(book));
+  return <OnePage>{pageOf(page, id, part, isJobDayNow(book))}</OnePage>;
 }
 
 function pageOf(page: string | undefined, id: string | undefined, part: string | undefined, onTheDay: boolean) {

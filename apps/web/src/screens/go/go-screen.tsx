@@ -5,6 +5,7 @@ import { BelowHeading } from '../../parts/below-heading.tsx';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
+import { OnePage } from '../../shell/one-page.tsx';
 import { address, useRoute } from '../../shell/route.ts';
 import './go.css';
 import { NewOuting } from './new-outing.tsx';
@@ -21,6 +22,10 @@ const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
 export default function GoScreen() {
   const { rest } = useRoute();
+  return <OnePage>{pageOf(rest)}</OnePage>;
+}
+
+function pageOf(rest: readonly string[]) {
   const [page, id] = rest;
   if (page === 'season' && (id === 'lay-up' || id === 'fit-out')) return <SeasonPage key={id} list={id} />;
   if (page === 'dues') return id === undefined ? <DuesPage /> : <DuePage key={id} id={id} />;

@@ -1,5 +1,6 @@
 /** What is on hand and where it is kept, what must be got and when it is expected, and the tools. */
 import { onDemand } from '../../parts/on-demand.tsx';
+import { OnePage } from '../../shell/one-page.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './stores.css';
 import { StoresPage } from './stores-page.tsx';
@@ -10,6 +11,10 @@ const TinsPage = onDemand(() => import('./tins/tins-page.tsx'));
 
 export default function StoresScreen() {
   const [page] = useRoute().rest;
+  return <OnePage>{pageOf(page)}</OnePage>;
+}
+
+function pageOf(page: string | undefined) {
   if (page === 'list') return <ToGetSheet />;
   if (page === 'places') return <PlacesPage />;
   if (page === 'tins') return <TinsPage />;

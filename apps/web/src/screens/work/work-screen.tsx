@@ -1,4 +1,5 @@
 import { onDemand } from '../../parts/on-demand.tsx';
+import { OnePage } from '../../shell/one-page.tsx';
 import { useRoute } from '../../shell/route.ts';
 import './work.css';
 import { WorkList } from './work-list.tsx';
@@ -12,19 +13,10 @@ const WalkRound = onDemand(() => import('./walk-round.tsx'));
 
 export default function WorkScreen() {
   const [page, id, part] = useRoute().rest;
-  if (page === undefined) return <WorkList />;
-  return <Page page={page} id={id} part={part} />;
+  return <OnePage>{pageOf(page, id, part)}</OnePage>;
 }
 
-function Page({
-  page,
-  id,
-  part,
-}: {
-  readonly page: string;
-  readonly id: string | undefined;
-  readonly part: string | undefined;
-}) {
+function pageOf(page: string | undefined, id: string | undefined, part: string | undefined) {
   if (page === 'put-in') return <PutIn />;
   if (page === 'walk-round') return <WalkRound />;
   if (page === 'recipes') return <RecipeList />;
