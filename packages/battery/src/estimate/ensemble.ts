@@ -219,7 +219,7 @@ export class Ensemble {
     const { members, tried, fit, fitting } = this;
     const chance = Math.log(this.dice.share());
     tried.ofReadings[0] = 0;
-    // the odds of the readings that the others leave it in need of; the last digits do not decide
+    // what the odds of the readings must come to for it to be taken; the last digits do not decide
     const least = chance + fit[n]! - more - this.odds(tried, 0) - 1e-9;
     if (from === fitting.stretches.count) tried.ofReadings[0] = members.ofReadings[n]!;
     else if (!this.run.through(tried, 0, from, least)) return;

@@ -126,6 +126,7 @@ export class HistoryRun {
     let product = 1;
     let stretch = from;
     for (let r = 0; r < said_V.length; r++) {
+      if (short > room) return false;
       if (readAfter[r]! >= from) {
         if (readAfter[r]! >= stretch) {
           // on to a reading some further on: to begin costs more than a stretch
@@ -137,7 +138,6 @@ export class HistoryRun {
       }
       const less = of.less[row + r]!;
       short *= less / leastOwn_V;
-      if (short > room) return false;
       product *= less;
       if (r % together === together - 1) {
         sum -= Math.log(product);
