@@ -55,6 +55,15 @@ test('a block of readings survives a restart, goes with the boat file and is the
   expect(await third.books.blob(hash)).toEqual(bytes);
 });
 
+test('what is asked for before the book is open is waited for, and not told as gone', async () => {
+  const { opening, tab } = device();
+  const { bytes, hash } = await withBlock(await tab());
+  const again = opening();
+  const started = again.books.start();
+  expect(await again.books.blob(hash)).toEqual(bytes);
+  await started;
+});
+
 test('a block that came without its readings is said in words', async () => {
   const { tab } = device();
   const one = await tab();

@@ -421,7 +421,11 @@ export function keptBooks(world: World): KeptBooks {
       void blobsMissing();
       return outcome;
     },
-    blob: blobs.blob,
+    async blob(hash) {
+      // a page drawn from the last picture asks before the store is open
+      await turn;
+      return blobs.blob(hash);
+    },
     async find(query) {
       await turn;
       return finder.find(query);

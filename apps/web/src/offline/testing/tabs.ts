@@ -34,7 +34,8 @@ export interface Tab {
 
 export function device(name = `device ${++count}`) {
   const tabs: Tab[] = [];
-  async function tab(change: Partial<World> = {}): Promise<Tab> {
+  /** a tab that has not started yet */
+  function opening(change: Partial<World> = {}): Tab {
     const news: BookNews[] = [];
     let shown: Book | null = null;
     let log: BookLog | null = null;
@@ -64,8 +65,12 @@ export function device(name = `device ${++count}`) {
     });
     const made: Tab = { books, news, book: () => shown, log: () => log! };
     tabs.push(made);
-    await books.start();
     return made;
   }
-  return { name, tab };
+  async function tab(change: Partial<World> = {}): Promise<Tab> {
+    const made = opening(change);
+    await made.books.start();
+    return made;
+  }
+  return { name, opening, tab };
 }
