@@ -48,6 +48,16 @@ const ofCircuits = async (page: Page) => {
 const ofPlan = async (page: Page) => {
   await page.locator('.days-block').first().waitFor({ timeout: 30_000 });
 };
+const ofGo = async (page: Page) => {
+  // what the outings' answers look at and wait for is there: until then what stands below it moves
+  await page.locator('.go-sum').first().waitFor();
+  await page.locator('.go-sum[data-looking="true"]').first().waitFor({ state: 'detached' });
+  await page.locator('.go-sum + p.small').first().waitFor({ state: 'detached' });
+};
+const ofDues = async (page: Page) => {
+  await page.getByRole('link', { name: /^What falls due/ }).click();
+  await page.locator('.dues-sides .line-row').first().waitFor();
+};
 const slider = (page: Page) => page.getByRole('slider').first();
 
 const taps: readonly Tap[] = [
@@ -62,12 +72,43 @@ const taps: readonly Tap[] = [
     before: ofJob,
     tap: (page) => page.getByRole('button', { name: /^Tick: / }).first(),
   },
+  { what: 'the recipes', at: '#/work', tap: (page) => page.locator('main a[href="#/work/recipes"]') },
+  {
+    what: 'a recipe',
+    at: '#/work/recipes',
+    tap: (page) => page.locator('main a[href^="#/work/recipe/"]').first(),
+  },
   { what: 'Boat, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/boat"]').first() },
   {
     what: 'a step in the plan',
     at: '#/days',
     before: ofPlan,
     tap: (page) => page.locator('.days-block').first(),
+  },
+  {
+    what: 'a job day',
+    at: '#/days',
+    before: ofPlan,
+    tap: (page) => page.locator('.days-list a[href^="#/days/day/"]').first(),
+  },
+  {
+    what: 'what to carry down',
+    at: '#/stores',
+    tap: (page) => page.getByRole('link', { name: /^Carry down/ }).first(),
+  },
+  { what: 'what the tins say', at: '#/stores', tap: (page) => page.getByRole('link', { name: 'What the tins say' }) },
+  { what: 'what falls due', at: '#/go', tap: (page) => page.getByRole('link', { name: /^What falls due/ }) },
+  {
+    what: 'a due',
+    at: '#/go',
+    before: ofDues,
+    tap: (page) => page.locator('main a[href^="#/go/dues/"]').first(),
+  },
+  {
+    what: 'the morning lists',
+    at: '#/go',
+    before: ofGo,
+    tap: (page) => page.getByRole('link', { name: /^Morning lists/ }).first(),
   },
   { what: 'the battery', at: '#/boat', tap: (page) => page.getByRole('link', { name: /House battery/ }) },
   {

@@ -3,7 +3,7 @@ import type { Book, DueRecord, Id, Outing } from '#boat-book';
 import { type DueStage, dueStage, type FallsDue, fallsDue, type UseAhead } from '#dues';
 import { type Recipe, recipes } from '#jobs';
 import { addDays } from '#units';
-import { recipeTaken } from './recipe-job.ts';
+import { storeFor } from './recipe-stores.ts';
 
 /** Days to find the hours for a job once it is known: our judgement, two weekends. [d] */
 export const assumedToPlan_d = 14;
@@ -27,8 +27,27 @@ export interface DueOfBook {
   readonly job: Id | null;
 }
 
-/** Every due the keeper put in (papers: `duesAndPapers`), the first to fall due first; those that say no day last, by name. */
+interface Known {
+  readonly today: string;
+  readonly dues: readonly DueOfBook[];
+}
+
+/** when each falls due, and what it waits for, is much to reckon: one screen asks for it many times */
+const known = new WeakMap<Book, Known>();
+
+/**
+ * Every due the keeper put in (papers: `duesAndPapers`), the first to fall due first; those that say no day last, by name.
+ * The same list while book and day stay the same.
+ */
 export function duesOfBook(book: Book, today: string): readonly DueOfBook[] {
+  const before = known.get(book);
+  if (before?.today === today) return before.dues;
+  const dues = duesReckoned(book, today);
+  known.set(book, { today, dues });
+  return dues;
+}
+
+function duesReckoned(book: Book, today: string): readonly DueOfBook[] {
   const ahead = usesAhead(book, today);
   const uses = Object.values(book.uses);
   return Object.entries(book.dues)
@@ -94,13 +113,11 @@ function usesAhead(book: Book, today: string): UseAhead[] {
 function longestToGet(book: Book, due: DueRecord): DueOfBook['waitsFor'] {
   const recipe = recipeOfDue(book, due);
   if (recipe === null) return null;
-  let made = 0;
-  const { stores } = recipeTaken(recipe, book, {
-    job: { title: due.title, consequence: due.consequence, zone: due.zone },
-    sizes: {},
-    newId: () => `lead-${++made}`,
-  });
-  return stores.reduce<DueOfBook['waitsFor']>((longest, { name, store }) => {
+  const asked = [...recipe.steps, recipe.proof.step].flatMap(({ stores }) => stores);
+  return asked.reduce<DueOfBook['waitsFor']>((longest, thing) => {
+    // how much of it is not asked, and no size is measured yet
+    const { name } = thing;
+    const store = storeFor(book, thing, name);
     const kept = store === null ? null : book.stores[store];
     if (kept?.onHand) return longest;
     const days = kept?.lead_days ?? assumedToGet_d;

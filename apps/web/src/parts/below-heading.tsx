@@ -8,10 +8,19 @@ import { type ReactNode, startTransition, useEffect, useState } from 'react';
 import { hasGone } from '../shell/route.ts';
 import { afterPaint } from '../shell/when.ts';
 
-export function BelowHeading({ children }: { readonly children: ReactNode }) {
+/**
+ * @param meanwhile  stands in its place until then: a heading that lies within it, on the paper of a sheet to print
+ */
+export function BelowHeading({
+  children,
+  meanwhile = null,
+}: {
+  readonly children: ReactNode;
+  readonly meanwhile?: ReactNode;
+}) {
   const [shown, setShown] = useState(() => !hasGone());
   useEffect(() => {
     if (!shown) return afterPaint(() => startTransition(() => setShown(true)));
   }, [shown]);
-  return shown ? children : null;
+  return shown ? children : meanwhile;
 }

@@ -10,7 +10,7 @@ import {
   rulesOf,
 } from '#morning';
 import { cautionsOn, lackingOf, namedOn, traitsOf } from './boat-traits.ts';
-import { linesOfBook, rulesOfBook } from './lines-of-book.ts';
+import { type BookLine, linesOfBook, rulesOfBook } from './lines-of-book.ts';
 
 /** lines of the house stand so far apart, so that others find room between them */
 const apart = 10;
@@ -81,12 +81,13 @@ export function morningList(book: Book, outingId: Id, list: MorningListName, tod
   const records = Object.entries(book.morningLines).filter(
     ([, record]) => record.list === list && (record.outing === null || record.outing === outingId),
   );
-  const lines = candidates(book, outing, list, today, records).map((line) => withChanges(line, records, outingId));
+  const ofBook = linesOfBook(book, outing, list, today);
+  const lines = candidates(book, outing, { list, ofBook, records }).map((line) => withChanges(line, records, outingId));
   const aside = lines.flatMap(({ item, out }) => (out === undefined ? item.setAside : []));
   const isAside = (rule: OrderRule) =>
     rule.holds === 'usual' && aside.some(({ before, after }) => before === rule.before && after === rule.after);
   const here = new Set(lines.filter(({ out }) => out === undefined).map(({ item }) => item.id));
-  const all = [...rulesOf(list), ...rulesOfBook(linesOfBook(book, outing, list, today))].filter(
+  const all = [...rulesOf(list), ...rulesOfBook(ofBook)].filter(
     ({ before, after }) => here.has(before) && here.has(after),
   );
   const rules = all.filter((rule) => !isAside(rule));
@@ -134,9 +135,15 @@ type Line = Omit<MorningItem, 'tick'>;
 function candidates(
   book: Book,
   outing: Outing,
-  list: MorningListName,
-  today: string,
-  records: readonly Entry[],
+  {
+    list,
+    ofBook,
+    records,
+  }: {
+    readonly list: MorningListName;
+    readonly ofBook: readonly BookLine[];
+    readonly records: readonly Entry[];
+  },
 ): readonly Line[] {
   const order = housePlaces(list);
   const house = linesFor(list, traitsOf(book, outing)).map(
@@ -148,7 +155,7 @@ function candidates(
       place: order.get(id)!,
     }),
   );
-  const ofBook = linesOfBook(book, outing, list, today).map(
+  const added = ofBook.map(
     ({ near, ...line }, i): Line => ({ ...plain, ...line, place: order.get(near.after)! + 1 + i / 1000 }),
   );
   const end = apart * (order.size + 1);
@@ -167,7 +174,7 @@ function candidates(
         place: place ?? end + i,
       }),
     );
-  return [...house, ...ofBook, ...own];
+  return [...house, ...added, ...own];
 }
 
 const plain = {

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { type Carried, carriedInWords, carryDown, carryText } from '#reckoning';
 import type { Problem } from '#workplan';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, dayInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
@@ -20,6 +21,18 @@ const ToolSheet = onDemand(() => import('../stores/tool-sheet.tsx'));
 
 export default function CarryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
+  return (
+    <div className="days days-narrow">
+      <BackToPlan />
+      <h1>Carry down</h1>
+      <BelowHeading>
+        <CarryBelow book={book} id={id} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function CarryBelow({ book, id }: { readonly book: Book; readonly id: Id }) {
   const inHand = usePlan(book);
   const today = todayAt(book);
   const { problem, picture } = inHand;
@@ -31,9 +44,7 @@ export default function CarryPage({ id }: { readonly id: Id }) {
   const [placing, setPlacing] = useState<Carried | null>(null);
   const left = things.filter(({ key }) => !carried.has(key)).length;
   return (
-    <div className="days days-narrow" data-plan-state={inHand.state}>
-      <BackToPlan />
-      <h1>Carry down</h1>
+    <div data-plan-state={inHand.state}>
       {record && (
         <p className="soft">
           <a href={address('days', 'day', id)}>{dayInWords(record.date, today)}</a>, in order of use.

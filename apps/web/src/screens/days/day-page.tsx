@@ -1,6 +1,7 @@
 /** One job day: its hours, place and hands; its weather; its sheet. Or a new one. */
 import { useEffect, useRef, useState } from 'react';
 import type { Book, Id, JobDay } from '#boat-book';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { capital, countInWords, dayInWords, daysAway, listInWords, minutesInWords } from '../../parts/in-words.ts';
 import { Sheet } from '../../parts/sheet.tsx';
@@ -26,7 +27,9 @@ export default function DayPage({
       <div className="days days-narrow">
         <BackToPlan />
         <h1>A new job day</h1>
-        <JobDayForm book={book} id={null} onKept={(kept) => goTo(address('days', 'day', kept), true)} />
+        <BelowHeading>
+          <JobDayForm book={book} id={null} onKept={(kept) => goTo(address('days', 'day', kept), true)} />
+        </BelowHeading>
       </div>
     );
   const day = book.jobDays[id];
@@ -38,7 +41,15 @@ export default function DayPage({
         <p>It was removed, or the address is of another boat book.</p>
       </div>
     );
-  return <OneDay book={book} id={id} day={day} at={at} />;
+  return (
+    <div className="days days-narrow">
+      <BackToPlan />
+      <h1>{dayInWords(day.date, todayAt(book))}</h1>
+      <BelowHeading>
+        <DayBelow book={book} id={id} day={day} at={at} />
+      </BelowHeading>
+    </div>
+  );
 }
 
 export function BackToPlan() {
@@ -49,7 +60,7 @@ export function BackToPlan() {
   );
 }
 
-function OneDay({
+function DayBelow({
   book,
   id,
   day,
@@ -69,9 +80,7 @@ function OneDay({
   const { run, refusal } = useRun();
   const held = Object.values(book.jobs).filter((job) => job.heldTo === id && job.state === 'open').length;
   return (
-    <div className="days days-narrow">
-      <BackToPlan />
-      <h1>{dayInWords(day.date, today)}</h1>
+    <>
       <p className="soft">
         {capital(daysAway(day.date, today))}, {day.from} to {day.to}, {book.places[day.place]?.name ?? 'no place'}
       </p>
@@ -126,7 +135,7 @@ function OneDay({
           </button>
         </Sheet>
       )}
-    </div>
+    </>
   );
 }
 

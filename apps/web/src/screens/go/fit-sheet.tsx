@@ -3,6 +3,7 @@ import type { Book, Id, Outing } from '#boat-book';
 import type { Finding, FitAnswer, Mend } from '#fit-to-go';
 import { fitInWords, leastWorkInWords, mendNotes, plannedOfInWords } from '#reckoning';
 import { localAt } from '#units';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, dateInWords, dayInWords } from '../../parts/in-words.ts';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -31,11 +32,28 @@ export default function FitSheet({ id }: { readonly id: Id }) {
           <p>It was taken out.</p>
         </>
       ) : (
-        <Printed book={book} id={id} outing={outing} />
+        <>
+          <p className="no-print">
+            <button type="button" className="main" onClick={() => print()}>
+              Print the sheet
+            </button>
+          </p>
+          <BelowHeading
+            meanwhile={
+              <article className="paper fit-print">
+                <header>{headOf(outing)}</header>
+              </article>
+            }
+          >
+            <Printed book={book} id={id} outing={outing} />
+          </BelowHeading>
+        </>
       )}
     </>
   );
 }
+
+const headOf = ({ title }: Outing) => <h1>Fit to go? {title}</h1>;
 
 function Printed({ book, id, outing }: { readonly book: Book; readonly id: Id; readonly outing: Outing }) {
   const plan = usePlanOfOutings(book, [[id, outing]]);
@@ -46,16 +64,11 @@ function Printed({ book, id, outing }: { readonly book: Book; readonly id: Id; r
   const asked = localAt(Date.now(), zone);
   return (
     <div data-looking={looking.length > 0 || planning !== null}>
-      <p className="no-print">
-        <button type="button" className="main" onClick={() => print()}>
-          Print the sheet
-        </button>
-      </p>
       {looking.length > 0 && <p className="no-print soft">Still looking at {looking.join(' and ')}.</p>}
       {planning !== null && <p className="no-print soft">{planning}</p>}
       <article className="paper fit-print">
         <header>
-          <h1>Fit to go? {outing.title}</h1>
+          {headOf(outing)}
           <p>
             {book.boat.name} · {outingOnPaper(outing, today)}
           </p>

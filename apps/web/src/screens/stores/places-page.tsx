@@ -1,7 +1,8 @@
 /** The places things are kept in, on board and ashore, with what is in each. */
 import { useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { type StowageInOrder, stowagePath, stowagesInOrder } from '#reckoning';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { countInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -11,6 +12,20 @@ const StowageSheet = onDemand(() => import('./stowage-sheet.tsx'));
 
 export default function PlacesPage() {
   const book = useOpenBook();
+  return (
+    <div className="stores">
+      <p className="no-print">
+        <a href={address('stores')}>Back to the stores</a>
+      </p>
+      <h1>Places</h1>
+      <BelowHeading>
+        <PlacesBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function PlacesBelow({ book }: { readonly book: Book }) {
   const [open, setOpen] = useState<{ readonly id: Id | null } | null>(null);
   const places = stowagesInOrder(book.stowages);
   const aboard = ({ id }: StowageInOrder) => stowagePath(book.stowages, id)[0]?.aboard ?? false;
@@ -42,11 +57,7 @@ export default function PlacesPage() {
       </>
     );
   return (
-    <div className="stores">
-      <p className="no-print">
-        <a href={address('stores')}>Back to the stores</a>
-      </p>
-      <h1>Places</h1>
+    <>
       <p className="soft">
         Where things are kept, as you call it. What is on board need not be carried down; the carry-down list goes by
         these.
@@ -63,6 +74,6 @@ export default function PlacesPage() {
         </button>
       </p>
       {open !== null && <StowageSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-    </div>
+    </>
   );
 }

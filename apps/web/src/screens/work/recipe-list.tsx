@@ -1,7 +1,9 @@
 /** All recipes, the house's and the keeper's own: found by words, else by what they are about. */
 import { useMemo, useState } from 'react';
+import type { Book } from '#boat-book';
 import { type Recipe, recipesFor } from '#jobs';
 import { recipesOfBook } from '#reckoning';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { countInWords } from '../../parts/in-words.ts';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { TextField } from '../../parts/text-fields.tsx';
@@ -14,11 +16,6 @@ type Named = readonly [id: string, recipe: Recipe];
 
 export default function RecipeList() {
   const book = useOpenBook();
-  const [words, setWords] = useState('');
-  const all = recipesOfBook(book);
-  const found = useMemo(() => foundBy(words, all), [words, all]);
-  const groups = useMemo(() => byGroup(Object.entries(all)), [all]);
-  const own = Object.entries(book.recipes);
   return (
     <div className="recipes">
       <p className="job-back no-print">
@@ -27,6 +24,21 @@ export default function RecipeList() {
         </a>
       </p>
       <h1>Recipes</h1>
+      <BelowHeading>
+        <RecipesBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function RecipesBelow({ book }: { readonly book: Book }) {
+  const [words, setWords] = useState('');
+  const all = recipesOfBook(book);
+  const found = useMemo(() => foundBy(words, all), [words, all]);
+  const groups = useMemo(() => byGroup(Object.entries(all)), [all]);
+  const own = Object.entries(book.recipes);
+  return (
+    <>
       <p className="soft">
         {countInWords(Object.keys(all).length, 'kind')} of job written down once
         {own.length > 0 && `, ${own.length} of them your own`}. One is taken when a job is put in; one of your own is
@@ -63,7 +75,7 @@ export default function RecipeList() {
           <RecipeLines named={named} own={book.recipes} />
         </section>
       ))}
-    </div>
+    </>
   );
 }
 

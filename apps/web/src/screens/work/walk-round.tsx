@@ -1,7 +1,9 @@
 /** A walk-round: a page of plain talk, and beside the words what would go in. Only what the keeper accepts does. */
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { type Lexicon, type Proposal, primeReader, readWalkRound } from '#jobs';
+import type { Book } from '#boat-book';
+import type { Lexicon, Proposal } from '#jobs';
 import { localAt } from '#units';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { ChoiceField } from '../../parts/choice-fields.tsx';
 import { Refused } from '../../parts/field.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
@@ -14,22 +16,33 @@ import { consequences } from '../../reading/open-work.ts';
 import { todayAt, zoneOf } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
-import { whenQuiet } from '../../shell/when.ts';
 import { type Fate, useKeptWalk } from './kept-walk.ts';
+import { longest, useWalkRead } from './use-walk-read.ts';
 import { type ForAll, type WalkDraft, type WalkFault, walkDraft, walkKeys, walkRecords } from './walk-draft.ts';
 import { WalkProposal } from './walk-proposal.tsx';
 import './put-in.css';
 import './walk-round.css';
 
-const longest = 60_000;
-/** A page goes on being written: it is read when the writing rests. */
-const rest_ms = 350;
-
 export default function WalkRoundPage() {
   const book = useOpenBook();
+  return (
+    <div className="walk">
+      <p className="job-back no-print">
+        <a className="button words" href={address('work')}>
+          ‹ Work
+        </a>
+      </p>
+      <h1>Walk-round</h1>
+      <BelowHeading>
+        <WalkBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function WalkBelow({ book }: { readonly book: Book }) {
   const today = todayAt(book);
   const { walk, keep, clear } = useKeptWalk(book.id);
-  const page = useRested(walk.page);
   const [changes, setChanges] = useState<Readonly<Record<string, WalkDraft>>>({});
   const [faults, setFaults] = useState<Readonly<Record<string, Faults<WalkFault>>>>({});
   const [all, setAll] = useState<ForAll>({ consequence: '' });
@@ -43,8 +56,7 @@ export default function WalkRoundPage() {
     () => ({ zones, fittings, setUps, outings, today }),
     [zones, fittings, setUps, outings, today],
   );
-  usePrimed(lexicon);
-  const proposals = useMemo(() => readWalkRound(page.slice(0, longest), lexicon).proposals, [page, lexicon]);
+  const { page, proposals } = useWalkRead(walk.page, lexicon);
   const keys = useMemo(() => walkKeys(proposals), [proposals]);
   const batteries = Object.keys(book.batteries);
   const [clock] = useState(() => localAt(Date.now(), zoneOf(book)).clock);
@@ -126,13 +138,7 @@ export default function WalkRoundPage() {
     }));
 
   return (
-    <div className="walk">
-      <p className="job-back no-print">
-        <a className="button words" href={address('work')}>
-          ‹ Work
-        </a>
-      </p>
-      <h1>Walk-round</h1>
+    <>
       <TextField
         label="What you saw, as you would say it"
         note="Typed, dictated or pasted. What is wrong, what is to be done, what holds for now, the volts, what to get. Nothing goes in that you do not accept."
@@ -220,7 +226,7 @@ export default function WalkRoundPage() {
           Clear the page
         </button>
       </div>
-    </div>
+    </>
   );
 }
 
@@ -236,30 +242,4 @@ function foundInWords(proposals: readonly Proposal[]): string {
     ] as const
   ).flatMap(([kind, one, many]) => (count(kind) > 0 ? [countInWords(count(kind), one, many)] : []));
   return listInWords(words);
-}
-
-/** What the reader makes at its first use, made a little at a time while the keeper still talks. */
-function usePrimed(lexicon: Lexicon): void {
-  const first = useRef(lexicon);
-  useEffect(() => {
-    const priming = primeReader(first.current);
-    let gone = false;
-    const next = () => {
-      if (!gone && !priming.next().done) whenQuiet(next);
-    };
-    whenQuiet(next);
-    return () => {
-      gone = true;
-    };
-  }, []);
-}
-
-function useRested(text: string): string {
-  const [rested, setRested] = useState(text);
-  useEffect(() => {
-    if (text === '') setRested('');
-    const timer = setTimeout(() => setRested(text), rest_ms);
-    return () => clearTimeout(timer);
-  }, [text]);
-  return rested;
 }

@@ -1,6 +1,5 @@
 /** One due: its rule, when it was last done, when it falls due and why, where the rule is from. */
-import { useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import {
   dueAway,
   dueBesideOuting,
@@ -13,8 +12,10 @@ import {
   dueWhen,
   recipeOfDue,
 } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { consequenceName, Mark } from '../../../parts/mark.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
+import { OpenedSheet, useOpened } from '../../../parts/opened.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -27,10 +28,8 @@ const MeasureSheet = onDemand(() => import('./measure-sheet.tsx'));
 
 export default function DuePage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const [open, setOpen] = useState<'change' | 'measure' | null>(null);
-  const { run, refusal } = useRun();
-  const dueOf = duesOfBook(book, today).find((each) => each.id === id);
+  const sheet = useOpened<'change' | 'measure'>();
+  const due = book.dues[id];
   const back = (
     <p>
       <a className="button words" href={address('go', 'dues')}>
@@ -38,26 +37,48 @@ export default function DuePage({ id }: { readonly id: Id }) {
       </a>
     </p>
   );
-  if (dueOf === undefined)
+  if (due === undefined)
     return (
       <div className="dues">
         {back}
         <p>That one is not in the book any more.</p>
       </div>
     );
-  const { due, since, job, lead_d, waitsFor, falls } = dueOf;
-  const beside = dueBesideOuting(dueOf, book, today);
-  const usual = dueUsual(dueOf);
-  const recipe = recipeOfDue(book, due);
   return (
     <div className="dues">
       {back}
       <div className="go-top">
         <h1>{due.title}</h1>
-        <button type="button" className="words" onClick={() => setOpen('change')}>
+        <button type="button" className="words" onClick={() => sheet.open('change')}>
           Change
         </button>
       </div>
+      <BelowHeading>
+        <DueBelow book={book} id={id} onMeasured={() => sheet.open('measure')} />
+      </BelowHeading>
+      <OpenedSheet of={sheet}>
+        {(open) =>
+          open === 'change' ? (
+            <DueSheet book={book} id={id} onClose={sheet.close} />
+          ) : (
+            <MeasureSheet id={id} due={due} today={todayAt(book)} onClose={sheet.close} />
+          )
+        }
+      </OpenedSheet>
+    </div>
+  );
+}
+
+function DueBelow({ book, id, onMeasured }: { readonly book: Book; readonly id: Id; readonly onMeasured: () => void }) {
+  const today = todayAt(book);
+  const { run, refusal } = useRun();
+  const dueOf = duesOfBook(book, today).find((each) => each.id === id)!;
+  const { due, since, job, lead_d, waitsFor, falls } = dueOf;
+  const beside = dueBesideOuting(dueOf, book, today);
+  const usual = dueUsual(dueOf);
+  const recipe = recipeOfDue(book, due);
+  return (
+    <>
       <p className="due-when">
         <b>{dueWhen(dueOf, today)}</b>
       </p>
@@ -79,7 +100,7 @@ export default function DuePage({ id }: { readonly id: Id }) {
           </button>
         )}
         {due.condition !== null && (
-          <button type="button" onClick={() => setOpen('measure')}>
+          <button type="button" onClick={onMeasured}>
             Measured
           </button>
         )}
@@ -123,8 +144,6 @@ export default function DuePage({ id }: { readonly id: Id }) {
           <li key={words}>{words}</li>
         ))}
       </ul>
-      {open === 'change' && <DueSheet book={book} id={id} onClose={() => setOpen(null)} />}
-      {open === 'measure' && <MeasureSheet id={id} due={due} today={today} onClose={() => setOpen(null)} />}
-    </div>
+    </>
   );
 }

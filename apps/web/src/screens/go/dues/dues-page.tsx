@@ -1,5 +1,6 @@
 /** What falls due: by date, by use and by what was measured, with what makes each due. */
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
+import type { Book } from '#boat-book';
 import {
   type DueOfBook,
   dueBesideOuting,
@@ -10,9 +11,11 @@ import {
   duesToMake,
   dueWhen,
 } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
+import { OpenedSheet, useOpened } from '../../../parts/opened.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -32,12 +35,7 @@ const stages = [
 
 export default function DuesPage() {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const dues = useMemo(() => duesAndPapers(book, today), [book, today]);
-  const [adding, setAdding] = useState(false);
-  const { run, refusal } = useRun();
-  const toMake = duesToMake(dues);
-  const makeAll = () => run('makeJobsOfDues', { jobs: dueJobs(book, toMake, today) });
+  const adding = useOpened<true>();
   return (
     <div className="dues">
       <p>
@@ -47,10 +45,26 @@ export default function DuesPage() {
       </p>
       <div className="go-top">
         <h1>What falls due</h1>
-        <button type="button" onClick={() => setAdding(true)}>
+        <button type="button" onClick={() => adding.open(true)}>
           Add a due
         </button>
       </div>
+      <BelowHeading>
+        <DuesBelow book={book} />
+      </BelowHeading>
+      <OpenedSheet of={adding}>{() => <DueSheet book={book} id={null} onClose={adding.close} />}</OpenedSheet>
+    </div>
+  );
+}
+
+function DuesBelow({ book }: { readonly book: Book }) {
+  const today = todayAt(book);
+  const dues = useMemo(() => duesAndPapers(book, today), [book, today]);
+  const { run, refusal } = useRun();
+  const toMake = duesToMake(dues);
+  const makeAll = () => run('makeJobsOfDues', { jobs: dueJobs(book, toMake, today) });
+  return (
+    <>
       <p className="paper-only">
         {book.boat.name}, {dayInWords(today, '')}
       </p>
@@ -125,8 +139,7 @@ export default function DuesPage() {
           </p>
         </div>
       </div>
-      {adding && <DueSheet book={book} id={null} onClose={() => setAdding(false)} />}
-    </div>
+    </>
   );
 }
 

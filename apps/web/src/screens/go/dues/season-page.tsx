@@ -1,5 +1,7 @@
 /** Lay-up or fit-out: a list of what this boat has, ticked, and any line made a job. */
+import type { Book } from '#boat-book';
 import { type SeasonLine, type SeasonName, seasonJob, seasonList, seasonYear } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dayInWords } from '../../../parts/in-words.ts';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
@@ -16,13 +18,6 @@ export default function SeasonPage({ list }: { readonly list: SeasonName }) {
   const book = useOpenBook();
   const today = todayAt(book);
   const year = seasonYear(list, today);
-  const lines = seasonList(book, list, year);
-  const done = lines.filter(({ tick }) => tick !== null).length;
-  const { run, refusal } = useRun();
-  const tick = (line: SeasonLine) =>
-    line.tick === null
-      ? run('tickSeason', { list, year, item: line.id, who: '', text: line.text })
-      : run('untickSeason', { id: line.tick, text: line.text });
   return (
     <div className="dues">
       <p>
@@ -33,6 +28,33 @@ export default function SeasonPage({ list }: { readonly list: SeasonName }) {
       <h1>
         {list === 'lay-up' ? 'Lay-up' : 'Fit-out'} {year}
       </h1>
+      <BelowHeading>
+        <SeasonBelow book={book} list={list} today={today} year={year} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function SeasonBelow({
+  book,
+  list,
+  today,
+  year,
+}: {
+  readonly book: Book;
+  readonly list: SeasonName;
+  readonly today: string;
+  readonly year: number;
+}) {
+  const lines = seasonList(book, list, year);
+  const done = lines.filter(({ tick }) => tick !== null).length;
+  const { run, refusal } = useRun();
+  const tick = (line: SeasonLine) =>
+    line.tick === null
+      ? run('tickSeason', { list, year, item: line.id, who: '', text: line.text })
+      : run('untickSeason', { id: line.tick, text: line.text });
+  return (
+    <>
       <p className="paper-only">
         {book.boat.name}, {dayInWords(today, '')}
       </p>
@@ -79,6 +101,6 @@ export default function SeasonPage({ list }: { readonly list: SeasonName }) {
           Print
         </button>
       </p>
-    </div>
+    </>
   );
 }

@@ -11,6 +11,7 @@ import {
   morningList,
   tickOf,
 } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { onDemand } from '../../../parts/on-demand.tsx';
@@ -18,11 +19,10 @@ import { useRun } from '../../../parts/use-run.ts';
 import { todayAt, zoneOf } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
+import { AllLines } from './all-lines.tsx';
 import { LineInHand } from './line-in-hand.tsx';
-import { LineRow } from './line-row.tsx';
 import './morning.css';
 
-const ChangeList = onDemand(() => import('./change-list.tsx'));
 const MorningSheet = onDemand(() => import('./morning-sheet.tsx'), <p className="soft">Opening.</p>);
 
 type List = MorningListTold['list'];
@@ -73,9 +73,6 @@ function ListTabs({
   return (
     <nav className="morning-lists" aria-label="Morning lists">
       {listsOf(outing).map((list) => {
-        const { items, lastDone } = morningList(book, id, list, today);
-        const ticked = items.filter(({ tick }) => tick !== null).length;
-        const far = ticked === 0 && lastDone !== null ? 'done' : `${ticked} of ${items.length}`;
         return (
           <a
             key={list}
@@ -83,12 +80,33 @@ function ListTabs({
             href={address('go', 'morning', id, list)}
             aria-current={list === here ? 'page' : undefined}
           >
-            {listTitles[list]} <span className="small">{far}</span>
+            {listTitles[list]}{' '}
+            <span className="morning-far small">
+              <BelowHeading>
+                <HowFar book={book} id={id} list={list} today={today} />
+              </BelowHeading>
+            </span>
           </a>
         );
       })}
     </nav>
   );
+}
+
+function HowFar({
+  book,
+  id,
+  list,
+  today,
+}: {
+  readonly book: Book;
+  readonly id: Id;
+  readonly list: List;
+  readonly today: string;
+}) {
+  const { items, lastDone } = morningList(book, id, list, today);
+  const ticked = items.filter(({ tick }) => tick !== null).length;
+  return ticked === 0 && lastDone !== null ? 'done' : `${ticked} of ${items.length}`;
 }
 
 function OneList({
@@ -166,41 +184,17 @@ function OneList({
           </p>
         )}
       </div>
-      <section aria-labelledby="morning-all">
-        <div className="morning-head">
-          <h2 id="morning-all">
-            {listTitles[list]}: {done} of {told.items.length}
-          </h2>
-          <button type="button" className="words" aria-expanded={changing} onClick={() => setChanging(!changing)}>
-            {changing ? 'Leave it so' : 'Change the list'}
-          </button>
-        </div>
-        {changing ? (
-          <ChangeList id={id} told={told} />
-        ) : (
-          <ol className="morning-lines">
-            {told.items.map((item) => (
-              <LineRow key={item.id} item={item} zone={zone} here={item === inHand} onTick={() => void tick(item)} />
-            ))}
-          </ol>
-        )}
-        {told.setAside.map(({ before, after, because, reason }) => (
-          <p key={`${before} ${after}`} className="morning-aside small">
-            Against the usual order, as you wanted it: ‘{after}’ may come before ‘{before}’. {because} Your reason:{' '}
-            {reason}.
-          </p>
-        ))}
-        <p className="small soft">
-          Made of what is in this boat’s book
-          {told.lacking.length > 0 && `, which has no ${told.lacking.join(', no ')}: nothing of that is asked`}. Common
-          practice; the makers of boat and gear, and the law, come first.
-        </p>
-        <p>
-          <a className="button" href={address('go', 'morning', id, list, 'print')}>
-            Print {listTitles[list]}
-          </a>
-        </p>
-      </section>
+      <BelowHeading>
+        <AllLines
+          id={id}
+          told={told}
+          zone={zone}
+          inHand={inHand}
+          changing={changing}
+          onChange={setChanging}
+          onTick={(item) => void tick(item)}
+        />
+      </BelowHeading>
     </div>
   );
 }

@@ -1,7 +1,8 @@
 /** What the tins say: each product by its own figures, which win over ours, and what goes by them. */
 import { useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { tinInWords, tinUses } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dateInWords, listInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
@@ -13,15 +14,25 @@ const TinSheet = onDemand(() => import('./tin-sheet.tsx'));
 
 export default function TinsPage() {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const [open, setOpen] = useState<{ readonly id: Id | null } | null>(null);
-  const tins = Object.entries(book.tins).sort(([, a], [, b]) => a.name.localeCompare(b.name));
   return (
     <div className="stores">
       <p className="stores-ways">
         <a href={address('stores')}>Stores</a>
       </p>
       <h1>What the tins say</h1>
+      <BelowHeading>
+        <TinsBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function TinsBelow({ book }: { readonly book: Book }) {
+  const today = todayAt(book);
+  const [open, setOpen] = useState<{ readonly id: Id | null } | null>(null);
+  const tins = Object.entries(book.tins).sort(([, a], [, b]) => a.name.localeCompare(b.name));
+  return (
+    <>
       <p className="soft">
         Waits, pot lives and mixes go by the tin where it stands here, and by our own figures elsewhere. What a tin does
         not say stays ours.
@@ -68,6 +79,6 @@ export default function TinsPage() {
         </button>
       </p>
       {open && <TinSheet book={book} id={open.id} today={today} onClose={() => setOpen(null)} />}
-    </div>
+    </>
   );
 }
