@@ -137,7 +137,15 @@ const taps: readonly Tap[] = [
     tap: (page) => page.getByRole('button', { name: /^Change/ }).first(),
   },
   { what: 'the log', at: '#/boat', tap: (page) => page.locator('main a[href="#/boat/log"]').first() },
+  {
+    what: 'a zone',
+    at: '#/boat',
+    tap: (page) => page.getByRole('region', { name: 'Zones' }).getByRole('link').first(),
+  },
+  { what: 'the trailer', at: '#/boat', tap: (page) => page.locator('main a[href="#/boat/trailer"]') },
   { what: 'the load paths', at: '#/boat', tap: (page) => page.getByRole('link', { name: /^Load paths/ }) },
+  { what: 'the stays', at: '#/boat', tap: (page) => page.getByRole('link', { name: /^Stays/ }) },
+  { what: 'the mast', at: '#/boat', tap: (page) => page.getByRole('link', { name: /^Mast up and down/ }) },
   {
     what: 'a part of a load path',
     at: '#/boat/loads/path/rode',

@@ -1,11 +1,12 @@
 /** What there is at one zone: open work, jury rigs, fittings. */
-import { useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { rigLimitsInWords, seenFirst, standingRigs } from '#reckoning';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { countInWords, dateInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { onDemand } from '../../parts/on-demand.tsx';
+import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
 import { beddedInWords } from '../../reading/bedded-in-words.ts';
 import { minutesLeft, openJobs, stepsOf } from '../../reading/open-work.ts';
 import { todayAt } from '../../reading/today.ts';
@@ -15,12 +16,10 @@ import { address } from '../../shell/route.ts';
 const ZoneSheet = onDemand(() => import('./zone-sheet.tsx'));
 const FittingSheet = onDemand(() => import('./fitting-sheet.tsx'));
 
+type Open = { readonly sheet: 'zone' } | { readonly sheet: 'fitting'; readonly id: Id | null };
+
 export default function ZonePage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const [open, setOpen] = useState<
-    { readonly sheet: 'zone' } | { readonly sheet: 'fitting'; readonly id: Id | null } | null
-  >(null);
   const zone = book.zones[id];
   const back = (
     <p className="boat-back no-print">
@@ -37,14 +36,26 @@ export default function ZonePage({ id }: { readonly id: Id }) {
         <p>It was taken out of the book.</p>
       </div>
     );
+  return (
+    <div className="boat boat-zone">
+      {back}
+      <h1>{zone.name}</h1>
+      <BelowHeading>
+        <ZoneBelow book={book} id={id} zone={zone} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function ZoneBelow({ book, id, zone }: { readonly book: Book; readonly id: Id; readonly zone: Book['zones'][Id] }) {
+  const today = todayAt(book);
+  const sheet = useOpened<Open>();
   const rigs = standingRigs(book, today).filter(({ rig }) => rig.zone === id);
   const jobs = openJobs(book).filter(({ job }) => job.zone === id);
   const fittings = Object.entries(book.fittings).filter(([, fitting]) => fitting.zone === id);
   const loadPaths = Object.entries(book.loadPaths).filter(([, path]) => path.zone === id);
   return (
-    <div className="boat boat-zone">
-      {back}
-      <h1>{zone.name}</h1>
+    <>
       <p className="soft">
         {zone.inside ? 'inside' : 'in the open'} · room for {countInWords(zone.room, 'person', 'people')}
         {zone.words.length > 0 && ` · also called ${zone.words.join(', ')}`}
@@ -98,7 +109,7 @@ export default function ZonePage({ id }: { readonly id: Id }) {
                   type="button"
                   className="words"
                   aria-label={`Change the fitting: ${fitting.name}`}
-                  onClick={() => setOpen({ sheet: 'fitting', id: fittingId })}
+                  onClick={() => sheet.open({ sheet: 'fitting', id: fittingId })}
                 >
                   Change
                 </button>
@@ -127,15 +138,22 @@ export default function ZonePage({ id }: { readonly id: Id }) {
         </>
       )}
       <div className="boat-acts">
-        <button type="button" onClick={() => setOpen({ sheet: 'fitting', id: null })}>
+        <button type="button" onClick={() => sheet.open({ sheet: 'fitting', id: null })}>
           Add a fitting
         </button>
-        <button type="button" onClick={() => setOpen({ sheet: 'zone' })}>
+        <button type="button" onClick={() => sheet.open({ sheet: 'zone' })}>
           Change the zone
         </button>
       </div>
-      {open?.sheet === 'zone' && <ZoneSheet book={book} id={id} onClose={() => setOpen(null)} />}
-      {open?.sheet === 'fitting' && <FittingSheet book={book} id={open.id} zone={id} onClose={() => setOpen(null)} />}
-    </div>
+      <OpenedSheet of={sheet}>
+        {(open) =>
+          open.sheet === 'zone' ? (
+            <ZoneSheet book={book} id={id} onClose={sheet.close} />
+          ) : (
+            <FittingSheet book={book} id={open.id} zone={id} onClose={sheet.close} />
+          )
+        }
+      </OpenedSheet>
+    </>
   );
 }

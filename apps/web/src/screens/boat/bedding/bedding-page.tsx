@@ -5,6 +5,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { beddingTold } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { Refused } from '../../../parts/field.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
 import type { Faults } from '../../../parts/read-form.ts';
@@ -40,8 +41,10 @@ export default function BeddingPage({ fitting, job }: { readonly fitting: Id | n
       ) : (
         <>
           <h1>What to bed it with</h1>
-          <Now book={book} fitting={fittingId} title={ofJob?.title ?? null} onOpen={() => setOpen(true)} />
-          <Ask book={book} fitting={fittingId} job={job} />
+          <BelowHeading>
+            <Now book={book} fitting={fittingId} title={ofJob?.title ?? null} onOpen={() => setOpen(true)} />
+            <Ask book={book} fitting={fittingId} job={job} />
+          </BelowHeading>
         </>
       )}
       {open && fittingId !== null && (

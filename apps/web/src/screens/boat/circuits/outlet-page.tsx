@@ -1,8 +1,9 @@
 /** The wire and fuse for an outlet that is not there yet: asked, worked out, and put in the book with one tap. */
 
 import { useEffect, useRef, useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { circuitsTold, type Finding, newOutletTold, type OutletTold, outletJob, outletToGet } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { Refused } from '../../../parts/field.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import type { Faults } from '../../../parts/read-form.ts';
@@ -20,6 +21,22 @@ import { UsesFields } from './uses-fields.tsx';
 
 export default function OutletPage() {
   const book = useOpenBook();
+  return (
+    <div className="boat circuits">
+      <p className="boat-back no-print">
+        <a className="button words" href={address('boat', 'circuits')}>
+          ‹ Circuits
+        </a>
+      </p>
+      <h1>Wire and fuse for a new outlet</h1>
+      <BelowHeading>
+        <OutletBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function OutletBelow({ book }: { readonly book: Book }) {
   const batteryIds = Object.keys(book.batteries);
   const { draft, set } = useDraft<OutletDraft>(outletDraft(batteryIds.length === 1 ? batteryIds[0]! : ''));
   const [asked, setAsked] = useState(false);
@@ -68,13 +85,7 @@ export default function OutletPage() {
   };
 
   return (
-    <div className="boat circuits">
-      <p className="boat-back no-print">
-        <a className="button words" href={address('boat', 'circuits')}>
-          ‹ Circuits
-        </a>
-      </p>
-      <h1>Wire and fuse for a new outlet</h1>
+    <>
       {batteryIds.length === 0 && (
         <p>
           There is no battery in the book for it to hang on: <a href={address('boat', 'circuits')}>add one first</a>.
@@ -130,7 +141,7 @@ export default function OutletPage() {
           </section>
         )}
       </div>
-    </div>
+    </>
   );
 }
 

@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'react';
 import type { Book } from '#boat-book';
 import { type CurrencyCosts, costsOf } from '#log';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { ChoiceField } from '../../../parts/choice-fields.tsx';
 import { countInWords } from '../../../parts/in-words.ts';
 import { zoneOf } from '../../../reading/today.ts';
@@ -10,12 +11,22 @@ import { CostsDrawing } from './costs-drawing.tsx';
 
 export default function CostsPage() {
   const book = useOpenBook();
+  return (
+    <div className="log">
+      <h1>What she has cost</h1>
+      <BelowHeading>
+        <CostsBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function CostsBelow({ book }: { readonly book: Book }) {
   const timeZone = zoneOf(book);
   const { log } = book;
   const costs = useMemo(() => costsOf({ log }, timeZone), [log, timeZone]);
   return (
-    <div className="log">
-      <h1>What she has cost</h1>
+    <>
       {costs.length === 0 && (
         <p>
           No entry of the log says a cost yet. What is got with its price, and what you write in the log with one, is
@@ -25,7 +36,7 @@ export default function CostsPage() {
       {costs.map((one) => (
         <Currency key={one.currency} book={book} costs={one} alone={costs.length === 1} />
       ))}
-    </div>
+    </>
   );
 }
 

@@ -1,8 +1,9 @@
 /** The papers that are kept with the boat: registration, insurance, manuals, receipts. */
 import { useRef, useState } from 'react';
-import type { Id, PaperRecord } from '#boat-book';
+import type { Book, Id, PaperRecord } from '#boat-book';
 import { assumedToRenew_d } from '#reckoning';
 import { daysBetween } from '#units';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
@@ -16,6 +17,17 @@ const PaperSheet = onDemand(() => import('./paper-sheet.tsx'));
 
 export default function PapersPage() {
   const book = useOpenBook();
+  return (
+    <div className="log">
+      <h1>Papers</h1>
+      <BelowHeading>
+        <PapersBelow book={book} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function PapersBelow({ book }: { readonly book: Book }) {
   const today = todayAt(book);
   const chooser = useRef<HTMLInputElement>(null);
   const [, openId] = useRoute().rest;
@@ -33,8 +45,7 @@ export default function PapersPage() {
   };
   const open: Id | null = openId !== undefined && book.papers[openId] !== undefined ? openId : null;
   return (
-    <div className="log">
-      <h1>Papers</h1>
+    <>
       <p className="soft">
         Registration, insurance, manuals, receipts: kept on this device and in the boat file, there without a network.
       </p>
@@ -91,7 +102,7 @@ export default function PapersPage() {
           onClose={() => goTo(address('boat', 'papers'), true)}
         />
       )}
-    </div>
+    </>
   );
 }
 

@@ -1,11 +1,13 @@
 /** Everything there is to know of one fitting, on one page: the page to open before it is taken off. */
 import { useCallback, useMemo, useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { fittingStory } from '#log';
 import { rigLimitsInWords } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { capital, dateInWords, listInWords, minutesInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
+import { OpenedSheet, useOpened } from '../../../parts/opened.tsx';
 import { TextField } from '../../../parts/text-fields.tsx';
 import { PhotoStrip } from '../../../photos/photo-strip.tsx';
 import { todayAt } from '../../../reading/today.ts';
@@ -27,26 +29,46 @@ type Open =
 
 export default function StoryPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
-  const today = todayAt(book);
-  const [words, setWords] = useState('');
-  const [open, setOpen] = useState<Open | null>(null);
-  const openEntry = useCallback((entry: Id) => setOpen({ sheet: 'entry', id: entry }), []);
-  const found = useFound({ words, fitting: id });
-  const story = useMemo(() => fittingStory(book, id), [book, id]);
   const fitting = book.fittings[id];
-  if (story === null || fitting === undefined)
+  if (fitting === undefined)
     return (
       <>
         <h1>No such fitting</h1>
         <p>It was taken out of the book. What was written of it is still in the log.</p>
       </>
     );
-  const { bedded, saidOfBedding, entries, jobs, rigs, papers, photos, costs, spent_min } = story;
-  const spent = [...costs.map(costInWords), ...(spent_min > 0 ? [`${minutesInWords(spent_min)} of work`] : [])];
-  const close = () => setOpen(null);
   return (
     <div className="log">
       <h1>{capital(fitting.name)}</h1>
+      <BelowHeading>
+        <StoryBelow book={book} id={id} fitting={fitting} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function StoryBelow({
+  book,
+  id,
+  fitting,
+}: {
+  readonly book: Book;
+  readonly id: Id;
+  readonly fitting: Book['fittings'][Id];
+}) {
+  const today = todayAt(book);
+  const [words, setWords] = useState('');
+  const sheet = useOpened<Open>();
+  const { close } = sheet;
+  const openEntry = useCallback((entry: Id) => sheet.open({ sheet: 'entry', id: entry }), [sheet]);
+  const found = useFound({ words, fitting: id });
+  const { bedded, saidOfBedding, entries, jobs, rigs, papers, photos, costs, spent_min } = useMemo(
+    () => fittingStory(book, id)!,
+    [book, id],
+  );
+  const spent = [...costs.map(costInWords), ...(spent_min > 0 ? [`${minutesInWords(spent_min)} of work`] : [])];
+  return (
+    <>
       <p className="soft">{[book.zones[fitting.zone]?.name, fitting.size, fitting.note].filter(Boolean).join(' · ')}</p>
       <p>
         {bedded === null
@@ -56,10 +78,10 @@ export default function StoryPage({ id }: { readonly id: Id }) {
         {spent.length > 0 && ` It has taken ${listInWords(spent)}.`}
       </p>
       <div className="boat-acts">
-        <button type="button" onClick={() => setOpen({ sheet: 'note', corrects: null })}>
+        <button type="button" onClick={() => sheet.open({ sheet: 'note', corrects: null })}>
           Write in the log
         </button>
-        <button type="button" onClick={() => setOpen({ sheet: 'fitting' })}>
+        <button type="button" onClick={() => sheet.open({ sheet: 'fitting' })}>
           Change the fitting
         </button>
       </div>
@@ -137,16 +159,22 @@ export default function StoryPage({ id }: { readonly id: Id }) {
           <FoundList book={book} found={found} kind="" onOpen={openEntry} />
         )}
       </section>
-      {open?.sheet === 'fitting' && <FittingSheet book={book} id={id} onClose={close} />}
-      {open?.sheet === 'note' && <NoteSheet book={book} corrects={open.corrects} fitting={id} onClose={close} />}
-      {open?.sheet === 'entry' && (
-        <EntrySheet
-          book={book}
-          id={open.id}
-          onCorrect={() => setOpen({ sheet: 'note', corrects: open.id })}
-          onClose={close}
-        />
-      )}
-    </div>
+      <OpenedSheet of={sheet}>
+        {(open) => (
+          <>
+            {open.sheet === 'fitting' && <FittingSheet book={book} id={id} onClose={close} />}
+            {open.sheet === 'note' && <NoteSheet book={book} corrects={open.corrects} fitting={id} onClose={close} />}
+            {open.sheet === 'entry' && (
+              <EntrySheet
+                book={book}
+                id={open.id}
+                onCorrect={() => sheet.open({ sheet: 'note', corrects: open.id })}
+                onClose={close}
+              />
+            )}
+          </>
+        )}
+      </OpenedSheet>
+    </>
   );
 }

@@ -1,4 +1,5 @@
 /** The picture on a page of its own, with what stands on her as a list; printed black on white. */
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
@@ -15,12 +16,14 @@ export default function PicturePage() {
         </a>
       </p>
       <h1>Picture of {book.boat.name}</h1>
-      <p className="no-print">
-        <button type="button" onClick={() => print()}>
-          Print it as it is drawn now
-        </button>
-      </p>
-      <BoatPicture book={book} today={today} page />
+      <BelowHeading>
+        <p className="no-print">
+          <button type="button" onClick={() => print()}>
+            Print it as it is drawn now
+          </button>
+        </p>
+        <BoatPicture book={book} today={today} page />
+      </BelowHeading>
     </div>
   );
 }

@@ -1,7 +1,8 @@
 /** The readings of a battery that came from files: taken in, listed, drawn. */
 import { useState } from 'react';
-import type { Book, Id, ReadingBlock } from '#boat-book';
+import type { BatteryRecord, Book, Id, ReadingBlock } from '#boat-book';
 import { gapsIn } from '#readings';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { Refused } from '../../../parts/field.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
@@ -18,9 +19,6 @@ import { useBlock } from './use-block.ts';
 export default function ReadingsPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
   const record = book.batteries[id];
-  const { run, refusal } = useRun();
-  const [chosen, setChosen] = useState<Id | null>(null);
-  const zone = zoneOf(book);
   if (!record)
     return (
       <div className="boat">
@@ -33,10 +31,6 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
         <p>It was taken out of the book.</p>
       </div>
     );
-  const blocks = Object.entries(book.readingBlocks)
-    .filter(([, { battery }]) => battery === id)
-    .sort(([, a], [, b]) => b.to.localeCompare(a.to));
-  const drawn = blocks.find(([block]) => block === chosen) ?? blocks[0];
   return (
     <div className="boat readings">
       <p className="boat-back no-print">
@@ -45,6 +39,23 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
         </a>
       </p>
       <h1>Readings from files</h1>
+      <BelowHeading>
+        <ReadingsBelow book={book} id={id} record={record} />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function ReadingsBelow({ book, id, record }: { readonly book: Book; readonly id: Id; readonly record: BatteryRecord }) {
+  const { run, refusal } = useRun();
+  const [chosen, setChosen] = useState<Id | null>(null);
+  const zone = zoneOf(book);
+  const blocks = Object.entries(book.readingBlocks)
+    .filter(([, { battery }]) => battery === id)
+    .sort(([, a], [, b]) => b.to.localeCompare(a.to));
+  const drawn = blocks.find(([block]) => block === chosen) ?? blocks[0];
+  return (
+    <>
       <FileImport battery={id} record={record} zone={zone} onKept={setChosen} />
       {drawn && <Drawn key={drawn[0]} book={book} id={drawn[0]} block={drawn[1]} zone={zone} />}
       <section aria-labelledby="readings-kept">
@@ -78,7 +89,7 @@ export default function ReadingsPage({ id }: { readonly id: Id }) {
           ))}
         </ul>
       </section>
-    </div>
+    </>
   );
 }
 

@@ -1,6 +1,7 @@
 /** The trailer: what presses on ball and axle, drawn as a balance, what is wrong with it, and what to move. */
 import { useState } from 'react';
 import type { Id } from '#boat-book';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dayInWords } from '../../../parts/in-words.ts';
 import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
@@ -29,10 +30,12 @@ export default function TrailerPage({ id }: { readonly id: Id | undefined }) {
       {shown !== undefined && record ? (
         <>
           <h1>{record.name}</h1>
-          <p className="paper-only trailer-of">
-            {book.boat.name}, {dayInWords(today, today)} {today.slice(0, 4)}
-          </p>
-          <TrailerView key={shown} book={book} id={shown} record={record} today={today} />
+          <BelowHeading>
+            <p className="paper-only trailer-of">
+              {book.boat.name}, {dayInWords(today, today)} {today.slice(0, 4)}
+            </p>
+            <TrailerView key={shown} book={book} id={shown} record={record} today={today} />
+          </BelowHeading>
         </>
       ) : (
         <>

@@ -1,4 +1,5 @@
 /** Bolts and screws: whether a fitting holds, holes and torque, holes in a cored deck. */
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import './fastenings.css';
 import { FilledPart } from './filled-part.tsx';
@@ -10,9 +11,11 @@ export default function FasteningsPage() {
   return (
     <>
       <h1>Fastenings</h1>
-      <FittingPart book={book} />
-      <HolesPart />
-      <FilledPart />
+      <BelowHeading>
+        <FittingPart book={book} />
+        <HolesPart />
+        <FilledPart />
+      </BelowHeading>
     </>
   );
 }

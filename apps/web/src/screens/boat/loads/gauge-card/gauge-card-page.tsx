@@ -2,6 +2,7 @@
 import './gauge-card.css';
 import { useState } from 'react';
 import { type CardScale, cardScale, checkLines, gaugeCard } from '#loads';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { type Faults, formReading } from '../../../../parts/read-form.ts';
 import { NumberField } from '../../../../parts/text-fields.tsx';
 import { useDraft } from '../../../../parts/use-draft.ts';
@@ -12,8 +13,18 @@ export default function GaugeCardPage() {
   const { boat } = useOpenBook();
   return (
     <>
+      <h1 className="no-print">Gauge card</h1>
+      <BelowHeading>
+        <GaugeCardBelow boat={boat.name} />
+      </BelowHeading>
+    </>
+  );
+}
+
+function GaugeCardBelow({ boat }: { readonly boat: string }) {
+  return (
+    <>
       <div className="no-print">
-        <h1>Gauge card</h1>
         <p>
           One page, A4 or Letter, with everything at its true size: pins, wire, rope, threads, grooves, thimbles, chain.
           Measure at the boat, and the part fits the first time.
@@ -31,7 +42,7 @@ export default function GaugeCardPage() {
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it is wider than the screen and is moved by keys too */}
       <section className="gauge-paper" tabIndex={0} aria-label="The card as it is printed">
-        <GaugeCardDrawing card={gaugeCard()} boat={boat.name} />
+        <GaugeCardDrawing card={gaugeCard()} boat={boat} />
       </section>
     </>
   );

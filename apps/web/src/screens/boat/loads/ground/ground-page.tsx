@@ -16,6 +16,7 @@ export default function GroundPage({ id }: { readonly id: Id | undefined }) {
   const [adding, setAdding] = useState(false);
   const ids = Object.keys(book.rodes);
   const shown = id ?? (ids.length === 1 ? ids[0] : undefined);
+  const rode = shown === undefined ? undefined : book.rodes[shown];
   const add = (
     <button type="button" onClick={() => setAdding(true)}>
       {ids.length === 0 ? 'Put in a rode' : 'Add a rode'}
@@ -23,8 +24,8 @@ export default function GroundPage({ id }: { readonly id: Id | undefined }) {
   );
   return (
     <>
-      {shown !== undefined && book.rodes[shown] ? (
-        <RodeView key={shown} book={book} id={shown} add={add} />
+      {shown !== undefined && rode ? (
+        <RodeView key={shown} book={book} id={shown} rode={rode} add={add} />
       ) : (
         <>
           <h1>Ground tackle</h1>

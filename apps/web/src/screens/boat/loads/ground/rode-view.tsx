@@ -1,7 +1,8 @@
 /** One rode in an anchorage: what to veer, drawn to scale, moved with sliders, each figure with how it is worked out. */
 import { type ReactNode, useDeferredValue, useMemo, useState } from 'react';
-import type { AnchorageRecord, Book, Id } from '#boat-book';
+import type { AnchorageRecord, Book, Id, RodeRecord } from '#boat-book';
 import { type GroundFigure, groundTold, rodeLength_m } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { Mark } from '../../../../parts/mark.tsx';
 import { onDemand } from '../../../../parts/on-demand.tsx';
@@ -17,9 +18,27 @@ const RodeSheet = onDemand(() => import('./rode-sheet.tsx'));
 /** Where nothing is kept yet: values to move from, in sight on the sliders. */
 const toMoveFrom: AnchorageRecord = { depth_m: 4, rise_m: 0, fall_m: 0, wind_kn: 20, current_kn: 0 };
 
-export function RodeView({ book, id, add }: { readonly book: Book; readonly id: Id; readonly add: ReactNode }) {
+interface OfOne {
+  readonly book: Book;
+  readonly id: Id;
+  readonly rode: RodeRecord;
+  /** the way to put in another */
+  readonly add: ReactNode;
+}
+
+export function RodeView({ book, id, rode, add }: OfOne) {
+  return (
+    <>
+      <h1>{rode.name}</h1>
+      <BelowHeading>
+        <RodeBelow book={book} id={id} rode={rode} add={add} />
+      </BelowHeading>
+    </>
+  );
+}
+
+function RodeBelow({ book, id, rode, add }: OfOne) {
   const { boat } = book;
-  const rode = book.rodes[id]!;
   // what was moved here lies over what the book keeps, which may still come in from another device or the last visit
   const [moved, setMoved] = useState<Partial<AnchorageRecord>>({});
   const anchorage = useMemo(() => ({ ...(rode.anchorage ?? toMoveFrom), ...moved }), [rode.anchorage, moved]);
@@ -41,7 +60,6 @@ export function RodeView({ book, id, add }: { readonly book: Book; readonly id: 
   return (
     <div className="ground">
       <div className="ground-head">
-        <h1>{rode.name}</h1>
         <p className="ground-verdict loads-verdict" role="status">
           {told.kind === 'told' ? (
             <>

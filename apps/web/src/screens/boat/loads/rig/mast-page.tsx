@@ -1,10 +1,12 @@
 /** The mast on its way up and down: drawn to scale with a slider, its worst place, what it takes, and the vang. */
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Book, Id, MastRecord } from '#boat-book';
 import { rigCautions } from '#loads';
 import { type RigPartTold, raisingTold, sidewaysTold, vangTold } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { capital } from '../../../../parts/in-words.ts';
 import { onDemand } from '../../../../parts/on-demand.tsx';
+import { OpenedSheet, useOpened } from '../../../../parts/opened.tsx';
 import { WorkingParts } from '../../../../parts/working-parts.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
 import { RaisingPart } from './raising-part.tsx';
@@ -18,11 +20,21 @@ type Open = { readonly sheet: 'mast' | 'vang'; readonly id: Id | null };
 
 export default function MastPage() {
   const book = useOpenBook();
-  const [open, setOpen] = useState<Open | null>(null);
-  const masts = Object.entries(book.masts);
   return (
     <>
       <h1>Mast up and down</h1>
+      <BelowHeading>
+        <MastBelow book={book} />
+      </BelowHeading>
+    </>
+  );
+}
+
+function MastBelow({ book }: { readonly book: Book }) {
+  const sheet = useOpened<Open>();
+  const masts = Object.entries(book.masts);
+  return (
+    <>
       {masts.length === 0 && (
         <>
           <p>
@@ -30,19 +42,23 @@ export default function MastPage() {
             with the worst place and the tackle that a person alone can haul.
           </p>
           <div className="boat-acts">
-            <button type="button" className="main" onClick={() => setOpen({ sheet: 'mast', id: null })}>
+            <button type="button" className="main" onClick={() => sheet.open({ sheet: 'mast', id: null })}>
               Put in the mast
             </button>
           </div>
         </>
       )}
       {masts.map(([id, mast]) => (
-        <MastParts key={id} book={book} mast={mast} onChange={(sheet) => setOpen({ sheet, id })} />
+        <MastParts key={id} book={book} mast={mast} onChange={(part) => sheet.open({ sheet: part, id })} />
       ))}
-      {open?.sheet === 'mast' && <MastSheet book={book} id={open.id} onClose={() => setOpen(null)} />}
-      {open?.sheet === 'vang' && open.id !== null && (
-        <VangSheet book={book} id={open.id} onClose={() => setOpen(null)} />
-      )}
+      <OpenedSheet of={sheet}>
+        {(open) => (
+          <>
+            {open.sheet === 'mast' && <MastSheet book={book} id={open.id} onClose={sheet.close} />}
+            {open.sheet === 'vang' && open.id !== null && <VangSheet book={book} id={open.id} onClose={sheet.close} />}
+          </>
+        )}
+      </OpenedSheet>
     </>
   );
 }

@@ -1,12 +1,14 @@
 /** One stay: how taut it was last found, what is to be done, its trend, and every reading with its working. */
-import { useState } from 'react';
-import type { Book, Id } from '#boat-book';
-import { aim_N, foundInWords, type StayOfBook, sinceInWords, stayInWords, stayJob } from '#reckoning';
+import { useMemo } from 'react';
+import type { Book, Id, StayRecord } from '#boat-book';
+import { aim_N, foundInWords, type StayOfBook, sinceInWords, stayInWords, stayJob, staysOfBook } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { RefusalLine } from '../../../../parts/form.tsx';
 import { capital, dayInWords } from '../../../../parts/in-words.ts';
 import { Mark } from '../../../../parts/mark.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.tsx';
+import { OpenedSheet, useOpened } from '../../../../parts/opened.tsx';
 import { useRun } from '../../../../parts/use-run.ts';
 import { todayAt } from '../../../../reading/today.ts';
 import { address } from '../../../../shell/route.ts';
@@ -18,11 +20,9 @@ const ReadingToldSheet = onDemand(() => import('./reading-told-sheet.tsx'));
 
 type Open = { readonly sheet: 'stay' | 'reading' } | { readonly sheet: 'told'; readonly id: Id };
 
-export function StayPage({ book, stay }: { readonly book: Book; readonly stay: StayOfBook | undefined }) {
-  const [open, setOpen] = useState<Open | null>(null);
-  const today = todayAt(book);
-  const close = () => setOpen(null);
-  if (stay === undefined)
+export function StayPage({ book, id }: { readonly book: Book; readonly id: Id }) {
+  const record = book.stays[id];
+  if (record === undefined)
     return (
       <>
         <Back />
@@ -30,13 +30,29 @@ export function StayPage({ book, stay }: { readonly book: Book; readonly stay: S
         <p>It is not in the book any more.</p>
       </>
     );
-  const { id, record, readings } = stay;
-  const words = stayInWords(stay);
-  const shown = open?.sheet === 'told' ? readings.find((reading) => reading.id === open.id) : undefined;
   return (
     <>
       <Back />
       <h1>{record.name}</h1>
+      <BelowHeading>
+        <StayBelow book={book} id={id} record={record} />
+      </BelowHeading>
+    </>
+  );
+}
+
+function StayBelow({ book, id, record }: { readonly book: Book; readonly id: Id; readonly record: StayRecord }) {
+  const sheet = useOpened<Open>();
+  const { close } = sheet;
+  const today = todayAt(book);
+  const { stayReadings } = book;
+  const stay = useMemo(() => staysOfBook({ stays: { [id]: record }, stayReadings })[0]!, [id, record, stayReadings]);
+  const { readings } = stay;
+  const words = stayInWords(stay);
+  const shownIn = (open: Open) =>
+    open.sheet === 'told' ? readings.find((reading) => reading.id === open.id) : undefined;
+  return (
+    <>
       <p className="soft">
         {words.label}
         {record.note && `. ${record.note}`}
@@ -56,10 +72,10 @@ export function StayPage({ book, stay }: { readonly book: Book; readonly stay: S
             ))}
           </ul>
           <div className="boat-acts">
-            <button type="button" className="main" onClick={() => setOpen({ sheet: 'reading' })}>
+            <button type="button" className="main" onClick={() => sheet.open({ sheet: 'reading' })}>
               Enter a reading
             </button>
-            <button type="button" className="words" onClick={() => setOpen({ sheet: 'stay' })}>
+            <button type="button" className="words" onClick={() => sheet.open({ sheet: 'stay' })}>
               Change the stay
             </button>
           </div>
@@ -87,7 +103,7 @@ export function StayPage({ book, stay }: { readonly book: Book; readonly stay: S
                   type="button"
                   className="words"
                   aria-label={`How it is worked out: ${dayInWords(reading.reading.on, today)}, ${reading.reading.moment}`}
-                  onClick={() => setOpen({ sheet: 'told', id: reading.id })}
+                  onClick={() => sheet.open({ sheet: 'told', id: reading.id })}
                 >
                   How
                 </button>
@@ -103,9 +119,20 @@ export function StayPage({ book, stay }: { readonly book: Book; readonly stay: S
           The mast is held by another stay or a halyard before this one comes off.
         </p>
       </section>
-      {open?.sheet === 'stay' && <StaySheet book={book} id={id} onClose={close} />}
-      {open?.sheet === 'reading' && <StayReadingSheet book={book} id={id} last={readings.at(-1)} onClose={close} />}
-      {shown !== undefined && <ReadingToldSheet reading={shown} today={today} onClose={close} />}
+      <OpenedSheet of={sheet}>
+        {(open) => {
+          const shown = shownIn(open);
+          return (
+            <>
+              {open.sheet === 'stay' && <StaySheet book={book} id={id} onClose={close} />}
+              {open.sheet === 'reading' && (
+                <StayReadingSheet book={book} id={id} last={readings.at(-1)} onClose={close} />
+              )}
+              {shown !== undefined && <ReadingToldSheet reading={shown} today={today} onClose={close} />}
+            </>
+          );
+        }}
+      </OpenedSheet>
     </>
   );
 }

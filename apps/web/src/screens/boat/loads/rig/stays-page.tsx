@@ -1,7 +1,8 @@
 /** The boat's stays, each with how taut it was last found; and the page of one. */
 import { useMemo, useState } from 'react';
-import type { Id } from '#boat-book';
+import type { Book, Id } from '#boat-book';
 import { stayInWords, staysOfBook } from '#reckoning';
+import { BelowHeading } from '../../../../parts/below-heading.tsx';
 import { MarkedLine } from '../../../../parts/marked-line.tsx';
 import { onDemand } from '../../../../parts/on-demand.tsx';
 import { useOpenBook } from '../../../../reading/use-open-book.ts';
@@ -14,23 +15,34 @@ const StaySheet = onDemand(() => import('./stay-sheet.tsx'));
 
 export default function StaysPage({ id }: { readonly id: Id | undefined }) {
   const book = useOpenBook();
-  const [adding, setAdding] = useState(false);
-  const stays = useMemo(
-    () => staysOfBook({ stays: book.stays, stayReadings: book.stayReadings }),
-    [book.stays, book.stayReadings],
-  );
-  if (id !== undefined) return <StayPage book={book} stay={stays.find((stay) => stay.id === id)} />;
-  const told = stays.map((stay) => ({
-    id: stay.id,
-    name: stay.record.name,
-    aim_pct: stay.record.aim_pct,
-    last: stay.readings.at(-1),
-    words: stayInWords(stay),
-  }));
-  const slackening = told.filter(({ words }) => words.next.some(({ gravity }) => gravity === 'worsens'));
+  if (id !== undefined) return <StayPage book={book} id={id} />;
   return (
     <>
       <h1>Stays</h1>
+      <BelowHeading>
+        <StaysBelow book={book} />
+      </BelowHeading>
+    </>
+  );
+}
+
+function StaysBelow({ book }: { readonly book: Book }) {
+  const [adding, setAdding] = useState(false);
+  const { stays, stayReadings } = book;
+  const told = useMemo(
+    () =>
+      staysOfBook({ stays, stayReadings }).map((stay) => ({
+        id: stay.id,
+        name: stay.record.name,
+        aim_pct: stay.record.aim_pct,
+        last: stay.readings.at(-1),
+        words: stayInWords(stay),
+      })),
+    [stays, stayReadings],
+  );
+  const slackening = told.filter(({ words }) => words.next.some(({ gravity }) => gravity === 'worsens'));
+  return (
+    <>
       <p className="loads-verdict">
         {told.length === 0
           ? 'No stay is in the book yet.'
