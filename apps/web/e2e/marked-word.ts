@@ -13,15 +13,14 @@ export async function placeOfWord(page: Page, word: string): Promise<{ x: number
   return { x: box.x + box.width / 2, y: box.y - 6 };
 }
 
-/** The text that is drawn right over the line of an underlined word. */
-export async function textOver(page: Page, word: string): Promise<string> {
-  const { x, y } = await placeOfWord(page, word);
-  return page.evaluate(
-    ([left, top, length]) => {
-      const over = document.caretPositionFromPoint(left, top);
-      const text = over?.offsetNode.textContent ?? '';
-      return text.slice(Math.max(0, (over?.offset ?? 0) - length), (over?.offset ?? 0) + length);
-    },
-    [x, y, word.length] as const,
+/** Words whose line does not lie under them. */
+export const linesAstray = (page: Page): Promise<string[]> =>
+  page.locator('.terms-lines [data-word]').evaluateAll((all) =>
+    all.flatMap((line) => {
+      line.scrollIntoView({ block: 'center', behavior: 'instant' });
+      const { left, top, width } = line.getBoundingClientRect();
+      const text = document.caretPositionFromPoint(left + width / 2, top - 6)?.offsetNode.textContent;
+      const word = (line as HTMLElement).dataset.word!;
+      return text?.includes(word) ? [] : [`${word}: over its line stands '${text}'`];
+    }),
   );
-}

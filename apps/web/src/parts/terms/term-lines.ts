@@ -89,6 +89,7 @@ interface Line {
 
 /** A line a line of text. [CSS px from the corner given] */
 function linesUnder({ range, frames }: Underlined, left: number, top: number): Line[] {
+  if (!range.startContainer.parentElement?.checkVisibility()) return []; // it was folded away
   const seen = frames.map((frame) => frame.getBoundingClientRect());
   return [...range.getClientRects()].flatMap((box, i) => {
     const from = Math.max(box.left, ...seen.map((frame) => frame.left));

@@ -32,12 +32,14 @@ export function termsOnPage(root: Element, path: string): TermOnPage[] {
 
 /** What stands there; null: it is not shown. */
 function placeOf(node: Text, from: number, to: number): { first: Range | null; inTitle: boolean } | null {
+  const parent = node.parentElement;
+  // what is folded away has its place on the page too, though nobody sees it
+  if (!parent?.checkVisibility()) return null;
   const range = new Range();
   range.setStart(node, from);
   range.setEnd(node, to);
   if (range.getClientRects().length === 0) return null;
-  const parent = node.parentElement;
-  return { first: parent?.closest(tapped) ? null : range, inTitle: parent?.closest(titles) != null };
+  return { first: parent.closest(tapped) ? null : range, inTitle: parent.closest(titles) !== null };
 }
 
 function* textsOf(root: Element): Generator<Text> {
