@@ -21,6 +21,8 @@ export const linesAstray = (page: Page): Promise<string[]> =>
       const { left, top, width } = line.getBoundingClientRect();
       const text = document.caretPositionFromPoint(left + width / 2, top - 6)?.offsetNode.textContent;
       const word = (line as HTMLElement).dataset.word!;
-      return text?.includes(word) ? [] : [`${word}: over its line stands '${text}'`];
+      return text?.includes(word)
+        ? []
+        : [`${word}: over its line, at ${Math.round(left)}, ${Math.round(top)}, stands '${text}'`];
     }),
   );

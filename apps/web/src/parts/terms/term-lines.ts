@@ -66,7 +66,10 @@ export function onlyLines(changes: readonly MutationRecord[]): boolean {
   );
 }
 
-/** None where it stands still while the page scrolls: its line would run away from it. */
+/**
+ * None where it stands still while the page scrolls, for its line would run away from it; nor where it is laid out freely,
+ * as the parts of a drawing are, of which one may lie over the other.
+ */
 function underlinedIn(page: Element, range: Range): Underlined[] {
   const frames: Element[] = [];
   for (
@@ -75,7 +78,7 @@ function underlinedIn(page: Element, range: Range): Underlined[] {
     around = around.parentElement
   ) {
     const { position, overflowX, overflowY } = getComputedStyle(around);
-    if (position === 'sticky' || position === 'fixed') return [];
+    if (position !== 'static' && position !== 'relative') return [];
     if (overflowX !== 'visible' || overflowY !== 'visible') frames.push(around);
   }
   return [{ range, frames }];
