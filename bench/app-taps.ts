@@ -234,7 +234,7 @@ async function answered(page: Page, address: string, { what, at, before, tap, ke
   await page.locator('main h1').waitFor();
   await before?.(page);
   // what loads ahead has come, as it has for a keeper who looks before tapping
-  await page.waitForTimeout(1500);
+  await loadedAhead(page);
   const devtools = await page.context().newCDPSession(page);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slower });
   const target = tap(page);
@@ -253,6 +253,17 @@ async function answered(page: Page, address: string, { what, at, before, tap, ke
   }
   const durations = (await page.evaluate('window.eventTimes')) as number[];
   return Math.max(16, answered_ms, ...durations);
+}
+
+/** Waits till no more of the program has come for a second; at most ten. */
+async function loadedAhead(page: Page): Promise<void> {
+  const come = () => page.evaluate(() => performance.getEntriesByType('resource').length);
+  for (let before = -1, seconds = 0; seconds < 10; seconds++) {
+    const now = await come();
+    if (now === before) return;
+    before = now;
+    await page.waitForTimeout(1000);
+  }
 }
 
 async function touch(devtools: CDPSession, [x, y]: readonly [x: number, y: number]): Promise<void> {

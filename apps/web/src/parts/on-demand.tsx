@@ -21,8 +21,10 @@ type Load = () => Promise<unknown>;
 
 /** loaders of what has not been asked for yet */
 const waiting = new Set<Load>();
-/** of them, what a component that is shown brought along: a tap on it may ask for that next */
+/** of them, what a component that is shown brought along: a tap on it may ask for that next, and for what that brings */
 let sooner: readonly Load[] = [];
+/** what each brought along that was loaded */
+const broughtBy = new Map<Load, readonly Load[]>();
 /** the rest being loaded, once it has been asked for: what a page brings along later is loaded ahead too */
 let rest: Promise<void> | null = null;
 let loadingTheRest = false;
@@ -39,7 +41,6 @@ export function onDemandWithLoad<Props extends object>(
 ): OnDemand<Props> {
   let there: ComponentType<Props> | null = null;
   let coming: Promise<void> | null = null;
-  let brought: readonly Load[] = [];
   const load = () => {
     waiting.delete(load);
     if (coming !== null) return coming;
@@ -47,7 +48,10 @@ export function onDemandWithLoad<Props extends object>(
     coming = fetch().then(
       (module) => {
         there = module.default;
-        brought = [...waiting].filter((other) => !before.has(other));
+        broughtBy.set(
+          load,
+          [...waiting].filter((other) => !before.has(other)),
+        );
       },
       (error: unknown) => {
         coming = null; // asked for again, it is fetched again
@@ -62,7 +66,7 @@ export function onDemandWithLoad<Props extends object>(
     now: () => there,
     load,
     shown() {
-      sooner = [...brought, ...sooner];
+      sooner = [...(broughtBy.get(load) ?? []), ...sooner];
     },
     meanwhile,
   };
@@ -122,8 +126,13 @@ async function oneByOne(): Promise<void> {
     const began = performance.now();
     sooner = sooner.filter((load) => waiting.has(load));
     const [next] = [...sooner, ...waiting];
-    await next?.().catch(() => {});
-    if (sooner.length > 0) continue;
+    if (next === undefined) break;
+    await next().catch(() => {});
+    if (sooner.length > 0) {
+      // a link may lead to a page within a page
+      sooner = [...sooner, ...(broughtBy.get(next) ?? [])];
+      continue;
+    }
     // of what is not likely next, half of the time is left free: a finger seldom comes down on a piece of it
     const pause_ms = performance.now() - began;
     await new Promise((later) => setTimeout(later, pause_ms));
