@@ -52,7 +52,10 @@ export default function MorningPage({ id, rest }: { readonly id: Id; readonly re
     <div className="morning">
       {back}
       <ListTabs book={book} id={id} outing={outing} here={list} />
-      <OneList key={`${id} ${list}`} book={book} id={id} outing={outing} list={list} />
+      {/* the list tapped for is marked among the others at once; which line is in hand is reckoned after that */}
+      <BelowHeading key={`${id} ${list}`} meanwhile={<h1 className="unseen">{listTitles[list]}</h1>}>
+        <OneList book={book} id={id} outing={outing} list={list} />
+      </BelowHeading>
     </div>
   );
 }
