@@ -24,14 +24,32 @@ async function opened(size: typeof phone): Promise<Page> {
   return page;
 }
 const drawn = (page: Page, words: string) => page.getByLabel(new RegExp(`drawn to scale: .*${words}`)).waitFor();
+/** What a page hears of fingers and mice, since it was asked last. */
+async function heardBy(page: Page): Promise<() => Promise<string[]>> {
+  const types = ['over', 'down', 'up', 'out', 'move'].flatMap((does) => [`pointer${does}`, `mouse${does}`]);
+  await page.evaluate(
+    (of) => {
+      const told: string[] = [];
+      for (const type of of) document.addEventListener(type, () => told.push(type), true);
+      Object.assign(globalThis, { told });
+    },
+    [...types, 'gotpointercapture', 'click'],
+  );
+  return () => page.evaluate(() => (globalThis as unknown as { told: string[] }).told.splice(0));
+}
 const shot = (page: Page, name: string) => page.locator('.boat-figure').screenshot({ path: `${pictures}/${name}.png` });
 
 describe('the picture on a phone', () => {
   it('is turned, and drawn with mast, board and cover otherwise than she stands, and back', async () => {
     const page = await opened(phone);
     await drawn(page, 'mast down');
+    const heard = await heardBy(page);
     await page.getByRole('button', { name: 'Drawn with mast down: change it' }).tap();
     await drawn(page, 'mast up');
+    // Pointer Events, 'compatibility mouse events': what a mouse would have done is told again after a tap
+    expect(await heard()).toEqual(['pointerdown', 'pointerup', 'click']);
+    await page.mouse.move(40, 400);
+    expect(await heard()).toEqual(expect.arrayContaining(['pointerover', 'mouseover', 'mousemove']));
     for (const board of ['down', 'removed']) {
       await page.getByRole('button', { name: /^Drawn with board/ }).tap();
       await drawn(page, `board ${board}`);

@@ -5,6 +5,7 @@ import { bookClient } from './offline/book-client.ts';
 import { loadTheRest } from './parts/on-demand.tsx';
 import { workFromText } from './reading/work-shown.ts';
 import { App } from './shell/app.tsx';
+import { hearFingerOnce } from './shell/finger.ts';
 import { routeOf } from './shell/route.ts';
 import { placeLoaded, placeLoads } from './shell/screen-here.tsx';
 import { startTheme } from './shell/theme.ts';
@@ -16,6 +17,7 @@ declare global {
 }
 
 startTheme();
+hearFingerOnce();
 
 const app = document.getElementById('app');
 if (!app) throw new Error('index.html has no element with the id "app"');

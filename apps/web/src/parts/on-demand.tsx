@@ -6,6 +6,7 @@
  */
 import { type ComponentType, type ReactNode, useEffect, useState } from 'react';
 import { whenQuiet } from '../shell/when.ts';
+import { type Load, LoadsAhead } from './loads-ahead.ts';
 
 interface Module<Props> {
   readonly default: ComponentType<Props>;
@@ -17,14 +18,7 @@ export interface OnDemand<Props> {
   load(): Promise<unknown>;
 }
 
-type Load = () => Promise<unknown>;
-
-/** loaders of what has not been asked for yet */
-const waiting = new Set<Load>();
-/** of them, what a component that is shown brought along: a tap on it may ask for that next, and for what that brings */
-let sooner: readonly Load[] = [];
-/** what each brought along that was loaded */
-const broughtBy = new Map<Load, readonly Load[]>();
+const ahead = new LoadsAhead();
 /** the rest being loaded, once it has been asked for: what a page brings along later is loaded ahead too */
 let rest: Promise<void> | null = null;
 let loadingTheRest = false;
@@ -42,16 +36,12 @@ export function onDemandWithLoad<Props extends object>(
   let there: ComponentType<Props> | null = null;
   let coming: Promise<void> | null = null;
   const load = () => {
-    waiting.delete(load);
     if (coming !== null) return coming;
-    const before = new Set(waiting);
+    const came = ahead.begin(load);
     coming = fetch().then(
       (module) => {
         there = module.default;
-        broughtBy.set(
-          load,
-          [...waiting].filter((other) => !before.has(other)),
-        );
+        came();
       },
       (error: unknown) => {
         coming = null; // asked for again, it is fetched again
@@ -60,14 +50,12 @@ export function onDemandWithLoad<Props extends object>(
     );
     return coming;
   };
-  waiting.add(load);
+  ahead.add(load);
   if (rest !== null) void loadTheRest();
   const one: Wanted<Props> = {
     now: () => there,
     load,
-    shown() {
-      sooner = [...(broughtBy.get(load) ?? []), ...sooner];
-    },
+    shown: () => ahead.shown(load),
     meanwhile,
   };
   // biome-ignore lint/correctness/noComponentHookFactories: made once for a module, as the program is loaded
@@ -114,25 +102,20 @@ export function onDemand<Props extends object>(
  * @param first  comes before all else
  */
 export function loadTheRest(first: readonly Load[] = []): Promise<void> {
-  sooner = [...first, ...sooner];
+  ahead.first(first);
   if (rest === null || !loadingTheRest) rest = oneByOne();
   return rest;
 }
 
 async function oneByOne(): Promise<void> {
   loadingTheRest = true;
-  while (waiting.size > 0) {
+  while (!ahead.isEmpty) {
     await new Promise<void>(whenQuiet);
     const began = performance.now();
-    sooner = sooner.filter((load) => waiting.has(load));
-    const [next] = [...sooner, ...waiting];
-    if (next === undefined) break;
-    await next().catch(() => {});
-    if (sooner.length > 0) {
-      // a link may lead to a page within a page
-      sooner = [...sooner, ...(broughtBy.get(next) ?? [])];
-      continue;
-    }
+    const next = ahead.next();
+    if (next === null) break;
+    await next.load().catch(() => {});
+    if (next.soon) continue;
     // of what is not likely next, half of the time is left free: a finger seldom comes down on a piece of it
     const pause_ms = performance.now() - began;
     await new Promise((later) => setTimeout(later, pause_ms));
