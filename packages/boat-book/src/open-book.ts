@@ -129,7 +129,7 @@ function bookOver(documents: BookDocuments, surroundings: BookSurroundings): Ope
     return {
       newId: surroundings.newId,
       now: new Date(now).toISOString(),
-      zone: zoneOfBook(book.view(), surroundings.timeZone),
+      zone: zoneOfBook(book.view(), () => surroundings.timeZone),
     };
   };
 

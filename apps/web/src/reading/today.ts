@@ -3,7 +3,8 @@ import { type Book, zoneOfBook } from '#boat-book';
 import { localAt } from '#units';
 
 export function zoneOf(book: Book): string {
-  return zoneOfBook(book, Intl.DateTimeFormat().resolvedOptions().timeZone);
+  // to ask the device is slow, and seldom needed
+  return zoneOfBook(book, () => Intl.DateTimeFormat().resolvedOptions().timeZone);
 }
 
 export function todayAt(book: Book): string {

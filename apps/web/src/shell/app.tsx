@@ -5,7 +5,7 @@ import { useBook } from '../offline/use-book.ts';
 import { onDemand } from '../parts/on-demand.tsx';
 import { DemoLine } from '../screens/boat/demo-line.tsx';
 import { PlaceBar } from './place-bar.tsx';
-import { RouteHere, useAddress } from './route.ts';
+import { useRoute } from './route.ts';
 import { SavedLine } from './saved-line.tsx';
 import { ScreenHere } from './screen-here.tsx';
 import './shell.css';
@@ -24,7 +24,7 @@ const settled_ms = 1000;
 
 export function App() {
   const { book, first, state, because, undo, redo, troubles, readOnly, questions } = useBook();
-  const route = useAddress();
+  const route = useRoute();
   const main = useRef<HTMLElement>(null);
   const here = [route.place, ...route.rest].join('/');
 
@@ -96,9 +96,7 @@ export function App() {
             {because === null ? 'Opening the boat book.' : 'The boat book could not be opened.'}
           </p>
         ) : (
-          <RouteHere value={route}>
-            <ScreenHere place={route.place} />
-          </RouteHere>
+          <ScreenHere at={route} />
         )}
         {quiet && <TermsHere key={here} path={here} />}
       </main>

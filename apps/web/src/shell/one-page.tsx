@@ -1,28 +1,25 @@
 /**
  * One page at a time; one that is left by a tap is taken down after the picture of the next. To take down a long page takes a
  * slow phone as long as to draw the heading that answers the finger; hidden where it is, it costs that picture nothing.
- * Until it goes it sees its own address, not that of the page that came.
  */
 import { type ReactElement, useEffect, useLayoutEffect, useRef, useState } from 'react';
-import { cameByTap, type Route, RouteHere, useRoute } from './route.ts';
+import { cameByTap } from './route.ts';
 import { afterPaint } from './when.ts';
 
 interface Page {
   /** tells a page from the one before it */
   readonly turn: number;
-  readonly at: Route;
   readonly drawn: ReactElement;
 }
 
 /** @param children  the page; one of another kind, or with another key, is another page */
 export function OnePage({ children }: { readonly children: ReactElement }) {
-  const at = useRoute();
-  const [here, setHere] = useState<Page>({ turn: 0, at, drawn: children });
+  const [here, setHere] = useState<Page>({ turn: 0, drawn: children });
   const [left, setLeft] = useState<Page | null>(null);
-  if (here.drawn !== children || here.at !== at) {
+  if (here.drawn !== children) {
     const another = here.drawn.type !== children.type || here.drawn.key !== children.key;
     if (another && cameByTap()) setLeft(here);
-    setHere({ turn: here.turn + (another ? 1 : 0), at, drawn: children });
+    setHere({ turn: here.turn + (another ? 1 : 0), drawn: children });
   }
 
   const goes = useRef<HTMLDivElement>(null);
@@ -40,7 +37,7 @@ export function OnePage({ children }: { readonly children: ReactElement }) {
       className={page === left ? 'shell-page-left' : undefined}
       ref={page === left ? goes : undefined}
     >
-      <RouteHere value={page.at}>{page.drawn}</RouteHere>
+      {page.drawn}
     </div>
   ));
 }

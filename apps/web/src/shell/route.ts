@@ -1,5 +1,5 @@
 /** Where the keeper is: the part of the address after '#'. `#/work/job/7` is the place `work` with `['job', '7']`. */
-import { createContext, useContext, useMemo, useSyncExternalStore } from 'react';
+import { useMemo, useSyncExternalStore } from 'react';
 
 export const places = ['work', 'days', 'boat', 'stores', 'go'] as const;
 export type PlaceName = (typeof places)[number];
@@ -7,6 +7,11 @@ export type PlaceName = (typeof places)[number];
 export interface Route {
   readonly place: PlaceName;
   readonly rest: readonly string[];
+}
+
+/** What each place is told: where it is shown; one that is being left is shown at its own address still. */
+export interface ScreenProps {
+  readonly at: Route;
 }
 
 /** The route an address stands for; what names no place is Work. */
@@ -30,16 +35,9 @@ export function goTo(hash: string, instead = false): void {
 }
 
 /** The route of the address, followed as it changes. */
-export function useAddress(): Route {
+export function useRoute(): Route {
   const hash = useSyncExternalStore(subscribe, () => location.hash);
   return useMemo(() => routeOf(hash), [hash]);
-}
-
-/** The route of the page around it: that of the address, but for a page that is being left. */
-export const RouteHere = createContext<Route>(routeOf(''));
-
-export function useRoute(): Route {
-  return useContext(RouteHere);
 }
 
 let gone = false;

@@ -2,14 +2,17 @@ import { Component, type ComponentType, type ReactNode } from 'react';
 import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.tsx';
 import WorkScreen from '../screens/work/work-screen.tsx';
 import { OnePage } from './one-page.tsx';
-import type { PlaceName } from './route.ts';
+import type { PlaceName, ScreenProps } from './route.ts';
 
 /**
  * Work is where one arrives, and comes with the program; each other place is loaded when it is first gone to: the service
  * worker has it on the device by then.
  */
-const found = import.meta.glob<{ default: ComponentType }>(['../screens/*/*-screen.tsx', '!../screens/work/*']);
-const screens: Partial<Record<string, OnDemand<object>>> = {
+const found = import.meta.glob<{ default: ComponentType<ScreenProps> }>([
+  '../screens/*/*-screen.tsx',
+  '!../screens/work/*',
+]);
+const screens: Partial<Record<string, OnDemand<ScreenProps>>> = {
   work: { Component: WorkScreen, load: async () => {} },
 };
 for (const [file, load] of Object.entries(found)) {
@@ -26,13 +29,13 @@ export async function placeLoaded(place: PlaceName): Promise<void> {
   await screens[place]?.load();
 }
 
-export function ScreenHere({ place }: { readonly place: PlaceName }) {
-  const Screen = screens[place]?.Component;
+export function ScreenHere({ at }: ScreenProps) {
+  const Screen = screens[at.place]?.Component;
   if (!Screen) return null;
   return (
     <OnePage>
-      <ScreenFault key={place}>
-        <Screen />
+      <ScreenFault key={at.place}>
+        <Screen at={at} />
       </ScreenFault>
     </OnePage>
   );

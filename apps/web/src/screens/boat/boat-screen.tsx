@@ -1,6 +1,6 @@
 import { onDemand } from '../../parts/on-demand.tsx';
 import { OnePage } from '../../shell/one-page.tsx';
-import { useRoute } from '../../shell/route.ts';
+import type { ScreenProps } from '../../shell/route.ts';
 import './boat.css';
 import { BoatPage } from './boat-page.tsx';
 
@@ -16,8 +16,8 @@ const LogScreen = onDemand(() => import('./log/log-screen.tsx'));
 const PicturePage = onDemand(() => import('./picture/picture-page.tsx'));
 const ZonePage = onDemand(() => import('./zone-page.tsx'));
 
-export default function BoatScreen() {
-  const [page, id, part] = useRoute().rest;
+export default function BoatScreen({ at }: ScreenProps) {
+  const [page, id, part] = at.rest;
   return <OnePage>{pageOf(page, id, part)}</OnePage>;
 }
 

@@ -4,7 +4,7 @@ import { onDemand } from '../../parts/on-demand.tsx';
 import { zoneOf } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { OnePage } from '../../shell/one-page.tsx';
-import { useRoute } from '../../shell/route.ts';
+import type { ScreenProps } from '../../shell/route.ts';
 import './days.css';
 import { PlanPage } from './plan-page.tsx';
 
@@ -14,8 +14,8 @@ const SheetPage = onDemand(() => import('./sheet-page.tsx'));
 const CarryPage = onDemand(() => import('./carry-page.tsx'));
 const WeatherAhead = onDemand(() => import('./weather-ahead.tsx'));
 
-export default function DaysScreen() {
-  const [page, id, part] = useRoute().rest;
+export default function DaysScreen({ at }: ScreenProps) {
+  const [page, id, part] = at.rest;
   const book = useOpenBook();
   return <OnePage>{pageOf(page, id, part, isJobDayNow(book))}</OnePage>;
 }

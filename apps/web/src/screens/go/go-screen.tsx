@@ -6,7 +6,7 @@ import { onDemand } from '../../parts/on-demand.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { OnePage } from '../../shell/one-page.tsx';
-import { address, useRoute } from '../../shell/route.ts';
+import { address, type ScreenProps } from '../../shell/route.ts';
 import './go.css';
 import { NewOuting } from './new-outing.tsx';
 import { OutingSection } from './outing-section.tsx';
@@ -20,9 +20,8 @@ const MorningPage = onDemand(() => import('./morning/morning-page.tsx'), opening
 const FitSheet = onDemand(() => import('./fit-sheet.tsx'), opening);
 const OutingSheet = onDemand(() => import('./outing-sheet.tsx'));
 
-export default function GoScreen() {
-  const { rest } = useRoute();
-  return <OnePage>{pageOf(rest)}</OnePage>;
+export default function GoScreen({ at }: ScreenProps) {
+  return <OnePage>{pageOf(at.rest)}</OnePage>;
 }
 
 function pageOf(rest: readonly string[]) {

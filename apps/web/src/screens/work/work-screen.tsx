@@ -1,6 +1,6 @@
 import { onDemand } from '../../parts/on-demand.tsx';
 import { OnePage } from '../../shell/one-page.tsx';
-import { useRoute } from '../../shell/route.ts';
+import type { ScreenProps } from '../../shell/route.ts';
 import './work.css';
 import { WorkList } from './work-list.tsx';
 
@@ -11,8 +11,8 @@ const RecipeList = onDemand(() => import('./recipe-list.tsx'));
 const RecipePage = onDemand(() => import('./recipe-page.tsx'));
 const WalkRound = onDemand(() => import('./walk-round.tsx'));
 
-export default function WorkScreen() {
-  const [page, id, part] = useRoute().rest;
+export default function WorkScreen({ at }: ScreenProps) {
+  const [page, id, part] = at.rest;
   return <OnePage>{pageOf(page, id, part)}</OnePage>;
 }
 

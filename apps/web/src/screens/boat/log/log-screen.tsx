@@ -32,7 +32,7 @@ export default function LogScreen({
         )}
       </p>
       {page === 'papers' ? (
-        <PapersPage />
+        <PapersPage openId={part} />
       ) : part === undefined ? (
         <LogPage />
       ) : part === 'costs' ? (

@@ -9,28 +9,28 @@ import { MarkedLine } from '../../../parts/marked-line.tsx';
 import { onDemand } from '../../../parts/on-demand.tsx';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
-import { address, goTo, useRoute } from '../../../shell/route.ts';
+import { address, goTo } from '../../../shell/route.ts';
 import { paperKindName } from './log-words.ts';
 import { type LookedPaper, lookedPaper } from './paper-file.ts';
 
 const PaperSheet = onDemand(() => import('./paper-sheet.tsx'));
 
-export default function PapersPage() {
+/** @param openId  the paper whose sheet is open */
+export default function PapersPage({ openId }: { readonly openId: string | undefined }) {
   const book = useOpenBook();
   return (
     <div className="log">
       <h1>Papers</h1>
       <BelowHeading>
-        <PapersBelow book={book} />
+        <PapersBelow book={book} openId={openId} />
       </BelowHeading>
     </div>
   );
 }
 
-function PapersBelow({ book }: { readonly book: Book }) {
+function PapersBelow({ book, openId }: { readonly book: Book; readonly openId: string | undefined }) {
   const today = todayAt(book);
   const chooser = useRef<HTMLInputElement>(null);
-  const [, openId] = useRoute().rest;
   const [fresh, setFresh] = useState<(LookedPaper & { readonly kind: 'paper' }) | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const papers = Object.entries(book.papers).sort(

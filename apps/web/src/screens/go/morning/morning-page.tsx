@@ -72,7 +72,6 @@ function ListTabs({
   readonly outing: Outing;
   readonly here: List;
 }) {
-  const today = todayAt(book);
   return (
     <nav className="morning-lists" aria-label="Morning lists">
       {listsOf(outing).map((list) => {
@@ -86,7 +85,7 @@ function ListTabs({
             {listTitles[list]}{' '}
             <span className="morning-far small">
               <BelowHeading>
-                <HowFar book={book} id={id} list={list} today={today} />
+                <HowFar book={book} id={id} list={list} />
               </BelowHeading>
             </span>
           </a>
@@ -96,18 +95,8 @@ function ListTabs({
   );
 }
 
-function HowFar({
-  book,
-  id,
-  list,
-  today,
-}: {
-  readonly book: Book;
-  readonly id: Id;
-  readonly list: List;
-  readonly today: string;
-}) {
-  const { items, lastDone } = morningList(book, id, list, today);
+function HowFar({ book, id, list }: { readonly book: Book; readonly id: Id; readonly list: List }) {
+  const { items, lastDone } = morningList(book, id, list, todayAt(book));
   const ticked = items.filter(({ tick }) => tick !== null).length;
   return ticked === 0 && lastDone !== null ? 'done' : `${ticked} of ${items.length}`;
 }
