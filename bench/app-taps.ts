@@ -8,6 +8,8 @@
  * leaves out, and why, is in `decisions/0018-what-a-tap-costs.md`.
  */
 import type { Browser, CDPSession, Locator, Page } from 'playwright-core';
+import type { Book } from '#boat-book';
+import { instantAt } from '#units';
 import { phone } from '../apps/web/e2e/browser.ts';
 import { appTimeRow, inServedApp } from './app.ts';
 
@@ -58,6 +60,19 @@ const ofDues = async (page: Page) => {
   await page.getByRole('link', { name: /^What falls due/ }).click();
   await page.locator('.dues-sides .line-row').first().waitFor();
 };
+const ofMorning = async (page: Page) => {
+  await page.locator('.morning-line').first().waitFor();
+};
+/** The clock of the page at ten on the first job day of the demo, with a plan of it there. */
+const onTheDay = async (page: Page) => {
+  const book = (await page.evaluate(() => globalThis.fettleBook!.snapshot().book)) as Book;
+  const [day] = Object.values(book.jobDays).sort((a, b) => a.date.localeCompare(b.date));
+  await page.clock.setFixedTime(instantAt(day!.date, '10:00', book.places[day!.place]!.timeZone));
+  await page.goto(page.url().replace(/#.*/, '#/days/plan'));
+  await page.reload();
+  await ofPlan(page);
+  await page.locator('[data-plan-state="settled"], [data-plan-state="stopped"]').waitFor();
+};
 const slider = (page: Page) => page.getByRole('slider').first();
 
 const taps: readonly Tap[] = [
@@ -92,11 +107,34 @@ const taps: readonly Tap[] = [
     tap: (page) => page.locator('.days-list a[href^="#/days/day/"]').first(),
   },
   {
+    what: 'a day sheet to print',
+    at: '#/days',
+    before: ofPlan,
+    tap: (page) => page.getByRole('link', { name: 'Day sheet' }).first(),
+  },
+  {
+    what: 'the step in hand',
+    at: '#/days',
+    before: onTheDay,
+    tap: (page) => page.getByRole('link', { name: 'Now: the step in hand' }),
+  },
+  {
+    what: 'the weather ahead',
+    at: '#/work',
+    before: ofJob,
+    tap: (page) => page.locator('main a[href="#/days/weather"]').first(),
+  },
+  {
     what: 'what to carry down',
     at: '#/stores',
     tap: (page) => page.getByRole('link', { name: /^Carry down/ }).first(),
   },
   { what: 'what the tins say', at: '#/stores', tap: (page) => page.getByRole('link', { name: 'What the tins say' }) },
+  {
+    what: 'what to get, to print',
+    at: '#/stores',
+    tap: (page) => page.getByRole('link', { name: 'The list, to print or send' }),
+  },
   { what: 'what falls due', at: '#/go', tap: (page) => page.getByRole('link', { name: /^What falls due/ }) },
   {
     what: 'a due',
@@ -109,6 +147,18 @@ const taps: readonly Tap[] = [
     at: '#/go',
     before: ofGo,
     tap: (page) => page.getByRole('link', { name: /^Morning lists/ }).first(),
+  },
+  {
+    what: 'a morning list to print',
+    at: '#/go/morning/outer-bar/launch',
+    before: ofMorning,
+    tap: (page) => page.locator('main a[href$="/launch/print"]'),
+  },
+  {
+    what: 'an outing’s sheet to print',
+    at: '#/go',
+    before: ofGo,
+    tap: (page) => page.getByRole('link', { name: /^Sheet to print/ }).first(),
   },
   { what: 'the battery', at: '#/boat', tap: (page) => page.getByRole('link', { name: /House battery/ }) },
   {
@@ -128,6 +178,12 @@ const taps: readonly Tap[] = [
     at: '#/boat',
     before: ofBattery,
     tap: (page) => page.getByRole('button', { name: 'Enter a load test' }),
+  },
+  {
+    what: 'the battery’s card to print',
+    at: '#/boat',
+    before: ofBattery,
+    tap: (page) => page.getByRole('link', { name: 'The card to print' }),
   },
   { what: 'the circuits', at: '#/boat', tap: (page) => page.getByRole('link', { name: /Circuits/ }).first() },
   {

@@ -148,3 +148,56 @@ describe.each([
     await context.close();
   });
 });
+
+/** Each sheet: the page and the link that lead to it, what stands at its end, and what it says on paper where that is not there yet. */
+const sheets = [
+  ['#/boat/battery/house', '/house/card', 'Where the figures come from', 'Working out the card …'],
+  ['#/stores', '#/stores/list', 'prices of', ''],
+  ['#/go', '#/go/sheet/', 'Not looked at', ''],
+  ['#/go/morning/outer-bar/launch', '/launch/print', 'the law, come first', ''],
+  ['#/days', '#/days/sheet/', 'Carry down, in order of use', 'The plan is being made.'],
+] as const;
+
+describe.each(['its button', 'the browser’s own command'] as const)('by %s', (way) => {
+  it('a sheet is printed whole straight after the tap that led to it, or says what is not on it yet', async () => {
+    const context = await browser.newContext(opened);
+    await context.addInitScript(() => {
+      // as the HTML standard has a page printed: it is told, and taken as it then is
+      window.print = () => {
+        dispatchEvent(new Event('beforeprint'));
+        document.documentElement.dataset.paper = document.querySelector('main')!.textContent;
+        dispatchEvent(new Event('afterprint'));
+      };
+    });
+    const page = await context.newPage();
+    page.setDefaultTimeout(30_000);
+    const paper = page.locator('html[data-paper]');
+    for (const [from, to, end, before] of sheets) {
+      await page.goto('about:blank');
+      await page.goto(inject('address') + from);
+      const link = page.locator(`main a[href*="${to}"]`).first();
+      await link.waitFor();
+      const first = await link.evaluate(async (tapped: HTMLElement, byButton) => {
+        tapped.click();
+        // the first picture: it is not painted yet, and nothing that comes after it is there
+        while (document.querySelector('.paper h1') === null)
+          await new Promise<void>((changed) => {
+            const changes = new MutationObserver(() => {
+              changes.disconnect();
+              changed();
+            });
+            changes.observe(document, { subtree: true, childList: true });
+          });
+        const drawn = document.querySelector('.paper')!.textContent;
+        if (byButton) document.querySelector<HTMLButtonElement>('.paper-acts button')!.click();
+        else print();
+        return drawn;
+      }, way === 'its button');
+      expect(first, `${to} in its first picture`).not.toContain(end);
+      await paper.waitFor({ state: 'attached', timeout: 60_000 });
+      const printed = (await paper.getAttribute('data-paper')) ?? '';
+      if (way === 'its button' || before === '' || !printed.includes(before)) expect(printed, to).toContain(end);
+    }
+    await context.close();
+  });
+});

@@ -1,8 +1,9 @@
 /** On the day itself: the step in hand with its cautions and three answers, what is curing, and what comes next. */
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { waitCourseInWords } from '#reckoning';
-import type { PlannedWait, Problem } from '#workplan';
+import type { Minute, PlannedWait, Problem } from '#workplan';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
@@ -14,7 +15,7 @@ import { itemName, momentInWords } from './now-words.ts';
 import { clockAt, dayAt, instantOf, minuteOf, whenInWords } from './place-time.ts';
 import { waitTitle } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
-import { planBook, usePlan } from './planner.ts';
+import { planBook, usePlan, usePlanInHand } from './planner.ts';
 import { RigsPast } from './rigs-past.tsx';
 import { StepInHand } from './step-in-hand.tsx';
 
@@ -29,15 +30,63 @@ const behind_min = 10;
 
 export default function NowPage() {
   const book = useOpenBook();
+  return (
+    <BelowHeading meanwhile={<NowHead book={book} />}>
+      <Now book={book} />
+    </BelowHeading>
+  );
+}
+
+/** The page as far as its heading: what is in hand by the plan there is. */
+function NowHead({ book }: { readonly book: Book }) {
+  const { problem, picture } = usePlanInHand();
+  if (!problem || !picture) return <NoPlanYet book={book} />;
+  const now = minuteOf(problem, Date.now());
+  const { first } = momentOf(problem, picture.outcome.plan, now);
+  return (
+    <div className="days days-now">
+      <div className="days-now-main">
+        <OverTheStep book={book} problem={problem} now={now} />
+        {first ? (
+          <section className="days-in-hand">
+            <h1>{itemName(first, problem)}</h1>
+          </section>
+        ) : (
+          <h1>Nothing more is planned</h1>
+        )}
+      </div>
+    </div>
+  );
+}
+
+/** @param children  what stands below */
+function NoPlanYet({ book, children }: { readonly book: Book; readonly children?: ReactNode }) {
+  return (
+    <div className="days days-narrow">
+      <RigsPast book={book} />
+      <h1>Now</h1>
+      {children}
+    </div>
+  );
+}
+
+function OverTheStep({ book, problem, now }: { readonly book: Book; readonly problem: Problem; readonly now: Minute }) {
+  return (
+    <>
+      <RigsPast book={book} />
+      <p className="small soft">{momentInWords(problem, now)}</p>
+    </>
+  );
+}
+
+function Now({ book }: { readonly book: Book }) {
   const inHand = usePlan(book, onTheDay_ms);
   const moved = useMoved(book, inHand);
   const clock = useClock();
   const { problem, picture } = inHand;
   if (!problem || !picture)
     return (
-      <div className="days days-narrow">
-        <h1>Now</h1>
-        <RigsPast book={book} />
+      <NoPlanYet book={book}>
         <p>{inHand.words ?? 'Making the plan.'}</p>
         <p>
           <a className="button" href="#/days/plan">
@@ -49,7 +98,7 @@ export default function NowPage() {
             </a>
           )}
         </p>
-      </div>
+      </NoPlanYet>
     );
   const now = minuteOf(problem, clock);
   const plan = picture.outcome.plan;
@@ -62,8 +111,7 @@ export default function NowPage() {
   return (
     <div className="days days-now" data-plan-state={inHand.state}>
       <div className="days-now-main">
-        <RigsPast book={book} />
-        <p className="small soft">{momentInWords(problem, now)}</p>
+        <OverTheStep book={book} problem={problem} now={now} />
         {moment.first ? (
           <StepInHand key={moment.first.key} item={moment.first} book={book} problem={problem} now={now} leading />
         ) : (

@@ -53,6 +53,10 @@ const nothing: PlanInHand = {
   noWork: false,
 };
 
+/** Whether what is in hand is of the book asked for, though the search may go on: till then the plan before is shown. */
+export const isOfBookAsked = ({ state, progress }: PlanInHand): boolean =>
+  state !== 'none' && (state !== 'planning' || (progress !== null && progress.weight !== null));
+
 let inHand: PlanInHand = nothing;
 let asked: string | null = null;
 let askedAt = 0;

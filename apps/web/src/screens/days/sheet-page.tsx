@@ -1,48 +1,70 @@
 /** A job day in print: black on white, in order of time, to be ticked with a pencil. */
-import '../../parts/paper.css';
 import './day-sheet.css';
-import type { Book, Id } from '#boat-book';
+import type { ReactNode } from 'react';
+import type { Book, Id, JobDay } from '#boat-book';
 import { carryDown } from '#reckoning';
 import type { Plan, Problem, ProblemDay } from '#workplan';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
+import { Printable, SheetIs } from '../../parts/printable.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
 import { type SheetRow, sheetRows, standsInWords } from './day-sheet.ts';
 import { clockAt, dayAt } from './place-time.ts';
 import { endedSince, overnightInWords } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
-import { usePlan } from './planner.ts';
+import { isOfBookAsked, usePlan } from './planner.ts';
 import { dayWeatherInWords } from './weather-words.ts';
 
 export default function SheetPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
-  const inHand = usePlan(book);
-  const day = inHand.problem?.days.find((d) => d.id === id);
+  const record = book.jobDays[id];
   return (
-    <div className="days" data-plan-state={inHand.state}>
+    <div className="days">
+      <BackToPlan />
+      <Printable button="Print the sheet">
+        <BelowHeading meanwhile={<HeadOnly record={record} />}>
+          <Printed book={book} id={id} />
+        </BelowHeading>
+      </Printable>
+    </div>
+  );
+}
+
+/** The sheet as far as it is known without a plan. */
+function HeadOnly({ record, children }: { readonly record: JobDay | undefined; readonly children?: ReactNode }) {
+  return (
+    <article className="paper days-print">
+      <header>
+        <h1>{record === undefined ? 'Day sheet' : dayInWords(record.date, record.date)}</h1>
+      </header>
+      {children}
+    </article>
+  );
+}
+
+function Printed({ book, id }: { readonly book: Book; readonly id: Id }) {
+  const inHand = usePlan(book);
+  const { problem, picture, state } = inHand;
+  const day = problem?.days.find((each) => each.id === id);
+  const making = !isOfBookAsked(inHand);
+  return (
+    <div data-plan-state={state}>
+      <SheetIs
+        sheet={making ? 'coming' : day ? 'whole' : 'none'}
+        waitsFor={making ? 'The plan is being made.' : state === 'failed' ? (inHand.words ?? '') : ''}
+      />
+      {problem && picture && day ? (
+        <DaySheet book={book} problem={problem} plan={picture.outcome.plan} day={day} />
+      ) : (
+        <HeadOnly record={book.jobDays[id]}>
+          {making || <p>{inHand.words ?? 'This day is not in the plan: it is over, or was removed.'}</p>}
+        </HeadOnly>
+      )}
+      {/* it comes and goes: over the sheet it would move it */}
       <div className="no-print">
-        <BackToPlan />
-        {day && (
-          <p>
-            <button type="button" className="main" onClick={() => print()}>
-              Print the sheet
-            </button>
-          </p>
-        )}
         <PlanProgress inHand={inHand} />
       </div>
-      {inHand.problem && inHand.picture && day ? (
-        <DaySheet book={book} problem={inHand.problem} plan={inHand.picture.outcome.plan} day={day} />
-      ) : (
-        <>
-          <h1>Day sheet</h1>
-          <p>
-            {inHand.state === 'planning'
-              ? 'Making the plan.'
-              : (inHand.words ?? 'This day is not in the plan: it is over, or was removed.')}
-          </p>
-        </>
-      )}
     </div>
   );
 }

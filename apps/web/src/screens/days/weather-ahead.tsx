@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { Id, JobDay } from '#boat-book';
 import { liesAt } from '#reckoning';
 import { addDays, localAt } from '#units';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { ChoiceField, PickField } from '../../parts/choice-fields.tsx';
 import { dayInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.tsx';
@@ -20,6 +21,18 @@ const PlaceSheet = onDemand(() => import('../boat/place-sheet.tsx'));
 const daysShown = 7;
 
 export default function WeatherAhead() {
+  return (
+    <div className="days days-narrow">
+      <BackToPlan />
+      <h1>Weather ahead</h1>
+      <BelowHeading>
+        <AheadBelow />
+      </BelowHeading>
+    </div>
+  );
+}
+
+function AheadBelow() {
   const book = useOpenBook();
   const { hours } = useWillingHours();
   const [chosen, setChosen] = useState<Id | null>(null);
@@ -30,15 +43,13 @@ export default function WeatherAhead() {
   const [placing, setPlacing] = useState(false);
   if (place === null || today === null)
     return (
-      <div className="days days-narrow">
-        <BackToPlan />
-        <h1>Weather ahead</h1>
+      <>
         <p>Weather is of a place: say where she lies first.</p>
         <button type="button" className="main" onClick={() => setPlacing(true)}>
           Add the place
         </button>
         {placing && <PlaceSheet book={book} id={null} onClose={() => setPlacing(false)} />}
-      </div>
+      </>
     );
   const dates = Array.from({ length: daysShown }, (_, n) => addDays(today, n));
   const shown: string = date !== null && date >= today ? date : (dates.find((each) => !isKnown(each)) ?? today);
@@ -56,9 +67,7 @@ export default function WeatherAhead() {
     endsIn: [],
   };
   return (
-    <div className="days days-narrow">
-      <BackToPlan />
-      <h1>Weather ahead</h1>
+    <>
       {Object.keys(book.places).length > 1 && (
         <ChoiceField
           label="At"
@@ -76,6 +85,6 @@ export default function WeatherAhead() {
       />
       <p className="soft">{dayInWords(shown, today)}</p>
       <WeatherEditor key={`${shown} ${place}`} book={book} day={day} credited />
-    </div>
+    </>
   );
 }

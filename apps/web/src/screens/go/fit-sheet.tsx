@@ -5,11 +5,11 @@ import { fitInWords, leastWorkInWords, mendNotes, plannedOfInWords } from '#reck
 import { localAt } from '#units';
 import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, dateInWords, dayInWords } from '../../parts/in-words.ts';
+import { Printable, SheetIs } from '../../parts/printable.tsx';
 import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { type Numbered, NumberedBoat } from '../boat/picture/numbered-boat.tsx';
-import '../../parts/paper.css';
 import './fit-sheet.css';
 import { whereInBook } from './in-book.ts';
 import { outingOnPaper } from './outing-in-words.ts';
@@ -32,12 +32,7 @@ export default function FitSheet({ id }: { readonly id: Id }) {
           <p>It was taken out.</p>
         </>
       ) : (
-        <>
-          <p className="no-print">
-            <button type="button" className="main" onClick={() => print()}>
-              Print the sheet
-            </button>
-          </p>
+        <Printable button="Print the sheet">
           <BelowHeading
             meanwhile={
               <article className="paper fit-print">
@@ -47,7 +42,7 @@ export default function FitSheet({ id }: { readonly id: Id }) {
           >
             <Printed book={book} id={id} outing={outing} />
           </BelowHeading>
-        </>
+        </Printable>
       )}
     </>
   );
@@ -64,8 +59,12 @@ function Printed({ book, id, outing }: { readonly book: Book; readonly id: Id; r
   const asked = localAt(Date.now(), zone);
   return (
     <div data-looking={looking.length > 0 || planning !== null}>
-      {looking.length > 0 && <p className="no-print soft">Still looking at {looking.join(' and ')}.</p>}
-      {planning !== null && <p className="no-print soft">{planning}</p>}
+      <SheetIs
+        sheet={looking.length > 0 ? 'coming' : 'whole'}
+        waitsFor={looking.length > 0 ? `Still looking at ${looking.join(' and ')}.` : ''}
+      >
+        {looking.length === 0 && <p className="small soft">{planning}</p>}
+      </SheetIs>
       <article className="paper fit-print">
         <header>
           {headOf(outing)}

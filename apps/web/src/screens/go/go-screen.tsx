@@ -28,7 +28,9 @@ function pageOf(rest: readonly string[]) {
   const [page, id] = rest;
   if (page === 'season' && (id === 'lay-up' || id === 'fit-out')) return <SeasonPage key={id} list={id} />;
   if (page === 'dues') return id === undefined ? <DuesPage /> : <DuePage key={id} id={id} />;
-  if (page === 'morning' && id !== undefined) return <MorningPage key={id} id={id} rest={rest.slice(2)} />;
+  if (page === 'morning' && id !== undefined)
+    // on paper it is another page: the one left is taken down after it has come
+    return <MorningPage key={`${id} ${rest[3] ?? ''}`} id={id} rest={rest.slice(2)} />;
   if (page === 'sheet' && id !== undefined) return <FitSheet key={id} id={id} />;
   return <Outings />;
 }

@@ -3,10 +3,18 @@ import { useMemo } from 'react';
 import type { Book } from '#boat-book';
 import { type ToGet, toGet } from '#reckoning';
 import { zoneOf } from '../../reading/today.ts';
-import { type PlanInHand, usePlan } from '../days/planner.ts';
+import { isOfBookAsked, type PlanInHand, usePlan } from '../days/planner.ts';
 
-export function useToGet(book: Book): { readonly lines: readonly ToGet[]; readonly state: PlanInHand['state'] } {
-  const { problem, picture, state } = usePlan(book);
+interface ToGetSoFar {
+  readonly lines: readonly ToGet[];
+  readonly state: PlanInHand['state'];
+  /** by a plan of this book, not by the one before */
+  readonly sure: boolean;
+}
+
+export function useToGet(book: Book): ToGetSoFar {
+  const inHand = usePlan(book);
+  const { problem, picture, state } = inHand;
   const zone = zoneOf(book);
   const lines = useMemo(
     () =>
@@ -17,5 +25,5 @@ export function useToGet(book: Book): { readonly lines: readonly ToGet[]; readon
       }),
     [book, problem, picture, zone],
   );
-  return { lines, state };
+  return { lines, state, sure: isOfBookAsked(inHand) };
 }

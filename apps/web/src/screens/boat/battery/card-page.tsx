@@ -1,9 +1,11 @@
 /** The card of a battery, as it is printed: volts to percent, at rest and with what is on at anchor. */
-import '../../../parts/paper.css';
 import './card.css';
-import type { Id } from '#boat-book';
+import type { ReactNode } from 'react';
+import type { Book, Id } from '#boat-book';
 import type { CardFigure, CardTable, CardTold } from '#reckoning';
+import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dateInWords } from '../../../parts/in-words.ts';
+import { Printable, SheetIs } from '../../../parts/printable.tsx';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
 import { address } from '../../../shell/route.ts';
 import { useCardTold } from './use-power-told.ts';
@@ -11,7 +13,6 @@ import { useCardTold } from './use-power-told.ts';
 export default function CardPage({ id }: { readonly id: Id }) {
   const book = useOpenBook();
   const record = book.batteries[id];
-  const telling = useCardTold(book, id);
   return (
     <div className="boat">
       <p className="boat-back no-print">
@@ -19,41 +20,69 @@ export default function CardPage({ id }: { readonly id: Id }) {
           ‹ {record?.name ?? 'The battery'}
         </a>
       </p>
-      {!record && (
+      {record === undefined ? (
         <>
           <h1>No such battery</h1>
           <p>It was taken out of the book.</p>
         </>
-      )}
-      {record && telling.state !== 'told' && (
-        <>
-          <h1>The card of {record.name}</h1>
-          {telling.state === 'working out' ? (
-            <p role="status">Working out the card …</p>
-          ) : (
-            <p role="alert">It could not be worked out: {telling.because}</p>
-          )}
-        </>
-      )}
-      {record && telling.state === 'told' && (
-        <>
-          <div className="boat-acts no-print">
-            <button type="button" className="main" onClick={() => print()}>
-              Print the card
-            </button>
-          </div>
-          <Card told={telling.told} boat={book.boat.name} />
-        </>
+      ) : (
+        <Printable button="Print the card">
+          <BelowHeading meanwhile={<HeadOnly name={record.name} />}>
+            <Printed book={book} id={id} name={record.name} />
+          </BelowHeading>
+        </Printable>
       )}
     </div>
   );
+}
+
+/** Another heading than that of the battery's own page. */
+const titleOf = (name: string) => `Card: ${name}`;
+
+/** The card before it is worked out. */
+function HeadOnly({ name, children }: { readonly name: string; readonly children?: ReactNode }) {
+  return (
+    <article className="paper card">
+      <header>
+        <h1>{titleOf(name)}</h1>
+        {children}
+      </header>
+    </article>
+  );
+}
+
+function Printed({ book, id, name }: { readonly book: Book; readonly id: Id; readonly name: string }) {
+  const telling = useCardTold(book, id);
+  switch (telling.state) {
+    case 'working out':
+      return (
+        <>
+          <SheetIs sheet="coming" waitsFor="Working out the card …" />
+          <HeadOnly name={name} />
+        </>
+      );
+    case 'failed':
+      return (
+        <HeadOnly name={name}>
+          <SheetIs sheet="none" />
+          <p role="alert">It could not be worked out: {telling.because}</p>
+        </HeadOnly>
+      );
+    case 'told':
+      return (
+        <>
+          <SheetIs sheet="whole" />
+          <Card told={telling.told} boat={book.boat.name} />
+        </>
+      );
+  }
 }
 
 function Card({ told, boat }: { readonly told: CardTold; readonly boat: string }) {
   return (
     <article className="paper card">
       <header>
-        <h1>{told.name}</h1>
+        <h1>{titleOf(told.name)}</h1>
         <p>
           {boat}: {told.about}, {told.made === null ? 'age not known' : `made ${dateInWords(told.made, '')}`}. Card of{' '}
           {dateInWords(told.cardOf, '')}.
