@@ -61,6 +61,14 @@ describe('the judging of runs', () => {
         .runs.filter(runHolds)
         .map(({ chemistry }) => chemistry),
     ).toEqual(['lifepo4', 'lifepo4']);
+    // right on the whole, but every third band wider than asked: 13 or 14 of 20
+    let asks = 0;
+    const uneven = judgeFolder(kept, 20, (history) => {
+      const likely = truth.get(JSON.stringify(history.readings))!;
+      const width = (++asks % 3 === 0 ? 0.25 : 0.1) * history.battery.nominal_Ah;
+      return { low: likely - width, likely, high: likely + width };
+    });
+    expect(uneven.runs.filter(runHolds).map(({ chemistry }) => chemistry)).toEqual(['lifepo4', 'lifepo4']);
     expect(right.left.map(({ file }) => file)).toContain('lfp_bank_12V_500Ah_80A-step.csv');
     expect(folderInLines(right).join('\n')).toContain('20 of 20');
   });
