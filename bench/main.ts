@@ -1,6 +1,6 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
- * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, `book` a large boat book, `parts` the
+ * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, in two threads where there are two cores, `book` a large boat book, `parts` the
  * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps [NAME]` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights, `log` the search over a log of 5,000 entries. Each
  * prints its table and writes
  * it into `bench/latest.md` under its own heading.
@@ -9,6 +9,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { besideThread } from '../apps/cli/src/beside/beside-thread.ts';
 import { appTimeHead, appTimes } from './app.ts';
 import { readingsTimes } from './app-readings.ts';
 import { tapTimes } from './app-taps.ts';
@@ -68,11 +69,15 @@ async function main(): Promise<number> {
   }
   if (what === 'plan') {
     const seconds = values.seconds === undefined ? 2 : positive('--seconds', values.seconds);
-    const times = planTimes(seconds);
+    // as in the app, where it is up before a plan is made again
+    const beside = besideThread();
+    await beside?.isUp;
+    const times = planTimes(seconds, beside);
     const rows = aligned([...planTimeHead, ...times.map(planTimeRow)]);
     console.log(rows.join('\n'));
     keep(`Plans, ${seconds} s`, rows);
-    const again = replanTimes([1, 2, 3, 4, 5], [200, 1000]);
+    const again = replanTimes([1, 2, 3, 4, 5], [200, 1000], beside);
+    beside?.close();
     const againRows = aligned([...replanTimeHead, ...again.flatMap(replanTimeRows)]);
     console.log(againRows.join('\n'));
     keep('The demo planned again at 11:40 on its first day, a step an hour longer and a wet afternoon', againRows);

@@ -2,6 +2,7 @@
 
 import { problemFrom } from '#reckoning';
 import { type Problem, startSearch, violations } from '#workplan';
+import type { BesideThread } from '../apps/cli/src/beside/beside-thread.ts';
 import { demoBook } from '../examples/demo-book.ts';
 import { keeperProblem, keeperSizes } from './keeper-problems.ts';
 
@@ -25,7 +26,8 @@ export function demoProblem(): Problem {
   return matter.problem;
 }
 
-export function planTime(name: string, problem: Problem, seconds: number): PlanTime {
+/** @param beside  a thread that is up, to search in beside; null: one search alone */
+export function planTime(name: string, problem: Problem, seconds: number, beside: BesideThread | null): PlanTime {
   // the median of five cold starts of the machine; the first of a process also pays for the code being compiled
   const firsts = Array.from({ length: 5 }, () => {
     const started = performance.now();
@@ -35,7 +37,12 @@ export function planTime(name: string, problem: Problem, seconds: number): PlanT
   const started = performance.now();
   const search = startSearch(problem, { seed: 1 });
   let progress = search.advance(1);
-  while (!progress.finished && performance.now() - started < seconds * 1000) progress = search.advance(5);
+  beside?.begin(search, problem, { seed: 1 });
+  while (!progress.finished && performance.now() - started < seconds * 1000) {
+    progress = search.advance(5);
+    beside?.swap();
+  }
+  beside?.end();
   const { worth, verdict, plan } = search.outcome();
   const bound = verdict.kind === 'proved best' ? worth.weight : verdict.bound;
   return {
@@ -53,11 +60,11 @@ export function planTime(name: string, problem: Problem, seconds: number): PlanT
 }
 
 /** The demo and one problem of each keeper's size, for so many seconds each. */
-export function planTimes(seconds: number): PlanTime[] {
+export function planTimes(seconds: number, beside: BesideThread | null): PlanTime[] {
   return [
-    planTime('demo book', demoProblem(), seconds),
+    planTime('demo book', demoProblem(), seconds, beside),
     ...keeperSizes.map((size) =>
-      planTime(`${size.jobs} jobs, ${size.steps} steps, ${size.days} days`, keeperProblem(size, 1), seconds),
+      planTime(`${size.jobs} jobs, ${size.steps} steps, ${size.days} days`, keeperProblem(size, 1), seconds, beside),
     ),
   ];
 }

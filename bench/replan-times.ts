@@ -1,11 +1,12 @@
 /** How soon the demo is planned again when its first day has gone wrong, what that misses and how much it moves. */
 
 import { type Plan, type Problem, startSearch, violations } from '#workplan';
+import type { BesideThread } from '../apps/cli/src/beside/beside-thread.ts';
 import { demoProblem } from './plan-times.ts';
 
 export interface ReplanTime {
   readonly seed: number;
-  /** [ms of this process's time] */
+  /** [ms] */
   readonly firstPlan_ms: number;
   readonly after: readonly ReplanWorth[];
   readonly violations: number;
@@ -64,26 +65,30 @@ function gone(problem: Problem, plan: Plan): Problem {
   };
 }
 
-export function replanTimes(seeds: readonly number[], marks_ms: readonly number[]): ReplanTime[] {
+/** @param beside  a thread that is up, as it is in the app by then, to search in beside; null: one search alone */
+export function replanTimes(
+  seeds: readonly number[],
+  marks_ms: readonly number[],
+  beside: BesideThread | null,
+): ReplanTime[] {
   const { problem, plan } = lateDemo();
   const before = new Map(problem.previous.map(({ step, start }) => [step, start]));
   return seeds.map((seed) => {
-    const began = process.cpuUsage();
-    const spent_ms = () => {
-      const { user, system } = process.cpuUsage(began);
-      return (user + system) / 1000;
-    };
+    const began = performance.now();
+    const spent_ms = () => performance.now() - began;
     const search = startSearch(problem, { seed, plan });
     search.advance(1);
     const firstPlan_ms = spent_ms();
+    beside?.begin(search, problem, { seed, plan });
     const after = marks_ms.map((mark): ReplanWorth => {
-      while (spent_ms() < mark && !search.advance(1).finished);
+      while (spent_ms() < mark && !search.advance(1).finished) beside?.swap();
       const spent = spent_ms();
       const outcome = search.outcome('as it stands');
       const { missed, weight, setUp_min, moved_min } = outcome.worth;
       const moved = outcome.plan.steps.filter(({ step, start }) => (before.get(step) ?? start) !== start).length;
       return { spent_ms: spent, missed, weight, setUp_min, moved, moved_min };
     });
+    beside?.end();
     return { seed, firstPlan_ms, after, violations: violations(search.outcome('as it stands').plan, problem).length };
   });
 }

@@ -4,10 +4,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import {
+  BesideLine,
   compareWorth,
   type Outcome,
+  type Plan,
   type Problem,
   rules,
+  SearchBeside,
   startSearch,
   violations,
   type Worth,
@@ -78,6 +81,30 @@ describe('the search on small problems', () => {
       const after = search.outcome();
       expect(violations(after.plan, problem), `seed ${seed}`).toEqual([]);
       expect(compareWorth(after.worth, before.worth), `seed ${seed}`).toBeLessThanOrEqual(0);
+    }
+  });
+});
+
+describe('two searches side by side', () => {
+  it('break no rule, and have no less than either had', () => {
+    for (let seed = 0; seed < 60; seed++) {
+      const problem = smallProblem(seed);
+      const search = startSearch(problem, { seed: 1 });
+      const line = new BesideLine((told) => beside.hear(structuredClone(told)));
+      const found: Plan[] = [];
+      const beside = new SearchBeside((one) => {
+        found.push(one.plan);
+        line.hear(structuredClone(one));
+      });
+      line.begin(search, problem, { seed: 1 });
+      for (let slice = 0; slice < 5; slice++) {
+        search.advance(6);
+        beside.advance(6);
+        line.swap();
+      }
+      judge(problem, search.outcome(), `seed ${seed}`);
+      for (const plan of found)
+        expect(compareWorth(search.best()!.worth, worthOf(plan, problem)), `seed ${seed}`).toBeLessThanOrEqual(0);
     }
   });
 });

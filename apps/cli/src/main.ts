@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import { besideThread } from './beside/beside-thread.ts';
 import { ask } from './commands/ask.ts';
 import { check, checkUsage } from './commands/check.ts';
 import { demo, demoUsage } from './commands/demo.ts';
@@ -67,6 +68,7 @@ function realSurroundings(): Surroundings {
     writeNewFile: (path, bytes) => writeFileSync(path, bytes, { flag: 'wx' }),
     now: () => Date.now(),
     elapsed: () => performance.now(),
+    besideThread,
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
   };
 }

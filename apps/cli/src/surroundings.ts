@@ -1,3 +1,5 @@
+import type { BesideThread } from './beside/beside-thread.ts';
+
 /** What a command touches outside itself; tests give their own. */
 export interface Surroundings {
   /** takes one line of output at a time */
@@ -10,6 +12,8 @@ export interface Surroundings {
   readonly now: () => number;
   /** a clock that only goes forward, for measuring. [ms] */
   readonly elapsed: () => number;
+  /** a thread to search beside; where it is not given, or null, a search goes alone */
+  readonly besideThread?: () => BesideThread | null;
   /** IANA zone of this device */
   readonly timeZone: string;
 }

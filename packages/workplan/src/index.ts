@@ -1,3 +1,4 @@
+export { BesideLine, type FoundBeside, SearchBeside, type ToldBeside } from './beside.ts';
 export { type CheckedProblem, checkProblem } from './check-problem.ts';
 export {
   type CostOfHold,
@@ -61,7 +62,7 @@ export {
 export type { WayIn } from './reasons/ways-in.ts';
 export { type Holder, type StepHeld, stepHeld } from './reasons/what-holds.ts';
 export { type Rule, ruleMeanings, rules, type Violation } from './rules.ts';
-export { type Progress, type Search, startSearch } from './search.ts';
+export { type Progress, type Search, type SearchStart, startSearch } from './search.ts';
 export { violations } from './violations.ts';
 export { touchDryAfter, waitAfter } from './wait-after.ts';
 export { compareWorth, worthOf } from './worth.ts';

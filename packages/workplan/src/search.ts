@@ -31,6 +31,15 @@ export interface Progress {
 export interface Search {
   /** Tries so many more plans. whole, ≥ 0 */
   advance(iterations: number): Progress;
+  /** The best plan so far with its worth, nothing worked out about it; null before the first. */
+  best(): { readonly plan: Plan; readonly worth: Worth } | null;
+  /**
+   * Goes on from a plan of the same problem that was found elsewhere, such as by another search beside this one. One
+   * that breaks a rule, or is no better than the best so far, is left alone.
+   *
+   * @returns whether it is the best now
+   */
+  adopt(plan: Plan): boolean;
   /**
    * The best plan so far, which breaks no rule, with its verdict and the reasons for what is left out. The bound is
    * looked at more closely first, which takes some tenths of a second; not where it is taken 'as it stands'.
@@ -38,24 +47,31 @@ export interface Search {
   outcome(bound?: 'as it stands'): Outcome;
 }
 
+export interface SearchStart {
+  /** of its chance. whole */
+  readonly seed: number;
+  /** a plan to start from, such as the one now in force; it need not keep the rules any more */
+  readonly plan?: Plan;
+  /** another search of the same problem goes on beside this one: it looks in a way that the other looks little in */
+  readonly isBeside?: boolean;
+}
+
 /**
  * Starts a search for the best plan.
  *
  * @param problem  one that `checkProblem` finds sound
- * @param seed     of its chance. whole
- * @param plan     a plan to start from, such as the one now in force; it need not keep the rules any more
  */
-export function startSearch(problem: Problem, { seed, plan }: { readonly seed: number; readonly plan?: Plan }): Search {
+export function startSearch(problem: Problem, start: SearchStart): Search {
   const plain = plainCase(problem);
-  return plain === null ? startFullSearch(problem, seed, plan ?? null) : startPlainSearch(problem, plain, seed);
+  return plain === null ? startFullSearch(problem, start) : startPlainSearch(problem, plain, start.seed);
 }
 
-function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Search {
+function startFullSearch(problem: Problem, { seed, plan, isBeside = false }: SearchStart): Search {
   const compiled = compile(problem);
   const reasoning = new Placing(compiled);
   const alone = boundsAlone(compiled, reasoning);
   const possible = compiled.units.flatMap((_, unit) => (alone.possible[unit] ? [unit] : []));
-  const list = new ListSearch(compiled, possible, new Dice(seed), plan);
+  const list = new ListSearch(compiled, possible, new Dice(seed), plan ?? null, isBeside);
   const bounds = new Bounds(compiled, alone, possible);
 
   const allNamedBefore = possible.every((unit) =>
@@ -91,6 +107,8 @@ function startFullSearch(problem: Problem, seed: number, plan: Plan | null): Sea
   };
   return {
     advance,
+    best: () => list.best,
+    adopt: (found) => list.adopt(found),
     outcome(bound) {
       if (list.best === null) advance(1);
       const { plan: made, worth } = list.best!;

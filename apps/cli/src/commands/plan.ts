@@ -63,7 +63,10 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
   }
   const kept = planInForce(file.book);
   const from = kept === null ? null : planInMinutesOf(kept, checked.problem);
-  const search = startSearch(checked.problem, from === null ? { seed } : { seed, plan: from });
+  const start = from === null ? { seed } : { seed, plan: from };
+  const search = startSearch(checked.problem, start);
+  const beside = surroundings.besideThread?.() ?? null;
+  beside?.begin(search, checked.problem, start);
   const ends = surroundings.elapsed() + seconds * 1000;
   let slice = 1;
   for (;;) {
@@ -71,7 +74,9 @@ export function plan(args: readonly string[], surroundings: Surroundings): ExitC
     if (before >= ends || search.advance(slice).finished) break;
     // slices of about a twentieth of a second
     if (surroundings.elapsed() - before < 50) slice = Math.min(slice * 2, 4096);
+    beside?.swap();
   }
+  beside?.close();
   const outcome = search.outcome();
   if (json) out(JSON.stringify(outcome, null, 2));
   else {

@@ -22,6 +22,8 @@ const mostFirstPressings = 60;
 /** How much of the work goes into them later, as a multiple of the rest; less where a needed job is missed, or a plan is at hand. */
 const pressingShare = 0.5;
 const smallPressingShare = 0.15;
+/** The same where another search goes on beside this one, which takes out and puts back. */
+const pressingShareBeside = 4;
 
 /** Looks for a better list by small changes of the best and of the one in hand. Every list is a plan. */
 export class ListSearch {
@@ -47,6 +49,7 @@ export class ListSearch {
   private readonly takeOutShare: number;
   /** whether there is no plan to start from or to keep to */
   private readonly isAnew: boolean;
+  private readonly isBeside: boolean;
   private rounds = 0;
   /** the best was found otherwise than by taking out */
   private isTakeOutDue = false;
@@ -59,9 +62,11 @@ export class ListSearch {
   /**
    * @param possible  units that are not known to be impossible
    * @param plan      one to start from
+   * @param isBeside  another search of the same problem goes on beside this one: it looks in another way
    */
-  constructor(compiled: Compiled, possible: readonly number[], dice: Dice, plan: Plan | null) {
+  constructor(compiled: Compiled, possible: readonly number[], dice: Dice, plan: Plan | null, isBeside: boolean) {
     this.compiled = compiled;
+    this.isBeside = isBeside;
     this.possible = possible;
     this.dice = dice;
     this.placing = new Placing(compiled);
@@ -89,6 +94,23 @@ export class ListSearch {
     return this.firsts.length;
   }
 
+  /**
+   * Goes on from a plan found elsewhere, where it breaks no rule and is better than the best so far. One beside
+   * another search keeps to its own way unless that plan misses less: two that look about one plan find less.
+   *
+   * @returns whether it does
+   */
+  adopt(plan: Plan): boolean {
+    const { compiled, best } = this;
+    const worth = worthOf(plan, compiled.problem);
+    if (best !== null && compareWorth(worth, best.worth) >= 0) return false;
+    if (best !== null && this.isBeside && worth.missed >= best.worth.missed) return false;
+    if (violations(plan, compiled.problem).length > 0) return false;
+    this.goOnFrom(worth, plan, layOfPlan(plan, compiled));
+    this.isTakeOutDue = true;
+    return true;
+  }
+
   /** Tries one more list. Returns true where it is the best so far. */
   step(): boolean {
     if (this.firsts.length > 0 || this.bestLay === null) return this.stepList();
@@ -105,7 +127,8 @@ export class ListSearch {
   private isPressingDue({ tries, placing }: PressingSearch, takeOut: TakeOutSearch): boolean {
     const { isAnew, best, possible } = this;
     if (isAnew && tries < Math.min(mostFirstPressings, 3 * possible.length)) return true;
-    const share = isAnew && best!.worth.missed === 0 ? pressingShare : smallPressingShare;
+    const usual = isAnew && best!.worth.missed === 0 ? pressingShare : smallPressingShare;
+    const share = this.isBeside ? pressingShareBeside : usual;
     return placing.effort <= share * (takeOut.placing.effort + this.placing.effort);
   }
 
@@ -140,18 +163,22 @@ export class ListSearch {
   }
 
   private takeAsBest(worth: Worth, taken: Taken): void {
-    this.best = { worth, plan: writtenPlan(taken) };
-    this.bestLay = layOf(taken);
+    this.goOnFrom(worth, writtenPlan(taken), layOf(taken));
+  }
+
+  private goOnFrom(worth: Worth, plan: Plan, lay: Lay): void {
+    this.best = { worth, plan };
+    this.bestLay = lay;
     this.sinceBetter = 0;
-    this.bestList = this.listAsLaid(taken.start);
+    this.bestList = this.listAsLaid(lay);
     this.inHand = this.bestList;
     this.inHandWorth = null;
   }
 
   /** The list in which the steps lie now, the ones left out last. */
-  private listAsLaid(start: Int32Array): StepList {
+  private listAsLaid(lay: Lay): StepList {
     const { compiled, possible, unitOf } = this;
-    const when = (step: number) => (start[step]! < 0 ? compiled.horizon : start[step]!);
+    const when = (step: number) => lay[step]?.start ?? compiled.horizon;
     const steps = possible.flatMap((unit) => compiled.units[unit]!.open).sort((a, b) => when(a) - when(b));
     return {
       order: inOrder(compiled, steps, unitOf),

@@ -16,6 +16,7 @@ import { oddsToTell } from './odds-telling.ts';
 import type { LeftOutJob, PlanPicture, PlanRequest, PlanTelling, PlanWorker, SearchProgress } from './plan-report.ts';
 import { tellWindows } from './plan-windows.ts';
 import { tellReasons } from './reasons-telling.ts';
+import { besideLine, restBeside } from './search-beside.ts';
 import { breath, nextSlice, rest, type SettledPlan } from './worker-slices.ts';
 
 /** a better plan is shown no sooner than this after the one before. [ms] */
@@ -39,7 +40,8 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   current++;
   const mine = current;
   stopped = false;
-  rest(0);
+  besideLine.end();
+  restBoth(0);
   const matter = problemFrom(request.book, { now: request.now, afresh: request.afresh });
   if (matter.kind === 'nothing to plan') {
     tell({ kind: matter.kind, words: matter.words, because: matter.because, notes: matter.notes });
@@ -55,7 +57,8 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   const { seed } = request;
   const before = request.from ?? (request.afresh ? null : planInForce(request.book));
   const from = before === null ? null : planInMinutesOf(before, problem);
-  const search = startSearch(problem, from === null ? { seed } : { seed, plan: from });
+  const start = from === null ? { seed } : { seed, plan: from };
+  const search = startSearch(problem, start);
 
   const began = performance.now();
   let iterations = 1;
@@ -65,6 +68,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
   let saidAt = 0;
   let best: Worth | null = null;
   for (;;) {
+    besideLine.swap();
     const slice = performance.now();
     const progress = search.advance(iterations);
     const at = performance.now();
@@ -80,6 +84,7 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       at - began > request.spend_ms ||
       (settledEnough(progress) && at - betterAt > patience_ms);
     if (over) {
+      besideLine.end();
       const picture = pictureOf(search.outcome(), problem, stopped);
       tell({ kind: 'settled', picture, progress: told, stopped });
       await breath();
@@ -89,10 +94,12 @@ async function plan(request: PlanRequest, tell: (telling: PlanTelling) => void):
       return;
     }
     if (best !== null && best !== shown && (shown === null || at - shownAt > showEvery_ms)) {
+      const isFirst = shown === null;
       shown = best;
       shownAt = at;
       const picture = pictureOf(search.outcome('as it stands'), problem);
       tell({ kind: 'plan', picture: { ...picture, verdict: soFar(picture.verdict) }, progress: told });
+      if (isFirst) besideLine.begin(search, problem, start);
     } else if (at - saidAt > sayEvery_ms) {
       saidAt = at;
       tell({ kind: 'progress', progress: told });
@@ -125,6 +132,11 @@ async function tellMore(settled: SettledPlan, progress: SearchProgress): Promise
   if (compareWorth(picture.outcome.worth, settled.outcome.worth) >= 0) return;
   tell({ kind: 'settled', picture, progress, stopped: false });
   await tellMore({ ...settled, outcome: picture.outcome }, progress);
+}
+
+function restBoth(for_ms: number): void {
+  rest(for_ms);
+  restBeside(for_ms);
 }
 
 function settledEnough({ worth, bound }: Progress): boolean {
@@ -165,8 +177,8 @@ const worker: PlanWorker = {
   tryHold,
   stop() {
     stopped = true;
-    rest(0);
+    restBoth(0);
   },
-  rest,
+  rest: restBoth,
 };
 expose(worker);

@@ -80,8 +80,20 @@ export function startPlainSearch(problem: Problem, plain: PlainCase, seed: numbe
     const finishBound = Math.max(least, proof?.lowerBound ?? 0);
     return { iterations, worth: iterations > 0 ? worth() : null, bound, finishBound, finished: finished() };
   };
+  const adopt = (found: Plan): boolean => {
+    const { lastFinish } = worthOf(found, problem);
+    if (lastFinish >= population.best || found.leftOut.length > 0 || violations(found, problem).length > 0)
+      return false;
+    const starts = new Map(found.steps.map(({ step, start }) => [step, start]));
+    for (let i = 0; i < plain.count; i++) population.bestStart[i] = starts.get(problem.steps[plain.stepOf[i]!]!.id)!;
+    population.best = lastFinish;
+    bestSince = iterations;
+    return true;
+  };
   return {
     advance,
+    best: () => (population.best < Number.POSITIVE_INFINITY ? { plan: plan(), worth: worth() } : null),
+    adopt,
     outcome(): Outcome {
       if (iterations === 0) advance(1);
       const made = plan();
