@@ -72,15 +72,20 @@ async function main(): Promise<number> {
     // as in the app, where it is up before a plan is made again
     const beside = besideThread();
     await beside?.isUp;
+    const cores = beside === null ? 'one core.' : 'two cores, a search on each.';
     const times = planTimes(seconds, beside);
     const rows = aligned([...planTimeHead, ...times.map(planTimeRow)]);
     console.log(rows.join('\n'));
-    keep(`Plans, ${seconds} s`, rows);
+    keep(`Plans, ${seconds} s`, rows, cores);
     const again = replanTimes([1, 2, 3, 4, 5], [200, 1000], beside);
     beside?.close();
     const againRows = aligned([...replanTimeHead, ...again.flatMap(replanTimeRows)]);
     console.log(againRows.join('\n'));
-    keep('The demo planned again at 11:40 on its first day, a step an hour longer and a wet afternoon', againRows);
+    keep(
+      'The demo planned again at 11:40 on its first day, a step an hour longer and a wet afternoon',
+      againRows,
+      cores,
+    );
     return [...times, ...again].some((row) => row.violations > 0) ? 1 : 0;
   }
   if (what === 'peers') {
