@@ -5,12 +5,19 @@ import type { Page } from 'playwright-core';
 export const markedWords = (page: Page): Promise<string[]> =>
   page.locator('.terms-lines [data-word]').evaluateAll((all) => all.map((line) => (line as HTMLElement).dataset.word!));
 
-/** Brings an underlined word into the middle of the window, and says where it is. */
+/**
+ * Brings an underlined word into the middle of the window once it is there, and says where it is. All in one go: the lines
+ * are drawn anew whenever the page has grown, and one that was asked for a moment ago is then on no page.
+ */
 export async function placeOfWord(page: Page, word: string): Promise<{ x: number; y: number }> {
-  const line = page.locator(`.terms-lines [data-word="${word}"]`);
-  await line.evaluate((under) => under.scrollIntoView({ block: 'center' }));
-  const box = (await line.boundingBox())!;
-  return { x: box.x + box.width / 2, y: box.y - 6 };
+  const place = await page.waitForFunction((word) => {
+    const line = document.querySelector(`.terms-lines [data-word="${word}"]`);
+    if (line === null) return null;
+    line.scrollIntoView({ block: 'center', behavior: 'instant' });
+    const { left, top, width } = line.getBoundingClientRect();
+    return { x: left + width / 2, y: top - 6 };
+  }, word);
+  return (await place.jsonValue())!;
 }
 
 /** Words whose line does not lie under them. */
