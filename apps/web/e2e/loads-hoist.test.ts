@@ -2,7 +2,6 @@
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { laptop, launchBrowser, phone } from './browser.ts';
-import { seriousFaults } from './page-checks.ts';
 
 let browser: Browser;
 let context: BrowserContext | undefined;
@@ -16,9 +15,8 @@ afterAll(async () => {
   await browser.close();
 });
 
-async function opened(size: typeof phone | typeof laptop, theme = 'paper'): Promise<Page> {
+async function opened(size: typeof phone | typeof laptop): Promise<Page> {
   context = await browser.newContext({ viewport: size, hasTouch: size === phone, reducedMotion: 'reduce' });
-  await context.addInitScript((name) => localStorage.setItem('fettle-theme', name), theme);
   const page = await context.newPage();
   page.setDefaultTimeout(15_000);
   await page.goto(`${inject('address')}#/boat`);
@@ -137,16 +135,4 @@ describe.each([
     await sheet.getByText(/a rope cannot run over 3 moving and 1 standing sheaves in turn/).waitFor();
     expect(await tooWide(page)).toBeLessThanOrEqual(0);
   });
-});
-
-it.each([
-  ['paper', phone],
-  ['dark', laptop],
-  ['red', phone],
-] as const)('axe finds nothing serious on the hoist, %s', async (theme, size) => {
-  const page = await opened(size, theme);
-  expect(await seriousFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Change it' }).click();
-  await page.getByRole('textbox', { name: /^Weight/ }).waitFor();
-  expect(await seriousFaults(page)).toEqual([]);
 });

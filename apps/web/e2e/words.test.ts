@@ -8,6 +8,7 @@ import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { glossary } from '../src/parts/terms/glossary.ts';
 import { neverMarked, onlyOn } from '../src/parts/terms/term-marks.ts';
 import { launchBrowser, phone } from './browser.ts';
+import { goInApp } from './go-in-app.ts';
 import { linesAstray, markedWords, placeOfWord } from './marked-word.ts';
 
 /** Screens reached by an address of their own; the links on each of them lead to more. */
@@ -22,7 +23,7 @@ beforeAll(async () => {
   const context = await browser.newContext({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
   page = await context.newPage();
   page.setDefaultTimeout(30_000);
-  await page.goto(inject('address'));
+  await page.goto(`${inject('address')}#/work`);
   await page.locator('.terms-here').waitFor();
 });
 afterAll(async () => {
@@ -31,12 +32,15 @@ afterAll(async () => {
 
 it.each(places)('every word of the glossary on the screens of %s is explained there', async (place) => {
   await goTo(place);
-  const links = await page
-    .locator('main a[href^="#/"]')
-    .evaluateAll((all) => all.map((link) => link.getAttribute('href')!.slice(2)));
-  const oneOfAKind = [...new Map(links.map((link) => [link.split('/').slice(0, 3).join('/'), link])).values()];
+  // what stands below the heading leads there, and comes after it
+  let others: readonly string[] = [];
+  const leadsTo = async () => {
+    others = await otherPages(place);
+    return others.length;
+  };
+  await expect.poll(leadsTo, { timeout: 30_000 }).toBeGreaterThanOrEqual(mostOfPlace - 1);
   let explained = 0;
-  for (const path of [place, ...oneOfAKind.filter((link) => link !== place).slice(0, mostOfPlace - 1)]) {
+  for (const path of [place, ...others.slice(0, mostOfPlace - 1)]) {
     await goTo(path);
     // the page is looked through when it has come to rest, and what it reckons comes in later
     const unexplained = async () => {
@@ -80,9 +84,15 @@ it('a tap of an underlined word says what it means, and the list at the end says
   await all.waitFor({ state: 'hidden' });
 });
 
-async function goTo(path: string) {
-  await page.goto(`${inject('address')}#/${path}`);
-  await page.locator('.shell-main h1').first().waitFor();
+const goTo = (path: string) => goInApp(page, `#/${path}`);
+
+/** Where the links on a page lead, one page of a kind. */
+async function otherPages(place: string): Promise<string[]> {
+  const links = await page
+    .locator('main a[href^="#/"]')
+    .evaluateAll((all) => all.map((link) => link.getAttribute('href')!.slice(2)));
+  const oneOfAKind = new Map(links.map((link) => [link.split('/').slice(0, 3).join('/'), link]));
+  return [...oneOfAKind.values()].filter((link) => link !== place);
 }
 
 /** What is shown, without drawings and without the line that lists the words. */
