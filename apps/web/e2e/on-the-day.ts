@@ -8,8 +8,9 @@ import { localAt } from '#units';
 import { launchKeptBrowser } from './browser.ts';
 import { bookOf, hoursOf } from './one-job-book.ts';
 
-/** A zone in which it is ten o'clock or so now. */
-const ahead = 10 - new Date().getUTCHours();
+/** A zone in which it is ten o'clock or so now. None is thirteen hours behind UTC: at 23:00 it is ten of the next day. */
+const hour = new Date().getUTCHours();
+const ahead = hour <= 22 ? 10 - hour : 34 - hour;
 export const zone = `Etc/GMT${ahead > 0 ? '-' : '+'}${Math.abs(ahead)}`;
 export const today = localAt(Date.now(), zone).day;
 
