@@ -80,6 +80,11 @@ const taps: readonly Tap[] = [
   { what: 'Days, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/days"]').first() },
   { what: 'Stores, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/stores"]').first() },
   { what: 'Go, from Work', at: '#/work', tap: (page) => page.locator('nav a[href*="#/go"]').first() },
+  {
+    what: 'Work, from Boat',
+    at: '#/boat',
+    tap: (page) => page.locator('nav a[href*="#/work"]').first(),
+  },
   { what: 'putting in a job', at: '#/work', tap: (page) => page.getByRole('link', { name: 'Put in a job' }) },
   {
     what: 'a step to tick',

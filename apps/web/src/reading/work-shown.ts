@@ -52,7 +52,16 @@ export interface KeptWork extends WorkShown {
   readonly days: readonly { readonly day: string; readonly begins: Instant }[];
 }
 
+const known = new WeakMap<Book, WorkShown>();
+
+/** Worked out once for a book as it stands: one comes back to the list from wherever one was. */
 export function workShown(book: Book): WorkShown {
+  const shown = known.get(book) ?? workOf(book);
+  known.set(book, shown);
+  return shown;
+}
+
+function workOf(book: Book): WorkShown {
   const jobs = openJobs(book).map((named): ShownJob => {
     const { id, job } = named;
     const steps = stepsOf(book, id);

@@ -1,7 +1,8 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
 import type { Book } from '#boat-book';
 import { useBook } from '../../offline/use-book.ts';
+import { BelowHeading } from '../../parts/below-heading.tsx';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { consequenceName } from '../../parts/mark.tsx';
@@ -27,28 +28,22 @@ type By = 'consequence' | 'zone';
 
 export function WorkList() {
   const { book, first } = useBook();
-  const shown = useMemo(() => (book === null ? null : workShown(book)), [book]);
-  if (book !== null && shown !== null) return <Work book={book} shown={shown} today={todayAt(book)} />;
-  return first === null ? null : <Work book={null} shown={first} today={dayAtPlace(first, Date.now())} />;
+  if (book !== null) return <Work book={book} shown={workShown(book)} today={() => todayAt(book)} />;
+  return first === null ? null : <Work book={null} shown={first} today={() => dayAtPlace(first, Date.now())} />;
 }
 
-/** `book` is null until it is there: what is asked of it meanwhile is answered then. */
-function Work({
-  book,
-  shown,
-  today,
-}: {
+interface WorkOf {
+  /** null until it is there: what is asked of it meanwhile is answered then */
   readonly book: Book | null;
   readonly shown: WorkShown;
-  readonly today: string;
-}) {
-  const { jobs, rigs, closed } = shown;
-  const [by, setBy] = useState<By>('consequence');
+  /** asked once the heading is there */
+  readonly today: () => string;
+}
+
+function Work({ book, shown, today }: WorkOf) {
+  const { jobs } = shown;
   const [rigging, setRigging] = useState(false);
   const minutes = jobs.reduce((sum, job) => sum + job.minutes, 0);
-  const groups = by === 'zone' ? jobsByZone(shown) : byConsequence(jobs);
-  const zoneNames = new Map(shown.zones.map(({ id, name }) => [id, name]));
-
   return (
     <div className="work">
       <div className="work-top">
@@ -72,6 +67,22 @@ function Work({
           </button>
         </div>
       </div>
+      <BelowHeading>
+        <WorkBelow book={book} shown={shown} today={today} />
+      </BelowHeading>
+      {rigging && book !== null && <JuryRigSheet book={book} today={today()} onClose={() => setRigging(false)} />}
+    </div>
+  );
+}
+
+function WorkBelow({ book, shown, today: todayOf }: WorkOf) {
+  const { jobs, rigs, closed } = shown;
+  const [by, setBy] = useState<By>('consequence');
+  const today = todayOf();
+  const groups = by === 'zone' ? jobsByZone(shown) : byConsequence(jobs);
+  const zoneNames = new Map(shown.zones.map(({ id, name }) => [id, name]));
+  return (
+    <>
       <p>
         <a className="button words" href={address('work', 'recipes')}>
           Recipes
@@ -118,8 +129,7 @@ function Work({
         </p>
       )}
       {closed > 0 && <Closed count={closed} book={book} today={today} />}
-      {rigging && book !== null && <JuryRigSheet book={book} today={today} onClose={() => setRigging(false)} />}
-    </div>
+    </>
   );
 }
 
