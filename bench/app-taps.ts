@@ -2,7 +2,7 @@
  * Taps in the built app at a 4× slower CPU: from the finger until the picture that answers it is painted. It is the longer
  * of what the browser's own Event Timing tells (W3C Event Timing: `duration`, start of the event to the paint after it,
  * rounded to 8 ms) and of the time until a picture shows what the tap asked for: another heading of the page, the heading
- * of a sheet, another figure beside the slider. A picture without it is no answer.
+ * of a sheet, another figure beside the slider, or what is named with the tap. A picture without it is no answer.
  *
  * On a bare page, a button of which changes the heading with nothing else to do, this comes to some 26 ms. What the measure
  * leaves out, and why, is in `decisions/0018-what-a-tap-costs.md`.
@@ -28,6 +28,8 @@ interface Tap {
   readonly tap: (page: Page) => Locator;
   /** pressed on it instead of a tap */
   readonly key?: string;
+  /** what the tap changes, where that is no heading: a selector */
+  readonly shows?: string;
 }
 
 const ofJob = async (page: Page) => {
@@ -73,6 +75,19 @@ const onTheDay = async (page: Page) => {
   await ofPlan(page);
   await page.locator('[data-plan-state="settled"], [data-plan-state="stopped"]').waitFor();
 };
+const ofMorningOpened = async (page: Page) => {
+  await ofGo(page);
+  await page
+    .getByRole('link', { name: /^Morning lists/ })
+    .first()
+    .click();
+  await ofMorning(page);
+};
+const afterMorningLine = async (page: Page) => {
+  await ofMorningOpened(page);
+  await page.getByRole('button', { name: 'Done', exact: true }).click();
+  await page.getByText(/line 2 of/).waitFor();
+};
 const slider = (page: Page) => page.getByRole('slider').first();
 
 const taps: readonly Tap[] = [
@@ -84,6 +99,12 @@ const taps: readonly Tap[] = [
     what: 'Work, from Boat',
     at: '#/boat',
     tap: (page) => page.locator('nav a[href*="#/work"]').first(),
+  },
+  {
+    what: 'the jobs by zone',
+    at: '#/work',
+    tap: (page) => page.getByText('by zone', { exact: true }),
+    shows: '.work-group h2',
   },
   { what: 'putting in a job', at: '#/work', tap: (page) => page.getByRole('link', { name: 'Put in a job' }) },
   {
@@ -164,6 +185,30 @@ const taps: readonly Tap[] = [
     at: '#/go',
     before: ofGo,
     tap: (page) => page.getByRole('link', { name: /^Sheet to print/ }).first(),
+  },
+  {
+    what: 'a morning line done',
+    at: '#/go',
+    before: ofMorningOpened,
+    tap: (page) => page.getByRole('button', { name: 'Done', exact: true }),
+  },
+  {
+    what: 'a morning line taken back',
+    at: '#/go',
+    before: afterMorningLine,
+    tap: (page) => page.getByRole('button', { name: /^Undo/ }),
+  },
+  {
+    what: 'Go, from what falls due',
+    at: '#/go',
+    before: ofDues,
+    tap: (page) => page.locator('main a[href="#/go"]').first(),
+  },
+  {
+    what: 'Boat, from the battery',
+    at: '#/boat',
+    before: ofBattery,
+    tap: (page) => page.locator('main a[href="#/boat"]').first(),
   },
   { what: 'the battery', at: '#/boat', tap: (page) => page.getByRole('link', { name: /House battery/ }) },
   {
@@ -259,8 +304,12 @@ async function tapRows(browser: Browser, address: string, asked: readonly Tap[])
   return rows;
 }
 
-/** What the keeper sees of the answer: the page's heading, the heading of the sheet on top, the figure of the slider. */
-const seen = `[
+/**
+ * What the keeper sees of the answer: the page's heading, the heading of the sheet on top, the figure of the slider, and what
+ * is named with the tap.
+ */
+const seen = (shows: string | undefined) => `[
+  ${shows === undefined ? null : `document.querySelector(${JSON.stringify(shows)})?.textContent`},
   document.querySelector('main h1')?.textContent,
   [...document.querySelectorAll('dialog[open] h2')].at(-1)?.textContent,
   document.activeElement?.getAttribute('aria-valuetext'),
@@ -270,7 +319,7 @@ const seen = `[
  * Notes the events the finger made, and when a picture is painted that shows another answer than stood there before. The
  * clock is read in the task right after that picture: a timer would stand behind what the app does once it is painted.
  */
-const watch = `
+const watch = (shows: string | undefined) => `
   window.eventTimes = [];
   window.answered_ms = null;
   new PerformanceObserver((list) => {
@@ -278,9 +327,9 @@ const watch = `
   }).observe({ type: 'event', durationThreshold: 16 });
   let from = null;
   for (const type of ['pointerup', 'keydown']) addEventListener(type, (event) => { from ??= event.timeStamp; }, true);
-  const before = ${seen};
+  const before = ${seen(shows)};
   // a place left empty is no answer
-  const answer = () => ${seen}.some((shown, at) => shown && shown !== before[at]);
+  const answer = () => ${seen(shows)}.some((shown, at) => shown && shown !== before[at]);
   const changes = new MutationObserver(() => {
     if (from === null || !answer()) return;
     changes.disconnect();
@@ -290,7 +339,7 @@ const watch = `
 `;
 
 /** From the tap until what it asked for is painted. [ms] */
-async function answered(page: Page, address: string, { what, at, before, tap, key }: Tap): Promise<number> {
+async function answered(page: Page, address: string, { what, at, before, tap, key, shows }: Tap): Promise<number> {
   await page.goto(address + at);
   await page.locator('main h1').waitFor();
   await before?.(page);
@@ -301,7 +350,7 @@ async function answered(page: Page, address: string, { what, at, before, tap, ke
   const target = tap(page);
   await inSight(target);
   if (key !== undefined) await target.focus();
-  await page.evaluate(watch);
+  await page.evaluate(watch(shows));
   await page.waitForTimeout(200);
   // the bare touch and the bare key: what a test looks at as it taps is no work of the app's
   if (key === undefined) await touch(devtools, await middleOf(target));

@@ -460,7 +460,12 @@ describe('axe finds nothing serious in paper and red on a phone, and in dark on 
   it.each(screens.map(([name, at, after]) => ({ name, at, after })))('$name', async ({ at, after }) => {
     await page.setViewportSize(phone);
     await goTo(page, at);
-    await after?.(page);
+    await after?.(page).catch(async (fault: Error) => {
+      const stands = (await page.locator('main').textContent()) ?? '';
+      // what comes next begins the app anew
+      await page.goto('about:blank');
+      throw new Error(`${fault.message}\nThe page read: ${stands.slice(0, 400)}`, { cause: fault });
+    });
     const found: string[] = [];
     // what a tap opens is made of the same parts in every look: there its contrast in dark is asked besides, no more
     for (const [theme, size] of after ? looks.filter(([name]) => name !== 'red') : looks) {

@@ -88,3 +88,15 @@ describe('before the book is there', () => {
     await context.close();
   });
 });
+
+it('a page that cannot be fetched leaves the rest of its place, and the list, to be used', async () => {
+  const context = await browser.newContext({ viewport: phone, serviceWorkers: 'block' });
+  await context.route(/job-page-.*\.js/, (route) => route.abort());
+  const page = await context.newPage();
+  await page.goto(inject('address'));
+  await page.locator(rows).first().click();
+  await page.getByRole('heading', { name: 'This place could not be shown' }).waitFor();
+  await page.getByRole('link', { name: 'Work', exact: true }).click();
+  await page.locator(rows).first().waitFor();
+  await context.close();
+});

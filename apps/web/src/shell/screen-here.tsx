@@ -34,16 +34,24 @@ export function ScreenHere({ at }: ScreenProps) {
   if (!Screen) return null;
   return (
     <OnePage>
-      <ScreenFault key={at.place}>
+      <ScreenFault key={at.place} at={at}>
         <Screen at={at} />
       </ScreenFault>
     </OnePage>
   );
 }
 
-/** A fault in one place leaves the others usable, and says that the book is safe. */
-class ScreenFault extends Component<{ readonly children: ReactNode }, { readonly fault: string | null }> {
-  override state = { fault: null };
+/** A fault on one page leaves the others usable, and says that the book is safe. */
+class ScreenFault extends Component<
+  ScreenProps & { readonly children: ReactNode },
+  { readonly fault: string | null; readonly at: ScreenProps['at'] }
+> {
+  override state = { fault: null, at: this.props.at };
+
+  /** Gone to another page of the place, that one is shown. */
+  static getDerivedStateFromProps({ at }: ScreenProps, state: { readonly at: ScreenProps['at'] }) {
+    return at === state.at ? null : { at, fault: null };
+  }
 
   static getDerivedStateFromError(error: unknown) {
     return { fault: error instanceof Error ? error.message : String(error) };
