@@ -85,8 +85,10 @@ const ofMorningOpened = async (page: Page) => {
 };
 const afterMorningLine = async (page: Page) => {
   await ofMorningOpened(page);
+  const line = page.locator('main h1');
+  const first = (await line.textContent()) ?? '';
   await page.getByRole('button', { name: 'Done', exact: true }).click();
-  await page.getByText(/line 2 of/).waitFor();
+  await line.filter({ hasNotText: first }).waitFor();
 };
 const slider = (page: Page) => page.getByRole('slider').first();
 
@@ -104,7 +106,8 @@ const taps: readonly Tap[] = [
     what: 'the jobs by zone',
     at: '#/work',
     tap: (page) => page.getByText('by zone', { exact: true }),
-    shows: '.work-group h2',
+    // the choice marked; the list in its order follows
+    shows: '.field-picks input:checked + span',
   },
   { what: 'putting in a job', at: '#/work', tap: (page) => page.getByRole('link', { name: 'Put in a job' }) },
   {
@@ -196,7 +199,7 @@ const taps: readonly Tap[] = [
     what: 'a morning line taken back',
     at: '#/go',
     before: afterMorningLine,
-    tap: (page) => page.getByRole('button', { name: /^Undo/ }),
+    tap: (page) => page.locator('.shell-state').getByRole('button', { name: /^Undo/ }).first(),
   },
   {
     what: 'Go, from what falls due',

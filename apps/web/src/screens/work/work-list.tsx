@@ -1,5 +1,5 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
-import { useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import type { Book } from '#boat-book';
 import { useBook } from '../../offline/use-book.ts';
 import { BelowHeading } from '../../parts/below-heading.tsx';
@@ -79,7 +79,9 @@ function WorkBelow({ book, shown, today: todayOf }: WorkOf) {
   const { jobs, rigs, closed } = shown;
   const [by, setBy] = useState<By>('consequence');
   const today = todayOf();
-  const groups = by === 'zone' ? jobsByZone(shown) : byConsequence(jobs);
+  // the choice is marked at once; the list follows
+  const inOrder = useDeferredValue(by);
+  const groups = inOrder === 'zone' ? jobsByZone(shown) : byConsequence(jobs);
   const zoneNames = new Map(shown.zones.map(({ id, name }) => [id, name]));
   return (
     <>
@@ -114,7 +116,7 @@ function WorkBelow({ book, shown, today: todayOf }: WorkOf) {
                   key={job.id}
                   job={job}
                   zone={job.zone === null ? undefined : zoneNames.get(job.zone)}
-                  by={by}
+                  by={inOrder}
                   today={today}
                 />
               ))}
