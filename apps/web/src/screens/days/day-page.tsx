@@ -55,7 +55,9 @@ export default function DayPage({
 export function BackToPlan() {
   return (
     <p className="no-print">
-      <a href="#/days/plan">The plan</a>
+      <a className="button words" href="#/days/plan">
+        The plan
+      </a>
     </p>
   );
 }
