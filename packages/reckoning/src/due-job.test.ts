@@ -80,6 +80,20 @@ describe('a due of the book', () => {
     expect(only(done).falls.day?.likely).toBe('2027-05-08');
   });
 
+  it('is reckoned anew when the day or anything it is reckoned from is another, and not for what has no part in it', () => {
+    const book = withDue(bearings);
+    const dues = duesOfBook(book, today);
+    const ticked: Book = { ...book, log: {}, steps: {} };
+    expect(duesOfBook(ticked, today)).toBe(dues);
+    expect(duesOfBook(book, '2026-05-21')[0]!.stage).not.toBe(dues[0]!.stage);
+    // all it asks for but the grease has come
+    const got = Object.fromEntries(
+      dueJob(book, dues[0]!, today).stores.map((store, i) => [`s${i}`, { ...store, onHand: i > 0, lead_days: 30 }]),
+    ) as unknown as Book['stores'];
+    expect(duesOfBook({ ...book, stores: got }, today)[0]).toMatchObject({ lead_d: 44, waitsFor: { known: true } });
+    expect(duesOfBook(book, today)[0]!.waitsFor).toMatchObject({ known: false });
+  });
+
   it('becomes a job of its recipe, the same on two devices, and another the next time round', () => {
     const book = withDue(bearings);
     const due = only(book);

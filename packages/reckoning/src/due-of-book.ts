@@ -27,27 +27,33 @@ export interface DueOfBook {
   readonly job: Id | null;
 }
 
+/** what of the book the dues are reckoned from: no function below is given more */
+const parts = ['dues', 'dueMeasures', 'uses', 'outings', 'jobs', 'recipes', 'stores'] as const;
+type Parts = Pick<Book, (typeof parts)[number]>;
+
 interface Known {
   readonly today: string;
+  /** the parts as they then were, in their order */
+  readonly from: readonly unknown[];
   readonly dues: readonly DueOfBook[];
 }
 
-/** when each falls due, and what it waits for, is much to reckon: one screen asks for it many times */
-const known = new WeakMap<Book, Known>();
+/** when each falls due, and what it waits for, is much to reckon: one screen asks for it many times, and after each tick */
+const known = new WeakMap<Book['dues'], Known>();
 
 /**
  * Every due the keeper put in (papers: `duesAndPapers`), the first to fall due first; those that say no day last, by name.
- * The same list while book and day stay the same.
+ * The same list while the day and what it is reckoned from stay the same.
  */
-export function duesOfBook(book: Book, today: string): readonly DueOfBook[] {
-  const before = known.get(book);
-  if (before?.today === today) return before.dues;
+export function duesOfBook(book: Parts, today: string): readonly DueOfBook[] {
+  const before = known.get(book.dues);
+  if (before?.today === today && parts.every((part, i) => before.from[i] === book[part])) return before.dues;
   const dues = duesReckoned(book, today);
-  known.set(book, { today, dues });
+  known.set(book.dues, { today, from: parts.map((part) => book[part]), dues });
   return dues;
 }
 
-function duesReckoned(book: Book, today: string): readonly DueOfBook[] {
+function duesReckoned(book: Parts, today: string): readonly DueOfBook[] {
   const ahead = usesAhead(book, today);
   const uses = Object.values(book.uses);
   return Object.entries(book.dues)
@@ -84,14 +90,14 @@ function duesReckoned(book: Book, today: string): readonly DueOfBook[] {
 }
 
 /** The recipe that answers a due: the keeper's own before the house's; null where there is none. */
-export function recipeOfDue(book: Book, { recipe }: DueRecord): Recipe | null {
+export function recipeOfDue(book: Pick<Book, 'recipes'>, { recipe }: DueRecord): Recipe | null {
   if (recipe === null) return null;
   const house: Readonly<Record<string, Recipe>> = recipes;
   return book.recipes[recipe] ?? (Object.hasOwn(house, recipe) ? house[recipe]! : null);
 }
 
 /** The later of what the keeper says and what a job of it that was done says. */
-function lastDoneOf(book: Book, id: Id, { lastDone }: DueRecord): DueOfBook['since'] {
+function lastDoneOf(book: Pick<Book, 'jobs'>, id: Id, { lastDone }: DueRecord): DueOfBook['since'] {
   const byJob = Object.values(book.jobs)
     .flatMap((job) => (job.fromDue === id && job.state === 'done' && job.closed !== null ? [job.closed] : []))
     .sort()
@@ -101,7 +107,7 @@ function lastDoneOf(book: Book, id: Id, { lastDone }: DueRecord): DueOfBook['sin
 }
 
 /** What the outings ahead are sure to bring: one sail each, and its nights. Tows and launches are not known of them. */
-function usesAhead(book: Book, today: string): UseAhead[] {
+function usesAhead(book: Pick<Book, 'outings'>, today: string): UseAhead[] {
   return Object.values(book.outings)
     .filter(({ date }) => date >= today)
     .flatMap(({ date, nights }): UseAhead[] => [
@@ -110,7 +116,7 @@ function usesAhead(book: Book, today: string): UseAhead[] {
     ]);
 }
 
-function longestToGet(book: Book, due: DueRecord): DueOfBook['waitsFor'] {
+function longestToGet(book: Pick<Book, 'recipes' | 'stores'>, due: DueRecord): DueOfBook['waitsFor'] {
   const recipe = recipeOfDue(book, due);
   if (recipe === null) return null;
   const asked = [...recipe.steps, recipe.proof.step].flatMap(({ stores }) => stores);

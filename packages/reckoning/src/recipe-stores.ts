@@ -27,7 +27,7 @@ export function sizedName({ name, size }: RecipeStore, recipe: Recipe, sizes: Re
  *
  * @param name  the thing with its measured size (`sizedName`)
  */
-export function storeFor(book: Book, { words }: RecipeStore, name: string): Id | null {
+export function storeFor(book: Pick<Book, 'stores'>, { words }: RecipeStore, name: string): Id | null {
   const fits = Object.entries(book.stores).flatMap(([id, store]) => {
     if (!hasWords(store.name, words)) return [];
     const fit = sizeFit(name, store.name);
