@@ -149,7 +149,11 @@ export function clientOf(begin: () => BookWorker, picture: () => Promise<Book | 
   async function asking<T>(ask: (books: Remote<KeptBooks>) => Promise<T>): Promise<T> {
     asked++;
     const there = books();
-    if (current.state === 'saved') changed({ ...current, state: 'saving' });
+    if (current.state === 'saved') {
+      // told beside the turn of what changes: the answer to a tap would wait for its next one
+      current = { ...current, state: 'saving' };
+      for (const listener of listeners) listener();
+    }
     try {
       return await ask(there);
     } finally {

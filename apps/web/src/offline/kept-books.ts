@@ -87,8 +87,6 @@ export function keptBooks(world: World): KeptBooks {
     const shown = book?.view() ?? here?.foreign?.book ?? null;
     const saved = here?.saving.state() ?? { state: 'saved' as const, because: null };
     const unread = book?.faults() ?? [];
-    if (whole) finder.forget();
-    else finder.changed(patches);
     world.tell({
       ...(noStore === null ? saved : { state: 'not saved', because: noStore }),
       undo: book?.undoTitle() ?? null,
@@ -101,6 +99,9 @@ export function keptBooks(world: World): KeptBooks {
       questions: book?.questions() ?? [],
       ...(whole ? { book: shown, patches: [] } : { patches }),
     });
+    // the screens first
+    if (whole) finder.forget();
+    else finder.changed(patches);
   }
 
   /** Keeps a picture of the book for the first paint: at once after a quiet while, and soon while changes go on. */

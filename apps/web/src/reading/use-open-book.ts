@@ -1,9 +1,9 @@
 import type { Book } from '#boat-book';
-import { useBook } from '../offline/use-book.ts';
+import { useOfBook } from '../offline/use-book.ts';
 
 /** The boat book, on a screen that is only shown when there is one. */
 export function useOpenBook(): Book {
-  const { book } = useBook();
+  const book = useOfBook('book');
   if (book === null) throw new Error('this screen was shown before the boat book was open');
   return book;
 }

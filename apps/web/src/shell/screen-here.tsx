@@ -1,4 +1,4 @@
-import { Component, type ComponentType, type ReactNode } from 'react';
+import { Component, type ComponentType, memo, type ReactNode } from 'react';
 import { type OnDemand, onDemandWithLoad } from '../parts/on-demand.tsx';
 import WorkScreen from '../screens/work/work-screen.tsx';
 import { OnePage } from './one-page.tsx';
@@ -29,7 +29,8 @@ export async function placeLoaded(place: PlaceName): Promise<void> {
   await screens[place]?.load();
 }
 
-export function ScreenHere({ at }: ScreenProps) {
+/** What the frame around it tells anew, such as that a change is saved, is not the place's affair. */
+export const ScreenHere = memo(function ScreenHere({ at }: ScreenProps) {
   const Screen = screens[at.place]?.Component;
   if (!Screen) return null;
   return (
@@ -39,7 +40,7 @@ export function ScreenHere({ at }: ScreenProps) {
       </ScreenFault>
     </OnePage>
   );
-}
+});
 
 /** A fault on one page leaves the others usable, and says that the book is safe. */
 class ScreenFault extends Component<

@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import { effortInWords } from '#reckoning';
 import type { Plan, Problem } from '#workplan';
-import { useBook } from '../../offline/use-book.ts';
+import { useOfBook } from '../../offline/use-book.ts';
 import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, countInWords } from '../../parts/in-words.ts';
 import { OpenedSheet, useOpened } from '../../parts/opened.tsx';
@@ -55,7 +55,7 @@ export function PlanPage() {
 
 function PlanBelow() {
   const book = useOpenBook();
-  const { readOnly } = useBook();
+  const readOnly = useOfBook('readOnly');
   const inHand = usePlan(book);
   const { problem, picture } = inHand;
   const opened = useOpened<Block>();

@@ -1,7 +1,7 @@
 /** All that needs doing: jury rigs first, then the jobs by what happens if they are left, or by where they are. */
 import { useDeferredValue, useState } from 'react';
 import type { Book } from '#boat-book';
-import { useBook } from '../../offline/use-book.ts';
+import { useOfBook } from '../../offline/use-book.ts';
 import { BelowHeading } from '../../parts/below-heading.tsx';
 import { PickField } from '../../parts/choice-fields.tsx';
 import { countInWords, minutesInWords } from '../../parts/in-words.ts';
@@ -27,7 +27,8 @@ const JuryRigSheet = onDemand(() => import('./jury-rig-sheet.tsx'));
 type By = 'consequence' | 'zone';
 
 export function WorkList() {
-  const { book, first } = useBook();
+  const book = useOfBook('book');
+  const first = useOfBook('first');
   if (book !== null) return <Work book={book} shown={workShown(book)} today={() => todayAt(book)} />;
   return first === null ? null : <Work book={null} shown={first} today={() => dayAtPlace(first, Date.now())} />;
 }
@@ -55,7 +56,7 @@ function Work({ book, shown, today }: WorkOf) {
               : `${countInWords(jobs.length, 'job')} open, ${minutesInWords(minutes)} hands-on.`}
           </p>
         </div>
-        <div className="work-put no-print">
+        <div className="work-put at-foot no-print">
           <a className="button main" href={address('work', 'put-in')}>
             Put in a job
           </a>

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { LogFound, LogQuery } from '#log';
 import { bookClient } from '../../../offline/book-client.ts';
-import { useBook } from '../../../offline/use-book.ts';
+import { useOfBook } from '../../../offline/use-book.ts';
 
 export type Found =
   | { readonly state: 'nothing asked' | 'looking' }
@@ -11,7 +11,7 @@ export type Found =
 
 /** What was found stands until the next answer is there. */
 export function useFound(query: LogQuery): Found {
-  const { book } = useBook();
+  const book = useOfBook('book');
   const [found, setFound] = useState<Found>({ state: 'nothing asked' });
   const key = JSON.stringify(query);
   const asked = query.words.trim() !== '';

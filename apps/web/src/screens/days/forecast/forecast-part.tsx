@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { forecastOf } from '#reckoning';
 import { localAt } from '#units';
-import { useBook } from '../../../offline/use-book.ts';
+import { useOfBook } from '../../../offline/use-book.ts';
 import { onDemand } from '../../../parts/on-demand.tsx';
 import { useForecastChoice } from './forecast-choice.ts';
 import { ForecastCredit } from './forecast-credit.tsx';
@@ -14,7 +14,7 @@ const ForecastSheet = onDemand(() => import('./forecast-sheet.tsx'));
 
 export function ForecastPart({ book, place }: { readonly book: Book; readonly place: Id }) {
   const { on, server } = useForecastChoice();
-  const { readOnly } = useBook();
+  const readOnly = useOfBook('readOnly');
   const { asking, troubles } = useTaking();
   const [open, setOpen] = useState(false);
   useFreshForecasts(book, readOnly !== null);

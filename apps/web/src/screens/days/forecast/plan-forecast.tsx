@@ -2,13 +2,13 @@
 import { memo } from 'react';
 import type { Book } from '#boat-book';
 import { forecastOf } from '#reckoning';
-import { useBook } from '../../../offline/use-book.ts';
+import { useOfBook } from '../../../offline/use-book.ts';
 import { ForecastCredit } from './forecast-credit.tsx';
 import { placesAsked } from './places-asked.ts';
 import { useFreshForecasts, useTaking } from './taking.ts';
 
 export const PlanForecast = memo(function PlanForecast({ book }: { readonly book: Book }) {
-  const { readOnly } = useBook();
+  const readOnly = useOfBook('readOnly');
   const { troubles } = useTaking();
   useFreshForecasts(book, readOnly !== null);
   return placesAsked(book, Date.now()).map(({ id }) => {
