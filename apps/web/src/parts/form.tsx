@@ -1,6 +1,7 @@
 /** A form in a sheet: kept with one button, refused in words, with the first refused field in hand. */
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Refused } from './field.tsx';
+import { askOfBook } from './sheet.tsx';
 import type { Refusal } from './use-run.ts';
 
 export function Form({
@@ -13,7 +14,8 @@ export function Form({
 }: {
   /** the word on the button: what it does */
   readonly keep: string;
-  readonly onKeep: () => void;
+  /** resolves when the book has answered */
+  readonly onKeep: () => Promise<void>;
   readonly faults: object;
   readonly refusal: Refusal | null;
   /** other things to do, beside the button */
@@ -32,7 +34,7 @@ export function Form({
         event.preventDefault();
         // a sheet that this one stands over has a form of its own
         event.stopPropagation();
-        onKeep();
+        void askOfBook(event.currentTarget, onKeep);
       }}
     >
       {children}

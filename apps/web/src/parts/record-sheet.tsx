@@ -2,7 +2,7 @@
 import { type ReactNode, useState } from 'react';
 import { Form } from './form.tsx';
 import { type Faults, type FormReading, formReading } from './read-form.ts';
-import { Sheet } from './sheet.tsx';
+import { askOfBook, Sheet } from './sheet.tsx';
 import { type Refusal, type Run, useRun } from './use-run.ts';
 
 export function RecordSheet<Field extends string, Fields>({
@@ -43,17 +43,21 @@ export function RecordSheet<Field extends string, Fields>({
     <Sheet title={title} onClose={onClose} unsaved={unsaved}>
       <Form
         keep={keep}
-        onKeep={() => {
+        onKeep={async () => {
           const form = formReading<Field>();
           const fields = read(form);
           setFaults(form.faults);
-          if (form.sound()) void closeWhenDone(onKeep(fields, run));
+          if (form.sound()) await closeWhenDone(onKeep(fields, run));
         }}
         faults={faults}
         refusal={refusal}
         also={
           onRemove && (
-            <button type="button" className="removes" onClick={() => void closeWhenDone(onRemove(run))}>
+            <button
+              type="button"
+              className="removes"
+              onClick={(event) => void askOfBook(event.currentTarget, () => closeWhenDone(onRemove(run)))}
+            >
               Take it out
             </button>
           )

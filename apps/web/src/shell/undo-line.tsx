@@ -8,6 +8,7 @@ export function UndoLine({ undo, redo }: { readonly undo: string | null; readonl
       <button
         type="button"
         className="shell-icon"
+        data-of-three={redo === null ? undefined : ''}
         disabled={undo === null}
         aria-label={undo === null ? 'Undo: nothing to undo' : `Undo: ${undo}`}
         title={undo === null ? 'Nothing to undo' : `Undo: ${undo}`}
@@ -16,12 +17,13 @@ export function UndoLine({ undo, redo }: { readonly undo: string | null; readonl
         <svg viewBox="0 0 24 24" aria-hidden="true">
           <path d="M8 5L3.5 9.5 8 14M4 9.5h9.5a5.5 5.5 0 0 1 0 11H8" />
         </svg>
-        Undo
+        <span>Undo</span>
       </button>
       {redo !== null && (
         <button
           type="button"
           className="shell-icon"
+          data-of-three=""
           aria-label={`Redo: ${redo}`}
           title={`Redo: ${redo}`}
           onClick={() => void bookClient.redo()}
@@ -29,7 +31,7 @@ export function UndoLine({ undo, redo }: { readonly undo: string | null; readonl
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M16 5l4.5 4.5L16 14M20 9.5h-9.5a5.5 5.5 0 0 0 0 11H16" />
           </svg>
-          Redo
+          <span>Redo</span>
         </button>
       )}
       <JustDone undo={undo} />

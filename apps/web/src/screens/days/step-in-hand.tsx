@@ -74,7 +74,7 @@ export function StepInHand({ leading, ...props }: InHandProps & { readonly leadi
           Start it now
         </button>
       )}
-      <div className="days-answers">
+      <div className="days-answers at-foot">
         <button type="button" className="main" aria-expanded={asked === 'done'} onClick={() => answer('done')}>
           Done
         </button>

@@ -87,7 +87,7 @@ function WithWhom({
         {window.days.map((day) => `${dayInWords(day.date, today)}, ${day.from} to ${day.to}`).join('; ')}. This is not
         done alone: {countInWords(count, 'hand')} must be there beside you.
       </p>
-      <Form keep="Book them" onKeep={() => void keep()} faults={faults} refusal={refusal}>
+      <Form keep="Book them" onKeep={keep} faults={faults} refusal={refusal}>
         {names.map((name, n) => (
           <TextField
             // biome-ignore lint/suspicious/noArrayIndexKey: hands have no name yet, and their number stays the same

@@ -39,7 +39,7 @@ export default function OrderedSheet({
   };
   return (
     <Sheet title={`Ordered: ${store.name}`} onClose={onClose} unsaved={changed}>
-      <Form keep="Keep" onKeep={() => void keep()} faults={faults} refusal={refusal}>
+      <Form keep="Keep" onKeep={keep} faults={faults} refusal={refusal}>
         <DayField
           label="Here on"
           note={

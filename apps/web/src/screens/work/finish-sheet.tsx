@@ -94,7 +94,7 @@ export default function FinishSheet({
     <Sheet title={`Is it proved? ${job.title}`} onClose={onClose} unsaved={changed}>
       <Form
         keep={proved === 'did not hold' ? 'Write it to the log; the job stays open' : 'The job is done'}
-        onKeep={() => void keep()}
+        onKeep={keep}
         faults={faults}
         refusal={refusal}
       >

@@ -151,7 +151,7 @@ export default function PutIn() {
             )}
           </div>
         )}
-        <div className="put-in-foot">
+        <div className="put-in-foot at-foot">
           <div role="alert">
             <RefusalLine refusal={refusal} />
             {Object.keys(faults).length > 0 && <Refused text="Not in yet: see the marked parts." />}

@@ -203,7 +203,7 @@ function WalkBelow({ book }: { readonly book: Book }) {
           </div>
         </>
       )}
-      <div className="put-in-foot">
+      <div className="put-in-foot at-foot">
         <div role="alert">
           <RefusalLine refusal={refusal} />
           {Object.keys(faults).length > 0 && (

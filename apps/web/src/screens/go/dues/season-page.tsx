@@ -3,6 +3,7 @@ import type { Book } from '#boat-book';
 import { type SeasonLine, type SeasonName, seasonJob, seasonList, seasonYear } from '#reckoning';
 import { BelowHeading } from '../../../parts/below-heading.tsx';
 import { dayInWords } from '../../../parts/in-words.ts';
+import { TickLine } from '../../../parts/tick-line.tsx';
 import { useRun } from '../../../parts/use-run.ts';
 import { todayAt } from '../../../reading/today.ts';
 import { useOpenBook } from '../../../reading/use-open-book.ts';
@@ -70,10 +71,9 @@ function SeasonBelow({
       <ul className="season">
         {lines.map((line) => (
           <li key={line.id}>
-            <label>
-              <input type="checkbox" checked={line.tick !== null} onChange={() => void tick(line)} />
-              <span>{line.text}</span>
-            </label>
+            <TickLine ticked={line.tick !== null} onTick={() => tick(line)}>
+              {line.text}
+            </TickLine>
             {line.caution !== '' && line.tick === null && <p className="season-caution small">{line.caution}</p>}
             {line.job !== null ? (
               <a className="button words" href={address('work', 'job', line.job)}>

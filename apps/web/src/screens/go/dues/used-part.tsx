@@ -137,7 +137,7 @@ function OtherUse({
   };
   return (
     <Sheet title={did[use]} onClose={onClose} unsaved={changed}>
-      <Form keep="Put it in" onKeep={() => void keep()} faults={faults} refusal={refusal}>
+      <Form keep="Put it in" onKeep={keep} faults={faults} refusal={refusal}>
         <div className="field-row">
           <DayField label="On" value={draft.on} onChange={(on) => set('on', on)} refused={faults.on} />
           <NumberField

@@ -2,6 +2,7 @@
 import type { Id } from '#boat-book';
 import { listTitles, type MorningItem, type MorningListTold } from '#reckoning';
 import { onDemand } from '../../../parts/on-demand.tsx';
+import type { Run } from '../../../parts/use-run.ts';
 import { address } from '../../../shell/route.ts';
 import { LineRow } from './line-row.tsx';
 
@@ -22,7 +23,7 @@ export function AllLines({
   readonly inHand: MorningItem | undefined;
   readonly changing: boolean;
   readonly onChange: (changing: boolean) => void;
-  readonly onTick: (item: MorningItem) => void;
+  readonly onTick: (item: MorningItem) => ReturnType<Run>;
 }) {
   const { list, items } = told;
   const done = items.filter(({ tick }) => tick !== null).length;

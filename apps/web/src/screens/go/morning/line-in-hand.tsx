@@ -37,7 +37,7 @@ export function LineInHand({
           <b>Take care:</b> {caution}
         </p>
       ))}
-      <div className="morning-answers">
+      <div className="morning-answers at-foot">
         <button type="button" className="main" onClick={onDone}>
           Done
         </button>

@@ -12,6 +12,7 @@ import {
   tickOf,
 } from '#reckoning';
 import { BelowHeading } from '../../../parts/below-heading.tsx';
+import { Following } from '../../../parts/following.tsx';
 import { RefusalLine } from '../../../parts/form.tsx';
 import { countInWords, dayInWords } from '../../../parts/in-words.ts';
 import { onDemand } from '../../../parts/on-demand.tsx';
@@ -85,7 +86,9 @@ function ListTabs({
             {listTitles[list]}{' '}
             <span className="morning-far small">
               <BelowHeading>
-                <HowFar book={book} id={id} list={list} />
+                <Following>
+                  <HowFar book={book} id={id} list={list} />
+                </Following>
               </BelowHeading>
             </span>
           </a>
@@ -118,18 +121,26 @@ function OneList({
   const [changing, setChanging] = useState(false);
   // a line that was passed over is taken up again by tapping it
   const [passed, setPassed] = useState<readonly string[]>([]);
+  // answered 'Done', while the book is being told: the next line is in hand at once
+  const [answered, setAnswered] = useState<string | null>(null);
+  if (told.items.some(({ id: line, tick }) => line === answered && tick !== null)) setAnswered(null);
   const { run, refusal } = useRun();
-  const open = told.items.filter(({ tick }) => tick === null);
+  const open = told.items.filter(({ id: line, tick }) => tick === null && line !== answered);
   const inHand = open.find((item) => !passed.includes(item.id)) ?? open[0];
   const who = book.boat.keeper;
   const tick = (item: MorningItem) =>
     item.tick === null
       ? run('tickMorningLine', tickOf(id, told, item, who))
       : run('untickMorningLine', { id: item.tick.id });
+  const done = async (item: MorningItem) => {
+    setAnswered(item.id);
+    const { kind } = await tick(item);
+    if (kind === 'refused') setAnswered(null);
+  };
   const fail = (item: MorningItem, mended: string | null) =>
     run('failMorningLine', lineFailed(book, id, told, item, mended, { today, who }));
   const finish = () => run('finishMorningList', listDone(book, id, told, { timeZone: zone, who }));
-  const done = told.items.length - open.length;
+  const far = told.items.length - open.length;
   return (
     <div className="morning-sides">
       <div>
@@ -145,7 +156,7 @@ function OneList({
             item={inHand}
             at={told.items.indexOf(inHand) + 1}
             of={told.items.length}
-            onDone={() => void tick(inHand)}
+            onDone={() => void done(inHand)}
             onPass={
               open.length > 1
                 ? () => setPassed(passed.includes(inHand.id) ? [inHand.id] : [...passed, inHand.id])
@@ -157,7 +168,7 @@ function OneList({
           <h1>{listTitles[list]}: every line is ticked</h1>
         )}
         <RefusalLine refusal={refusal} />
-        {done > 0 && !changing && (
+        {far > 0 && !changing && (
           <p className="morning-finish">
             <button type="button" className={open.length === 0 ? 'main' : ''} onClick={() => void finish()}>
               The list is done
@@ -177,15 +188,17 @@ function OneList({
         )}
       </div>
       <BelowHeading>
-        <AllLines
-          id={id}
-          told={told}
-          zone={zone}
-          inHand={inHand}
-          changing={changing}
-          onChange={setChanging}
-          onTick={(item) => void tick(item)}
-        />
+        <Following>
+          <AllLines
+            id={id}
+            told={told}
+            zone={zone}
+            inHand={inHand}
+            changing={changing}
+            onChange={setChanging}
+            onTick={tick}
+          />
+        </Following>
       </BelowHeading>
     </div>
   );
