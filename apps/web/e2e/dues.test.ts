@@ -134,6 +134,10 @@ describe.each([
     await page.getByText('1 of', { exact: false }).first().waitFor();
     await page.getByRole('button', { name: /^Undo/ }).first().click();
     await page.getByText('0 of', { exact: false }).first().waitFor();
+    // with undo and redo in it, the head of the page still fits, and says whose boat it is
+    await page.getByRole('button', { name: /^Redo/ }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
+    expect((await page.locator('.shell-boat').boundingBox())!.width).toBeGreaterThan(30);
     await page.getByRole('button', { name: /^Make it a job: Sails washed/ }).click();
     await page.getByRole('link', { name: 'Its job' }).click();
     await page.getByRole('heading', { level: 1, name: 'Wash and dry the sails' }).waitFor();

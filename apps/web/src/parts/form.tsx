@@ -1,7 +1,7 @@
 /** A form in a sheet: kept with one button, refused in words, with the first refused field in hand. */
 import { type ReactNode, useEffect, useRef } from 'react';
+import { askOfBook } from './ask-of-book.ts';
 import { Refused } from './field.tsx';
-import { askOfBook } from './sheet.tsx';
 import type { Refusal } from './use-run.ts';
 
 export function Form({

@@ -1,8 +1,9 @@
 /** The frame of a sheet in which one record is put in, changed or taken out: read, kept or refused, and closed when done. */
 import { type ReactNode, useState } from 'react';
+import { askOfBook } from './ask-of-book.ts';
 import { Form } from './form.tsx';
 import { type Faults, type FormReading, formReading } from './read-form.ts';
-import { askOfBook, Sheet } from './sheet.tsx';
+import { Sheet } from './sheet.tsx';
 import { type Refusal, type Run, useRun } from './use-run.ts';
 
 export function RecordSheet<Field extends string, Fields>({

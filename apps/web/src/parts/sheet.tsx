@@ -9,24 +9,6 @@ import { type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } f
 import { afterPaint } from '../shell/when.ts';
 import './sheet.css';
 
-/**
- * What was typed in the sheet is asked of the book: the sheet is out of sight at once, and taken down when the book has
- * answered; where it was refused the sheet is back with all that was in it. Asked once, it is not asked again meanwhile.
- *
- * @param within  the sheet, or what lies in it; what lies in no sheet just asks
- * @param ask     reads what was typed; what it finds wrong itself shows before the sheet has gone
- */
-export async function askOfBook(within: Element, ask: () => unknown): Promise<void> {
-  const sheet = within.closest<HTMLDialogElement>('dialog.sheet');
-  if (sheet?.dataset.asked !== undefined) return;
-  if (sheet) sheet.dataset.asked = '';
-  try {
-    await ask();
-  } finally {
-    if (sheet) delete sheet.dataset.asked;
-  }
-}
-
 export function Sheet({
   title,
   onClose,
@@ -75,6 +57,7 @@ export function Sheet({
     <dialog
       ref={dialog}
       className="sheet"
+      data-asks=""
       aria-labelledby={id}
       aria-busy={!filled}
       onCancel={(event) => {

@@ -1,6 +1,7 @@
 /** The three answers on the day: done, took longer, rain. Each is written to the book; the rest is planned again from now. */
 import { useState } from 'react';
 import { localAt } from '#units';
+import { askOfBook } from '../../parts/ask-of-book.ts';
 import { Refused } from '../../parts/field.tsx';
 import { RefusalLine } from '../../parts/form.tsx';
 import { minutesInWords } from '../../parts/in-words.ts';
@@ -51,7 +52,7 @@ export function DonePanel({ item, book, problem, onClose }: PanelProps) {
     if (outcome.kind === 'done') onClose();
   };
   return (
-    <div className="days-panel">
+    <div className="days-panel" data-asks="">
       {item.kind === 'step' ? (
         <NumberField
           label="Minutes really spent"
@@ -71,7 +72,7 @@ export function DonePanel({ item, book, problem, onClose }: PanelProps) {
       )}
       {record && <UsedStores book={book} step={record} draft={used} faults={unread} onChange={setUsed} />}
       <RefusalLine refusal={refusal} />
-      <button type="button" className="main" onClick={() => void keep()}>
+      <button type="button" className="main" onClick={(event) => void askOfBook(event.currentTarget, keep)}>
         {item.kind === 'step' ? 'Tick it, plan the rest' : 'It is done, plan the rest'}
       </button>
     </div>
@@ -105,18 +106,22 @@ export function LongerPanel({
     if (outcome.kind === 'done') onClose();
   };
   return (
-    <div className="days-panel">
+    <div className="days-panel" data-asks="">
       <fieldset className="days-chips">
         <legend>How much more, from now?</legend>
         {[10, 20, 30, 45, 60, 90].map((minutes) => (
-          <button key={minutes} type="button" onClick={() => void keep(String(minutes))}>
+          <button
+            key={minutes}
+            type="button"
+            onClick={(event) => void askOfBook(event.currentTarget, () => keep(String(minutes)))}
+          >
             {minutesInWords(minutes)}
           </button>
         ))}
       </fieldset>
       <NumberField label="Or" unit="min" whole value={more} onChange={setMore} refused={refused} />
       <RefusalLine refusal={refusal} />
-      <button type="button" onClick={() => void keep(more)}>
+      <button type="button" onClick={(event) => void askOfBook(event.currentTarget, () => keep(more))}>
         Plan the rest
       </button>
     </div>
@@ -147,11 +152,15 @@ export function SkyPanel({ problem, book, now, rain, onClose }: PanelProps & { r
     if (outcome.kind === 'done') onClose();
   };
   return (
-    <div className="days-panel">
+    <div className="days-panel" data-asks="">
       <fieldset className="days-chips">
         <legend>{rain ? 'Rain until' : 'Dry until'}</legend>
         {ends.map((minute, i) => (
-          <button key={minute} type="button" onClick={() => void keep(minute)}>
+          <button
+            key={minute}
+            type="button"
+            onClick={(event) => void askOfBook(event.currentTarget, () => keep(minute))}
+          >
             {i === ends.length - 1 ? 'the end of the day' : clockAt(problem, minute)}
           </button>
         ))}

@@ -38,6 +38,11 @@ describe('what is in hand', () => {
     const moment = momentOf(ticked, { ...plan, changes: [] }, clock(9));
     expect(moment.first).toBeNull();
     expect(moment.next).toEqual([]);
+    // ticked since the plan was made
+    const since = momentOf(problem, plan, clock(8, 10), (step) => step === 'lamp1');
+    expect(named(since.first)).not.toBe('lamp1');
+    expect(since.next.map(named)).not.toContain('lamp1');
+    expect(since.first).not.toBeNull();
   });
 
   it('cures from the end of its step until the wait is over', () => {

@@ -24,13 +24,23 @@ export interface InHandProps {
   readonly now: Minute;
 }
 
-/** How the plan stands at a minute: a step under way comes first, otherwise what starts soonest. */
-export function momentOf(problem: Problem, plan: Plan, now: Minute): Moment {
+/**
+ * How the plan stands at a minute: a step under way comes first, otherwise what starts soonest.
+ *
+ * @param isTicked  of steps: done meanwhile, which a plan made before does not know
+ */
+export function momentOf(
+  problem: Problem,
+  plan: Plan,
+  now: Minute,
+  isTicked: (step: string) => boolean = () => false,
+): Moment {
   const keeper = problem.hands[0]?.id;
   const open: Item[] = [];
   for (const planned of plan.steps) {
     const step = problem.steps.find((s) => s.id === planned.step);
-    if (step && step.progress.kind !== 'done') open.push({ kind: 'step', key: planned.step, planned, step });
+    if (step && step.progress.kind !== 'done' && !isTicked(step.id))
+      open.push({ kind: 'step', key: planned.step, planned, step });
   }
   for (const planned of plan.changes) open.push({ kind: 'change', key: `${planned.aspect}-${planned.start}`, planned });
   open.sort((a, b) => a.planned.start - b.planned.start || Number(isUnderWay(b)) - Number(isUnderWay(a)));

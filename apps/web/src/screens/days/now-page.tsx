@@ -42,7 +42,7 @@ function NowHead({ book }: { readonly book: Book }) {
   const { problem, picture } = usePlanInHand();
   if (!problem || !picture) return <NoPlanYet book={book} />;
   const now = minuteOf(problem, Date.now());
-  const { first } = momentOf(problem, picture.outcome.plan, now);
+  const { first } = momentOf(problem, picture.outcome.plan, now, ticksOf(book));
   return (
     <div className="days days-now">
       <div className="days-now-main">
@@ -102,7 +102,7 @@ function Now({ book }: { readonly book: Book }) {
     );
   const now = minuteOf(problem, clock);
   const plan = picture.outcome.plan;
-  const moment = momentOf(problem, plan, now);
+  const moment = momentOf(problem, plan, now, ticksOf(book));
   const today = dayAt(problem, now);
   const later = moment.next.filter((item) => dayAt(problem, item.planned.start) === today);
   const dayNow = problem.days.find((day) => day.from <= now && now < day.to);
@@ -246,6 +246,11 @@ function JobsWithNothingLeft({
     </ul>
   );
 }
+
+const ticksOf =
+  ({ steps }: Book) =>
+  (step: Id) =>
+    steps[step]?.progress.kind === 'done';
 
 /** The device's clock, moving on. [ms] */
 function useClock(): number {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { askOfBook } from './sheet.tsx';
+import { askOfBook } from './ask-of-book.ts';
 
-/** What lies in a sheet, as far as it is asked here. */
+/** What lies in a sheet or panel, as far as it is asked here. */
 function inSheet() {
   const sheet = { dataset: {} as { asked?: string } };
   return { sheet, button: { closest: () => sheet } as unknown as Element };
