@@ -1,6 +1,9 @@
 /** A line to tick that the boat book keeps: it shows the tick at once, and the book's answer once that is there. */
 import { type ReactNode, useState } from 'react';
 
+/** By then the book's answer is drawn; what it has stands, also where it was changed again meanwhile. [ms] */
+const drawn_ms = 1000;
+
 export function TickLine({
   ticked,
   onTick,
@@ -25,6 +28,7 @@ export function TickLine({
     setAsked(!ticked);
     const { kind } = await onTick();
     if (kind === 'refused') setAsked(null);
+    else setTimeout(() => setAsked(null), drawn_ms);
   };
   return (
     <label>
