@@ -37,8 +37,9 @@ export function momentOf(
 ): Moment {
   const keeper = problem.hands[0]?.id;
   const open: Item[] = [];
+  const steps = new Map(problem.steps.map((step) => [step.id, step]));
   for (const planned of plan.steps) {
-    const step = problem.steps.find((s) => s.id === planned.step);
+    const step = steps.get(planned.step);
     if (step && step.progress.kind !== 'done' && !isTicked(step.id))
       open.push({ kind: 'step', key: planned.step, planned, step });
   }

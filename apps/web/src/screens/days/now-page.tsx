@@ -2,21 +2,23 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import type { Book, Id } from '#boat-book';
 import { waitCourseInWords } from '#reckoning';
-import type { Minute, PlannedWait, Problem } from '#workplan';
+import type { PlannedWait, Problem } from '#workplan';
 import { BelowHeading } from '../../parts/below-heading.tsx';
 import { capital, countInWords, minutesInWords } from '../../parts/in-words.ts';
 import { onDemand } from '../../parts/on-demand.tsx';
+import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { TimerLine } from '../../timers/timer-line.tsx';
 import { momentOf } from './in-hand.ts';
 import { MovedLine, useMoved } from './moved-line.tsx';
+import { type NowHead, nowHeadOf } from './now-head.ts';
 import { itemName, momentInWords } from './now-words.ts';
 import { clockAt, dayAt, instantOf, minuteOf, whenInWords } from './place-time.ts';
 import { waitTitle } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { planBook, usePlan, usePlanInHand } from './planner.ts';
-import { RigsPast } from './rigs-past.tsx';
+import { RigsPast, rigsPast } from './rigs-past.tsx';
 import { StepInHand } from './step-in-hand.tsx';
 
 const FinishSheet = onDemand(() => import('../work/finish-sheet.tsx'));
@@ -31,22 +33,21 @@ const behind_min = 10;
 export default function NowPage() {
   const book = useOpenBook();
   return (
-    <BelowHeading meanwhile={<NowHead book={book} />}>
+    <BelowHeading meanwhile={<NowHeading book={book} />}>
       <Now book={book} />
     </BelowHeading>
   );
 }
 
 /** The page as far as its heading: what is in hand by the plan there is. */
-function NowHead({ book }: { readonly book: Book }) {
+function NowHeading({ book }: { readonly book: Book }) {
   const { problem, picture } = usePlanInHand();
   if (!problem || !picture) return <NoPlanYet book={book} />;
-  const now = minuteOf(problem, Date.now());
-  const { first } = momentOf(problem, picture.outcome.plan, now, ticksOf(book));
+  const { said, past, first } = nowHeadOf(book, problem, picture.outcome.plan);
   return (
     <div className="days days-now">
       <div className="days-now-main">
-        <OverTheStep book={book} problem={problem} now={now} />
+        <OverTheStep book={book} said={said} past={past} />
         {first ? (
           <section className="days-in-hand">
             <h1>{itemName(first, problem)}</h1>
@@ -70,11 +71,17 @@ function NoPlanYet({ book, children }: { readonly book: Book; readonly children?
   );
 }
 
-function OverTheStep({ book, problem, now }: { readonly book: Book; readonly problem: Problem; readonly now: Minute }) {
+function OverTheStep({
+  book,
+  said,
+  past,
+}: Pick<NowHead, 'said' | 'past'> & {
+  readonly book: Book;
+}) {
   return (
     <>
-      <RigsPast book={book} />
-      <p className="small soft">{momentInWords(problem, now)}</p>
+      <RigsPast book={book} past={past} />
+      <p className="small soft">{said}</p>
     </>
   );
 }
@@ -111,7 +118,7 @@ function Now({ book }: { readonly book: Book }) {
   return (
     <div className="days days-now" data-plan-state={inHand.state}>
       <div className="days-now-main">
-        <OverTheStep book={book} problem={problem} now={now} />
+        <OverTheStep book={book} said={momentInWords(problem, now)} past={rigsPast(book, todayAt(book))} />
         {moment.first ? (
           <StepInHand key={moment.first.key} item={moment.first} book={book} problem={problem} now={now} leading />
         ) : (

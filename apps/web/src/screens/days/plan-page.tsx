@@ -12,6 +12,7 @@ import { DaysList } from './days-list.tsx';
 import { PlanForecast } from './forecast/plan-forecast.tsx';
 import { LeftOut } from './left-out.tsx';
 import { MovedLine, useMoved } from './moved-line.tsx';
+import { nowHeadOf } from './now-head.ts';
 import { OddsLines } from './odds-lines.tsx';
 import { dayAt, minuteOf } from './place-time.ts';
 import type { Block } from './plan-drawing/day-column.ts';
@@ -39,17 +40,29 @@ export function PlanPage() {
           </p>
         )}
         {problem?.days.some((day) => dayAt(problem, day.from) === dayAt(problem, minuteOf(problem, Date.now()))) && (
-          <p>
-            <a className="button main" href="#/days/now">
-              Now: the step in hand
-            </a>
-          </p>
+          <NowLink />
         )}
       </header>
       <BelowHeading>
         <PlanBelow />
       </BelowHeading>
     </div>
+  );
+}
+
+function NowLink() {
+  const book = useOpenBook();
+  const { problem, picture } = usePlanInHand();
+  return (
+    <p>
+      <a
+        className="button main"
+        href="#/days/now"
+        onPointerDown={() => problem && picture && nowHeadOf(book, problem, picture.outcome.plan)}
+      >
+        Now: the step in hand
+      </a>
+    </p>
   );
 }
 

@@ -1,14 +1,18 @@
 /** Jury rigs past their trust, on the day itself: the first thing seen, before any work is begun. */
 import type { Book } from '#boat-book';
-import { isPastTrust, standingRigs } from '#reckoning';
+import { isPastTrust, type RigTrust, standingRigs } from '#reckoning';
 import { MarkedLine } from '../../parts/marked-line.tsx';
 import { trustInWords } from '../../reading/rig-in-words.ts';
 import { todayAt } from '../../reading/today.ts';
 import { RigActs } from '../work/rig-acts.tsx';
 
-export function RigsPast({ book }: { readonly book: Book }) {
+export const rigsPast = (book: Book, today: string): readonly RigTrust[] =>
+  standingRigs(book, today).filter(isPastTrust);
+
+/** @param past  the rigs past their trust, where they are known already */
+export function RigsPast({ book, past: known }: { readonly book: Book; readonly past?: readonly RigTrust[] }) {
   const today = todayAt(book);
-  const past = standingRigs(book, today).filter(isPastTrust);
+  const past = known ?? rigsPast(book, today);
   if (past.length === 0) return null;
   return (
     <ul className="days-rigs" aria-label="Jury rigs past their trust">
