@@ -100,6 +100,8 @@ const ofReading = async (page: Page) => {
   await ofBattery(page);
   await page.getByRole('button', { name: 'Read the volts' }).click();
   await page.getByRole('textbox', { name: /^Volts/ }).fill('12.6');
+  // how it was read; without it the sheet refuses, and nothing is kept
+  await page.getByRole('dialog').getByText('rested', { exact: true }).click();
 };
 /** The clock of the page at ten on the first job day of the demo, with a plan of it there. */
 const onTheDay = async (page: Page) => {
@@ -434,8 +436,12 @@ const watch = (shows: string | undefined) => `
   const painted = () => scheduler.postTask(() => { window.answered_ms ??= performance.now() - from; }, { priority: 'user-blocking' });
   const changes = new MutationObserver(() => {
     if (from === null || !answer()) return;
-    changes.disconnect();
-    requestAnimationFrame(painted);
+    // what is taken back before the picture was no answer
+    requestAnimationFrame(() => {
+      if (!answer()) return;
+      changes.disconnect();
+      painted();
+    });
   });
   changes.observe(document, { subtree: true, childList: true, characterData: true, attributes: true });
   // a box is ticked without a change of the document; the app may yet take it back before the picture

@@ -27,6 +27,17 @@ it('is out of sight while the book is asked, is not asked twice, and is back whe
   expect(sheet.dataset.asked).toBeUndefined();
 });
 
+it('stays in sight where another sheet comes in its place, and is asked once all the same', async () => {
+  const { sheet, button } = inSheet();
+  let asked = 0;
+  const first = askOfBook(button, async () => asked++, true);
+  expect(sheet.dataset.asked).toBe('in sight');
+  await askOfBook(button, async () => asked++, true);
+  await first;
+  expect(asked).toBe(1);
+  expect(sheet.dataset.asked).toBeUndefined();
+});
+
 it('is back when asking fails, and what lies in no sheet just asks', async () => {
   const { sheet, button } = inSheet();
   await expect(askOfBook(button, () => Promise.reject(new Error('the book is gone')))).rejects.toThrow('gone');

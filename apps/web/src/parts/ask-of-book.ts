@@ -6,11 +6,12 @@ import './ask-of-book.css';
  *
  * @param within  the sheet or panel (`data-asks`), or what lies in it; what lies in none just asks
  * @param ask     reads what was said; what it finds wrong itself shows before anything is out of sight
+ * @param inSight another sheet comes in its place: it stays until then, and no page shows between the two
  */
-export async function askOfBook(within: Element, ask: () => unknown): Promise<void> {
+export async function askOfBook(within: Element, ask: () => unknown, inSight = false): Promise<void> {
   const asks = within.closest<HTMLElement>('[data-asks]');
   if (asks?.dataset.asked !== undefined) return;
-  if (asks) asks.dataset.asked = '';
+  if (asks) asks.dataset.asked = inSight ? 'in sight' : '';
   try {
     await ask();
   } finally {

@@ -10,6 +10,7 @@ export function Form({
   faults,
   refusal,
   also,
+  inSight = false,
   children,
 }: {
   /** the word on the button: what it does */
@@ -20,6 +21,8 @@ export function Form({
   readonly refusal: Refusal | null;
   /** other things to do, beside the button */
   readonly also?: ReactNode;
+  /** another sheet comes in its place once it is kept: it stays until then */
+  readonly inSight?: boolean;
   readonly children: ReactNode;
 }) {
   const form = useRef<HTMLFormElement>(null);
@@ -34,7 +37,7 @@ export function Form({
         event.preventDefault();
         // a sheet that this one stands over has a form of its own
         event.stopPropagation();
-        void askOfBook(event.currentTarget, onKeep);
+        void askOfBook(event.currentTarget, onKeep, inSight);
       }}
     >
       {children}

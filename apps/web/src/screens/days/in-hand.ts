@@ -66,6 +66,12 @@ export function momentOf(
   };
 }
 
+/** Whether a step is done by now, as the book has it. */
+export const ticksOf =
+  ({ steps }: Book) =>
+  (step: string): boolean =>
+    steps[step]?.progress.kind === 'done';
+
 export function isUnderWay(item: Item): boolean {
   return item.kind === 'step' && item.step.progress.kind === 'under way';
 }

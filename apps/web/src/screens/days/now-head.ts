@@ -6,14 +6,13 @@ import type { Book } from '#boat-book';
 import type { RigTrust } from '#reckoning';
 import type { Minute, Plan, Problem } from '#workplan';
 import { todayAt } from '../../reading/today.ts';
-import { type Item, momentOf } from './in-hand.ts';
+import { type Item, momentOf, ticksOf } from './in-hand.ts';
 import { momentInWords } from './now-words.ts';
 import { minuteOf } from './place-time.ts';
 import { rigsPast } from './rigs-past.tsx';
 
 export interface NowHead {
   readonly now: Minute;
-  readonly today: string;
   /** `Saturday 10:05 · 14 °C · dry until 15:00` */
   readonly said: string;
   /** jury rigs past their trust */
@@ -27,14 +26,11 @@ let last: { readonly book: Book; readonly plan: Plan; readonly head: NowHead } |
 export function nowHeadOf(book: Book, problem: Problem, plan: Plan): NowHead {
   const now = minuteOf(problem, Date.now());
   if (last?.book === book && last.plan === plan && last.head.now === now) return last.head;
-  const today = todayAt(book);
-  const isTicked = (step: string) => book.steps[step]?.progress.kind === 'done';
   const head: NowHead = {
     now,
-    today,
     said: momentInWords(problem, now),
-    past: rigsPast(book, today),
-    first: momentOf(problem, plan, now, isTicked).first,
+    past: rigsPast(book, todayAt(book)),
+    first: momentOf(problem, plan, now, ticksOf(book)).first,
   };
   last = { book, plan, head };
   return head;

@@ -10,7 +10,7 @@ import { todayAt } from '../../reading/today.ts';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { address } from '../../shell/route.ts';
 import { TimerLine } from '../../timers/timer-line.tsx';
-import { momentOf } from './in-hand.ts';
+import { momentOf, ticksOf } from './in-hand.ts';
 import { MovedLine, useMoved } from './moved-line.tsx';
 import { type NowHead, nowHeadOf } from './now-head.ts';
 import { itemName, momentInWords } from './now-words.ts';
@@ -253,11 +253,6 @@ function JobsWithNothingLeft({
     </ul>
   );
 }
-
-const ticksOf =
-  ({ steps }: Book) =>
-  (step: Id) =>
-    steps[step]?.progress.kind === 'done';
 
 /** The device's clock, moving on. [ms] */
 function useClock(): number {

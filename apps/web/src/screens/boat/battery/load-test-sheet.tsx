@@ -61,7 +61,7 @@ export default function LoadTestSheet({
   };
   return (
     <Sheet title={`${record.name}: a load test`} onClose={onClose} unsaved={changed}>
-      <Form keep="Keep it and read the result" onKeep={keep} faults={faults} refusal={refusal}>
+      <Form keep="Keep it and read the result" onKeep={keep} faults={faults} refusal={refusal} inSight>
         <p className="soft small battery-lead">
           Panel dark, nothing else on, a lamp of known watts for some hours, the volts every hour; the last reading
           while it is still on.
