@@ -1,28 +1,36 @@
 import type { Plan } from '../plan.ts';
 import type { Compiled } from './compiled.ts';
+import { type Frame, frameOf, KeptSetUps } from './kept-set-ups.ts';
 import type { Placing } from './placing.ts';
 import type { Laid, Taken } from './taken.ts';
 
-/** Where each step lay in a plan, to lay some of them there again; null: it was not in the plan. */
-export type Lay = readonly (Laid | null)[];
-
-/** Where the placed steps lie now. */
-export function layOf(taken: Taken): Lay {
-  return Array.from(taken.finish, (finish, step) =>
-    finish < 0
-      ? null
-      : {
-          start: taken.start[step]!,
-          finish,
-          day: taken.day[step]!,
-          batchOf: taken.batchOf[step]!,
-          abrade: taken.abrade[step]!,
-          hands: taken.hands[step]!,
-        },
-  );
+/** Where each step lay in a plan, to lay some of them there again, and how its set-ups were changed. */
+export interface Lay {
+  /** null: it was not in the plan */
+  readonly steps: readonly (Laid | null)[];
+  readonly frame: Frame;
 }
 
-/** Where the open steps of a plan lie, one that breaks no rule. */
+/** How the placed steps lie now. */
+export function layOf(taken: Taken): Lay {
+  return {
+    steps: Array.from(taken.finish, (finish, step) =>
+      finish < 0
+        ? null
+        : {
+            start: taken.start[step]!,
+            finish,
+            day: taken.day[step]!,
+            batchOf: taken.batchOf[step]!,
+            abrade: taken.abrade[step]!,
+            hands: taken.hands[step]!,
+          },
+    ),
+    frame: frameOf(taken),
+  };
+}
+
+/** How the open steps of a plan lie, one that breaks no rule. */
 export function layOfPlan(plan: Plan, compiled: Compiled): Lay {
   const { problem } = compiled;
   const indexOf = (things: readonly { readonly id: string }[]) => new Map(things.map(({ id }, index) => [id, index]));
@@ -40,14 +48,30 @@ export function layOfPlan(plan: Plan, compiled: Compiled): Lay {
       hands: busy.map((hand) => hands.get(hand)!),
     };
   }
-  return lay;
+  const frame = problem.aspects.map(({ id, states }, aspect) => {
+    const stateAt = indexOf(states);
+    return plan.changes
+      .filter((made) => made.aspect === id)
+      .sort((a, b) => a.start - b.start)
+      .map(({ from, to, start, finish, hands: busy, day }) => ({
+        change: compiled.aspects[aspect]!.changes.find(
+          (change) => change.from === stateAt.get(from) && change.to === stateAt.get(to),
+        )!,
+        start,
+        finish,
+        hands: busy.map((hand) => hands.get(hand)!),
+        day: days.get(day)!,
+      }));
+  });
+  return { steps: lay, frame };
 }
 
-/** Lays steps again where they lay, without some units, and with as many set-up changes fewer as that allows. */
+/** Lays steps again where they lay, without some units, and without the set-up changes that only those asked for. */
 export class KeptSteps {
   private readonly compiled: Compiled;
   private readonly placing: Placing;
   private readonly unitOf: Int32Array;
+  private readonly setUps: KeptSetUps;
   /** by unit: units that wait for it */
   private readonly waiting: readonly (readonly number[])[];
 
@@ -55,6 +79,7 @@ export class KeptSteps {
     this.compiled = compiled;
     this.placing = placing;
     this.unitOf = unitOf;
+    this.setUps = new KeptSetUps(compiled, placing);
     this.waiting = compiled.units.map((_, unit) =>
       compiled.units.flatMap(({ waitsFor }, other) => (waitsFor.includes(unit) ? [other] : [])),
     );
@@ -62,22 +87,21 @@ export class KeptSteps {
 
   /**
    * Lays all steps of a plan again but those of the units marked 1 in `out`. Units that cannot stay without those are
-   * marked too. Returns false, with part of them laid, where set-ups cannot be laid even so.
+   * marked too.
    *
    * @param order  the steps of the plan in order of start
    */
-  layAgain(lay: Lay, order: readonly number[], out: Uint8Array): boolean {
-    for (let tries = 0; tries < 4; tries++) {
-      this.markDependent(lay, order, out);
-      const failed = this.layWithout(lay, order, out);
-      if (failed < 0) return true;
-      out[failed] = 1;
-    }
-    return false;
+  layAgain({ steps, frame }: Lay, order: readonly number[], out: Uint8Array): void {
+    const { placing, unitOf } = this;
+    this.markDependent(steps, order, out);
+    placing.clear();
+    const kept = order.filter((step) => out[unitOf[step]!] === 0);
+    for (const step of kept) placing.lay(step, steps[step]!);
+    this.setUps.hold(frame, kept);
   }
 
   /** Marks the units that wait for one that is out, or that share a batch of it. */
-  private markDependent(lay: Lay, order: readonly number[], out: Uint8Array): void {
+  private markDependent(lay: Lay['steps'], order: readonly number[], out: Uint8Array): void {
     const { unitOf, waiting } = this;
     let more = true;
     while (more) {
@@ -98,21 +122,5 @@ export class KeptSteps {
         more = true;
       }
     }
-  }
-
-  /** Returns a unit whose set-ups find no place; −1: all do. */
-  private layWithout(lay: Lay, order: readonly number[], out: Uint8Array): number {
-    const { placing, unitOf } = this;
-    const { taken, lines } = placing;
-    placing.clear();
-    // all hands are taken first, so that no change of set-up is laid where a step will lie
-    for (const step of order) if (out[unitOf[step]!] === 0) placing.lay(step, lay[step]!);
-    for (const step of order) {
-      if (out[unitOf[step]!] === 1) continue;
-      const { day } = lay[step]!;
-      if (!placing.holdFor(step)) return unitOf[step]!;
-      if (taken.worked[day] === 0 && !lines.workDay(day)) return unitOf[step]!;
-    }
-    return -1;
   }
 }

@@ -178,7 +178,7 @@ export class ListSearch {
   /** The list in which the steps lie now, the ones left out last. */
   private listAsLaid(lay: Lay): StepList {
     const { compiled, possible, unitOf } = this;
-    const when = (step: number) => lay[step]?.start ?? compiled.horizon;
+    const when = (step: number) => lay.steps[step]?.start ?? compiled.horizon;
     const steps = possible.flatMap((unit) => compiled.units[unit]!.open).sort((a, b) => when(a) - when(b));
     return {
       order: inOrder(compiled, steps, unitOf),

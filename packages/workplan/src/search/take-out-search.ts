@@ -28,7 +28,8 @@ export class TakeOutSearch {
   private readonly fixedCost: number;
   /** by step: its start in the plan before, 0 where that has none; null: there is no plan before */
   private readonly before: Int32Array | null;
-  private lay: Lay = [];
+  private lay: Lay['steps'] = [];
+  private inHand: Lay = { steps: [], frame: [] };
   private order: readonly number[] = [];
   private cost = Number.POSITIVE_INFINITY;
   /** by unit: 1 where the plan in hand leaves it out */
@@ -118,11 +119,13 @@ export class TakeOutSearch {
 
   private take(lay: Lay, cost: number): void {
     const { left, unitOf } = this;
-    this.lay = lay;
+    const { steps } = lay;
+    this.inHand = lay;
+    this.lay = steps;
     this.cost = cost;
-    this.order = lay
+    this.order = steps
       .flatMap((at, step) => (at === null ? [] : [step]))
-      .sort((a, b) => lay[a]!.start - lay[b]!.start || a - b);
+      .sort((a, b) => steps[a]!.start - steps[b]!.start || a - b);
     left.fill(0);
     for (const unit of this.possible) left[unit] = 1;
     for (const step of this.order) left[unitOf[step]!] = 0;
@@ -138,7 +141,7 @@ export class TakeOutSearch {
     out.fill(0);
     this.wanted = [];
     if (order.length > 0 && (!dice.chance(0.4) || !this.makeRoom())) this.choose();
-    if (!this.kept.layAgain(this.lay, order, out)) return false;
+    this.kept.layAgain(this.inHand, order, out);
     this.base = this.placing.taken.mark();
     this.taken = [];
     for (const unit of this.possible) {
