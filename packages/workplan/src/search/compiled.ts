@@ -413,6 +413,7 @@ export class Runs {
   private readonly stretches: readonly Stretch[];
   private readonly absent: readonly Uint8Array[];
   private readonly known = new Map<string, Int32Array>();
+  private readonly allowed = new WeakMap<Int32Array, Int32Array>();
   private readonly light: Uint8Array;
   private readonly present: Uint8Array;
 
@@ -453,6 +454,17 @@ export class Runs {
     }
     this.known.set(key, run);
     return run;
+  }
+
+  /** By minute: the first from it on that has any minutes in a row; horizon + 1: none. `run`: one given by `of` */
+  allowedFrom(run: Int32Array): Int32Array {
+    const known = this.allowed.get(run);
+    if (known !== undefined) return known;
+    const from = new Int32Array(run.length + 1).fill(run.length);
+    for (let minute = run.length - 1; minute >= 0; minute--)
+      from[minute] = run[minute]! > 0 ? minute : from[minute + 1]!;
+    this.allowed.set(run, from);
+    return from;
   }
 }
 

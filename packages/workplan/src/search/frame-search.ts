@@ -1,7 +1,7 @@
 import type { Minute } from '../problem.ts';
 import type { Compiled } from './compiled.ts';
 import type { Dice } from './dice.ts';
-import type { FramePlacing } from './frame-placing.ts';
+import type { FramePlacing } from './frames/frame-placing.ts';
 import type { Lay } from './kept-steps.ts';
 
 /**

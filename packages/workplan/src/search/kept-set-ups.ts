@@ -1,15 +1,8 @@
 import type { Minute } from '../problem.ts';
 import type { Compiled } from './compiled.ts';
+import type { Frame } from './frames/frame.ts';
 import type { Placing } from './placing.ts';
-import type { MadeChange, Spell, Taken } from './taken.ts';
-
-/** The changes of set-up of a plan: by aspect, in order of time, each at its minute. */
-export type Frame = readonly (readonly MadeChange[])[];
-
-/** The changes made so far, as they are. */
-export function frameOf({ lines }: Taken): Frame {
-  return lines.map((line) => line.flatMap(({ before }) => before));
-}
+import type { Spell } from './taken.ts';
 
 /**
  * Makes the changes of a frame again at their minutes, but for those that nothing laid asks for any more, and holds
@@ -55,6 +48,7 @@ export class KeptSetUps {
     for (const { index } of compiled.aspects) this.write(index);
   }
 
+  /** Asks for what a step and its waits need where they lie. */
   private askFor(index: number): void {
     const { taken } = this.placing;
     const step = this.compiled.steps[index]!;
@@ -69,6 +63,7 @@ export class KeptSetUps {
     }
   }
 
+  /** Asks that what shelters in the frame stand over every rainy minute of a span. */
   private askForShelter(from: Minute, to: Minute): void {
     const { aspects, nextRain } = this.compiled;
     let minute = nextRain[from]!;
@@ -86,6 +81,7 @@ export class KeptSetUps {
     }
   }
 
+  /** Has a day end as it must: there is work in it. */
   private work(day: number): void {
     const { taken } = this.placing;
     if (taken.worked[day] === 1) return;
@@ -94,6 +90,7 @@ export class KeptSetUps {
     for (const { aspect } of endsIn) this.ask(aspect, to, to + 1);
   }
 
+  /** Asks that what stands at a minute stand for a span that the frame does not change it in. */
   private ask(aspect: number, from: Minute, to: Minute): void {
     if (to <= from) return;
     const stand = this.standAt(aspect, from);
@@ -113,6 +110,7 @@ export class KeptSetUps {
     return low;
   }
 
+  /** the state of an aspect after so many changes of the frame */
   private stateIn(aspect: number, stand: number): number {
     return stand === 0 ? this.compiled.aspects[aspect]!.initial : this.frame[aspect]![stand - 1]!.change.to;
   }
@@ -154,6 +152,7 @@ export class KeptSetUps {
     return way;
   }
 
+  /** Writes the stands asked for, with the changes before each, in place of what stood so far. */
   private write(aspect: number): void {
     const { taken } = this.placing;
     const begun = taken.lines[aspect]!;

@@ -1,6 +1,7 @@
 import type { Plan } from '../plan.ts';
 import type { Compiled } from './compiled.ts';
-import { type Frame, frameOf, KeptSetUps } from './kept-set-ups.ts';
+import { type Frame, frameOf, frameOfPlan } from './frames/frame.ts';
+import { KeptSetUps } from './kept-set-ups.ts';
 import type { Placing } from './placing.ts';
 import type { Laid, Taken } from './taken.ts';
 
@@ -48,22 +49,7 @@ export function layOfPlan(plan: Plan, compiled: Compiled): Lay {
       hands: busy.map((hand) => hands.get(hand)!),
     };
   }
-  const frame = problem.aspects.map(({ id, states }, aspect) => {
-    const stateAt = indexOf(states);
-    return plan.changes
-      .filter((made) => made.aspect === id)
-      .sort((a, b) => a.start - b.start)
-      .map(({ from, to, start, finish, hands: busy, day }) => ({
-        change: compiled.aspects[aspect]!.changes.find(
-          (change) => change.from === stateAt.get(from) && change.to === stateAt.get(to),
-        )!,
-        start,
-        finish,
-        hands: busy.map((hand) => hands.get(hand)!),
-        day: days.get(day)!,
-      }));
-  });
-  return { steps: lay, frame };
+  return { steps: lay, frame: frameOfPlan(plan, compiled) };
 }
 
 /** Lays steps again where they lay, without some units, and without the set-up changes that only those asked for. */

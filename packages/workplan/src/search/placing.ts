@@ -1,30 +1,22 @@
 import type { Minute } from '../problem.ts';
-import { type Compiled, type CompiledStep, dewNear, type Tie } from './compiled.ts';
+import type { Compiled, CompiledStep, Tie } from './compiled.ts';
+import { type Air, hinderedByAir, hinderedByThings, hinderedByWeather, isPlaceFor } from './hindrances.ts';
 import { SetUpLines } from './set-up-lines.ts';
 import { type Laid, Taken } from './taken.ts';
-
-/** One way to do a step in one stretch of starts: sharing a batch or not, abrading first or not. */
-interface Way {
-  readonly batchOf: number;
-  readonly abrade: Minute;
-  readonly lasts: Minute;
-  readonly from: Minute;
-  readonly to: Minute;
-  /** finished by, where it shares a batch */
-  readonly by: Minute;
-}
+import type { StepPlacing } from './unit-placing.ts';
+import { type Way, Ways } from './ways.ts';
 
 /** Places steps one at a time, each at the earliest start at which every rule is kept beside what is placed already. */
-export class Placing {
+export class Placing implements StepPlacing {
   readonly compiled: Compiled;
   readonly taken: Taken;
   readonly lines: SetUpLines;
+  readonly start: Int32Array;
+  private readonly ways: Ways;
   /** the mark after what has begun already */
   private clean: number;
   /** by step: whether it or its waits ask for a set-up */
   private readonly hasSetUps: readonly boolean[];
-  /** by minutes in a row that allow a kind of work: the first minute from a minute on that allows it */
-  private readonly allowed = new WeakMap<Int32Array, Int32Array>();
   /** after a search that found no start: the least extra set-up minutes that were refused; Infinity: none were */
   refusedCost = Number.POSITIVE_INFINITY;
   /** how many starts have been looked for so far: a measure of work that is the same on every machine */
@@ -34,6 +26,8 @@ export class Placing {
     this.compiled = compiled;
     this.taken = new Taken(compiled);
     this.lines = new SetUpLines(this.taken);
+    this.start = this.taken.start;
+    this.ways = new Ways(compiled, this.taken.finish, this.taken.batches);
     this.hasSetUps = compiled.steps.map(
       ({ setUps, waits }) => setUps.length > 0 || waits.some((wait) => wait.setUps.length + wait.still.length > 0),
     );
@@ -43,6 +37,22 @@ export class Placing {
 
   clear(): void {
     this.taken.takeBack(this.clean);
+  }
+
+  mark(): number {
+    return this.taken.mark();
+  }
+
+  takeBackTo(mark: number): void {
+    this.taken.takeBack(mark);
+  }
+
+  isPlaced(step: number): boolean {
+    return this.taken.isPlaced(step);
+  }
+
+  endOf(tie: Tie): Minute {
+    return this.ways.endOf(tie);
   }
 
   /**
@@ -80,14 +90,14 @@ export class Placing {
     for (const { aspect, mask } of step.setUps)
       if (finish > now && stands(aspect, mask)) lines.hold(aspect, Math.max(now, start), finish, mask);
     if (step.zone >= 0) {
-      if (step.source.dusty) taken.addDust(step.zone, { step: step.index, from: start, to: finish });
-      if (step.source.wet) taken.addWet(step.zone, { step: step.index, from: start, to: finish });
+      if (step.source.dusty) taken.addDust(step.zone, step.index, start, finish);
+      if (step.source.wet) taken.addWet(step.zone, step.index, start, finish);
     }
     for (const wait of step.waits) {
       const over = finish < 0 ? finish : wait.cure.finish(finish);
       const to = over < 0 && finish >= 0 ? compiled.horizon : over;
       const from = Math.max(now, finish);
-      if (wait.wet && step.zone >= 0) taken.addWet(step.zone, { step: step.index, from: finish, to });
+      if (wait.wet && step.zone >= 0) taken.addWet(step.zone, step.index, finish, to);
       if (to <= from) continue;
       for (const { aspect, mask } of wait.setUps) if (stands(aspect, mask)) lines.hold(aspect, from, to, mask);
       for (const aspect of wait.still) lines.hold(aspect, from, to, -1);
@@ -98,16 +108,6 @@ export class Placing {
     }
   }
 
-  /** When a step that is placed or begun, or its wait, is over as a tie asks. */
-  endOf(tie: Tie): Minute {
-    const { taken, compiled } = this;
-    const before = compiled.steps[tie.before]!;
-    const finish = before.fixed === null ? taken.finish[tie.before]! : before.fixed.finish;
-    if (tie.wait < 0 || finish < 0) return finish;
-    const over = before.waits[tie.wait]!.cure.finish(finish);
-    return over < 0 ? this.compiled.horizon + 1 : over;
-  }
-
   /**
    * Places one step at its earliest start from `notBefore` on, with at most `extra` more minutes of set-up changes.
    * What it comes after must be placed or begun.
@@ -116,12 +116,7 @@ export class Placing {
     this.effort++;
     this.refusedCost = Number.POSITIVE_INFINITY;
     const step = this.compiled.steps[index]!;
-    if (step.mix < 0 && !step.before.some((tie) => tie.abrade >= 0)) {
-      const { from, to } = this.startsAfter(step, notBefore, ignoreGreatest);
-      const way = { batchOf: -1, abrade: 0, lasts: step.minutes, from, to, by: this.compiled.horizon };
-      return from <= to && this.search(step, way, extra) >= 0;
-    }
-    const ways = this.ways(step, notBefore, ignoreGreatest);
+    const ways = this.ways.of(step, notBefore, ignoreGreatest);
     if (ways.length === 1) return this.search(step, ways[0]!, extra) >= 0;
     const { taken } = this;
     const mark = taken.mark();
@@ -140,66 +135,13 @@ export class Placing {
     return best !== null && this.search(step, best, extra) >= 0;
   }
 
-  /** The starts that what a step comes after leaves it, however it is done. */
-  private startsAfter(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): { from: Minute; to: Minute } {
-    let from = Math.max(step.earliest, notBefore);
-    let to = this.compiled.horizon;
-    for (const tie of step.before) {
-      const end = this.endOf(tie);
-      from = Math.max(from, end + tie.least);
-      if (tie.greatest >= 0 && tie.abrade < 0 && !ignoreGreatest) to = Math.min(to, end + tie.greatest);
-    }
-    return { from, to };
-  }
-
-  private ways(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): Way[] {
-    const { from, to } = this.startsAfter(step, notBefore, ignoreGreatest);
-    const windows = step.before
-      .filter((tie) => tie.greatest >= 0 && tie.abrade >= 0)
-      .map((tie) => ({ end: this.endOf(tie) + tie.greatest, abrade: tie.abrade }))
-      .sort((a, b) => a.end - b.end);
-    const parts: { from: Minute; to: Minute; abrade: Minute }[] = [];
-    let abrade = 0;
-    let at = from;
-    for (const window of windows) {
-      if (window.end >= at) {
-        parts.push({ from: at, to: Math.min(to, window.end), abrade });
-        at = window.end + 1;
-      }
-      abrade = Math.max(abrade, window.abrade);
-    }
-    parts.push({ from: at, to, abrade });
-    const ways: Way[] = [];
-    for (const part of parts) {
-      if (part.from > part.to) continue;
-      ways.push({
-        batchOf: -1,
-        abrade: part.abrade,
-        lasts: step.minutes + part.abrade,
-        from: part.from,
-        to: part.to,
-        by: this.compiled.horizon,
-      });
-      if (step.mix < 0) continue;
-      for (const batch of this.taken.batches[step.mix]!)
-        ways.push({
-          batchOf: batch.step,
-          abrade: part.abrade,
-          lasts: step.minutes - step.mixing + part.abrade,
-          from: Math.max(part.from, batch.mixed),
-          to: part.to,
-          by: batch.mixed + step.potLife,
-        });
-    }
-    return ways;
-  }
-
   /**
    * The earliest start from `from` at which a step of `lasts` minutes could lie beside what has begun already, if
    * all else made way for it and set-ups could be changed in no time; −1: none. Nothing is taken.
    */
   earliestAlone(step: CompiledStep, from: Minute, lasts: Minute, to: Minute): Minute {
-    const way = { batchOf: -1, abrade: 0, lasts, from, to, by: this.compiled.horizon };
+    const latest = Math.min(to, step.latestFinish - lasts, this.compiled.horizon - lasts);
+    const way = { batchOf: -1, abrade: 0, lasts, from, to: latest };
     return this.search(step, way, Number.POSITIVE_INFINITY, false);
   }
 
@@ -208,12 +150,12 @@ export class Placing {
     const { compiled, taken, lines } = this;
     const { stretches } = compiled;
     const { lasts } = way;
-    const latest = Math.min(way.to, step.latestFinish - lasts, way.by - lasts);
+    const latest = way.to;
     const deadline = compiled.jobs[step.job]!.deadline;
     const dusty = step.zone >= 0 && (step.source.dusty || way.abrade > 0);
     const hasSetUps = this.hasSetUps[step.index]!;
     const { run } = step;
-    const allowed = this.allowedFrom(run);
+    const allowed = compiled.runs.allowedFrom(run);
     const setUpsAtStart = taken.setUpMinutes;
     let tries = 0;
     let moved = 0;
@@ -225,7 +167,7 @@ export class Placing {
       if (!this.hasRoom(step, lasts, at)) continue;
       let start = Math.max(stretch.from, way.from);
       const last = Math.min(stretch.to - lasts, latest);
-      if (lasts === 0 && !this.placeHasFeatures(step, stretch.day)) continue;
+      if (lasts === 0 && !isPlaceFor(step, compiled.problem.days[stretch.day]!)) continue;
       let opened = -1;
       while (start <= last) {
         if (lasts > 0 && run[start]! < lasts) {
@@ -252,7 +194,7 @@ export class Placing {
           }
           moves = true;
         }
-        let next = this.hinderedByThings(step, start, finish);
+        let next = hinderedByThings(step, taken.toolLeft, taken.roomLeft, start, finish);
         if (next < 0 && step.zone >= 0) {
           if (dusty) next = this.hinderedBy(taken.wet, step, start, step.source.dusty ? finish : start + way.abrade);
           if (next < 0 && step.source.wet) next = this.hinderedBy(taken.dust, step, start, finish);
@@ -308,17 +250,6 @@ export class Placing {
     return -1;
   }
 
-  /** By minute: the first from it on that allows a kind of work; horizon + 1: none. */
-  private allowedFrom(run: Int32Array): Int32Array {
-    const known = this.allowed.get(run);
-    if (known !== undefined) return known;
-    const from = new Int32Array(run.length + 1).fill(run.length);
-    for (let minute = run.length - 1; minute >= 0; minute--)
-      from[minute] = run[minute]! > 0 ? minute : from[minute + 1]!;
-    this.allowed.set(run, from);
-    return from;
-  }
-
   /** Whether enough hands have so many minutes in a row free of steps in a stretch of work, each by itself. */
   private hasRoom(step: CompiledStep, lasts: Minute, stretch: number): boolean {
     if (step.hands === 0) return true;
@@ -355,32 +286,9 @@ export class Placing {
     return -1;
   }
 
-  private placeHasFeatures(step: CompiledStep, day: number): boolean {
-    const { features } = this.compiled.problem.days[day]!;
-    return step.source.features.every((feature) => features.includes(feature));
-  }
-
-  /** A later start to try where tools or room are taken; −1: they are free. */
-  private hinderedByThings(step: CompiledStep, start: Minute, finish: Minute): Minute {
-    const { taken } = this;
-    for (const { tool, count } of step.tools) {
-      const left = taken.toolLeft[tool]!;
-      for (let minute = finish - 1; minute >= start; minute--) if (left[minute]! < count) return minute + 1;
-    }
-    if (step.zone >= 0 && step.hands > 0) {
-      const left = taken.roomLeft[step.zone]!;
-      for (let minute = finish - 1; minute >= start; minute--) if (left[minute]! < step.hands) return minute + 1;
-    }
-    return -1;
-  }
-
   /** The end of something in the air (dust, or something wet it would settle on) that reaches the step; −1: none. */
-  private hinderedBy(air: Taken['dust'], step: CompiledStep, from: Minute, to: Minute): Minute {
-    if (to <= from) return -1;
-    for (const zone of this.compiled.near[step.zone]!)
-      for (const other of air[zone]!)
-        if (other.step !== step.index && Math.max(other.from, from) < Math.min(other.to, to)) return other.to;
-    return -1;
+  private hinderedBy(air: Air, step: CompiledStep, from: Minute, to: Minute): Minute {
+    return hinderedByAir(air, this.compiled.near[step.zone]!, step, from, to);
   }
 
   /** A later finish to try so that the waits keep their needs; −1: they do; Infinity: no later one can. */
@@ -390,9 +298,8 @@ export class Placing {
       const over = wait.cure.finish(finish);
       if (over < 0 || over > deadline) return Number.POSITIVE_INFINITY;
       if (over <= finish) continue;
-      if (wait.nextCold !== null && wait.nextCold[finish]! < over) return wait.nextCold[finish]! + 1;
-      const near = dewNear(wait, finish, over);
-      if (near >= 0) return near + 1;
+      const next = hinderedByWeather(wait, finish, over);
+      if (next >= 0) return next;
       if (wait.dry && compiled.nextRain[finish]! < over && compiled.aspects.every((aspect) => aspect.sheltering === 0))
         return compiled.nextRain[finish]! + 1;
       if (wait.wet && step.zone >= 0) {
@@ -418,11 +325,11 @@ export class Placing {
     for (const { tool, count } of step.tools) taken.takeTool(tool, start, finish, count);
     if (step.zone >= 0) {
       if (step.hands > 0) taken.takeRoom(step.zone, start, finish, step.hands);
-      if (step.source.dusty) taken.addDust(step.zone, { step: step.index, from: start, to: finish });
-      else if (at.abrade > 0) taken.addDust(step.zone, { step: step.index, from: start, to: start + at.abrade });
-      if (step.source.wet) taken.addWet(step.zone, { step: step.index, from: start, to: finish });
+      if (step.source.dusty) taken.addDust(step.zone, step.index, start, finish);
+      else if (at.abrade > 0) taken.addDust(step.zone, step.index, start, start + at.abrade);
+      if (step.source.wet) taken.addWet(step.zone, step.index, start, finish);
       for (const wait of step.waits)
-        if (wait.wet) taken.addWet(step.zone, { step: step.index, from: finish, to: wait.cure.finish(finish) });
+        if (wait.wet) taken.addWet(step.zone, step.index, finish, wait.cure.finish(finish));
     }
     if (step.mix >= 0 && at.batchOf < 0)
       taken.addBatch(step.mix, { step: step.index, mixed: start + at.abrade + step.mixing });

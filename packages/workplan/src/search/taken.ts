@@ -1,5 +1,6 @@
 import type { Minute } from '../problem.ts';
 import type { Compiled, CompiledChange } from './compiled.ts';
+import type { Air } from './hindrances.ts';
 
 /** A stretch over which something needs an aspect to stand in one state, with the changes made just before it. */
 export interface Spell {
@@ -17,12 +18,6 @@ export interface MadeChange {
   readonly day: number;
 }
 
-export interface Airborne {
-  readonly step: number;
-  readonly from: Minute;
-  readonly to: Minute;
-}
-
 /** Where a step lies. */
 export interface Laid {
   readonly start: Minute;
@@ -34,7 +29,8 @@ export interface Laid {
   readonly hands: readonly number[];
 }
 
-interface Batch {
+/** A batch of a mix that a step mixed, and from when on others can share it. */
+export interface Batch {
   readonly step: number;
   readonly mixed: Minute;
 }
@@ -51,8 +47,8 @@ export class Taken {
   readonly busy: readonly Uint8Array[];
   readonly toolLeft: readonly Int16Array[];
   readonly roomLeft: readonly Int16Array[];
-  readonly dust: readonly Airborne[][];
-  readonly wet: readonly Airborne[][];
+  readonly dust: Air;
+  readonly wet: Air;
   /** by aspect, in order of time, apart from each other; the first is how it stands at `now`. They are changed in place */
   readonly lines: Spell[][];
   readonly worked: Uint8Array;
@@ -175,13 +171,13 @@ export class Taken {
     this.remember(write.zone, zone, from, to, hands);
   }
 
-  addDust(zone: number, airborne: Airborne): void {
-    this.dust[zone]!.push(airborne);
+  addDust(zone: number, step: number, from: Minute, to: Minute): void {
+    this.dust[zone]!.push(step, from, to);
     this.remember(write.dust, zone, 0, 0, 0);
   }
 
-  addWet(zone: number, airborne: Airborne): void {
-    this.wet[zone]!.push(airborne);
+  addWet(zone: number, step: number, from: Minute, to: Minute): void {
+    this.wet[zone]!.push(step, from, to);
     this.remember(write.wet, zone, 0, 0, 0);
   }
 
@@ -255,10 +251,10 @@ export class Taken {
           break;
         }
         case write.dust:
-          this.dust[index]!.pop();
+          dropThree(this.dust[index]!);
           break;
         case write.wet:
-          this.wet[index]!.pop();
+          dropThree(this.wet[index]!);
           break;
         case write.line:
           this.restoreSpells(this.lines[index]!, from, to, amount);
@@ -298,6 +294,12 @@ export class Taken {
     trail[length + 4] = amount;
     this.length = length + 5;
   }
+}
+
+function dropThree(list: number[]): void {
+  list.pop();
+  list.pop();
+  list.pop();
 }
 
 /** Moves what lies behind `gone` spells from `at` on, so that `come` find room there. */

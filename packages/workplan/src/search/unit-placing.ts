@@ -1,19 +1,33 @@
 import type { Minute } from '../problem.ts';
-import type { Compiled } from './compiled.ts';
-import type { Placing } from './placing.ts';
+import type { Compiled, Tie } from './compiled.ts';
+
+/** What places single steps beside what lies already, and takes back what it placed last. */
+export interface StepPlacing {
+  /** by step: its start where it is placed */
+  readonly start: Int32Array;
+  /** after a step that found no start: the least extra set-up minutes that were refused; Infinity: none were */
+  readonly refusedCost: Minute;
+  mark(): number;
+  takeBackTo(mark: number): void;
+  /** whether it is placed or has begun */
+  isPlaced(step: number): boolean;
+  /** when a step that is placed or begun, or its wait, is over as a tie asks */
+  endOf(tie: Tie): Minute;
+  placeStep(index: number, notBefore: Minute, extra: Minute, ignoreGreatest?: boolean): boolean;
+}
 
 /** Places all the open steps of a unit beside what lies already, or none of them. */
 export class UnitPlacing {
   private readonly compiled: Compiled;
-  private readonly placing: Placing;
+  private readonly steps: StepPlacing;
   private readonly marks: Int32Array;
   private readonly notBefore: Int32Array;
   /** the least extra set-up minutes refused by the last place; Infinity: none were */
   refusedCost = Number.POSITIVE_INFINITY;
 
-  constructor(compiled: Compiled, placing: Placing) {
+  constructor(compiled: Compiled, steps: StepPlacing) {
     this.compiled = compiled;
-    this.placing = placing;
+    this.steps = steps;
     this.marks = new Int32Array(compiled.steps.length);
     this.notBefore = new Int32Array(compiled.steps.length);
   }
@@ -24,30 +38,36 @@ export class UnitPlacing {
    * @returns false, with nothing taken, where one of its steps finds no start
    */
   place(unit: number, from: Minute | Int32Array, extra: Minute): boolean {
-    const { compiled, placing, marks, notBefore } = this;
-    const { taken } = placing;
+    const { compiled, steps, marks, notBefore } = this;
     const { open } = compiled.units[unit]!;
-    const start = taken.mark();
-    for (const step of open) notBefore[step] = typeof from === 'number' ? from : from[step]!;
+    const begin = steps.mark();
+    for (let at = 0; at < open.length; at++) notBefore[open[at]!] = typeof from === 'number' ? from : from[open[at]!]!;
     this.refusedCost = Number.POSITIVE_INFINITY;
     let pushes = 0;
     for (let at = 0; at < open.length; at++) {
       const index = open[at]!;
-      marks[at] = taken.mark();
-      if (!compiled.steps[index]!.before.every((tie) => taken.isPlaced(tie.before))) break;
-      if (placing.placeStep(index, notBefore[index]!, extra)) {
+      marks[at] = steps.mark();
+      if (!this.isReady(index)) break;
+      if (steps.placeStep(index, notBefore[index]!, extra)) {
         if (at === open.length - 1) return true;
         continue;
       }
-      this.refusedCost = Math.min(this.refusedCost, placing.refusedCost);
+      this.refusedCost = Math.min(this.refusedCost, steps.refusedCost);
       const back = pushes < 12 ? this.pushBack(open, at, extra) : -1;
       if (back < 0) break;
       pushes++;
-      taken.takeBack(marks[back]!);
+      steps.takeBackTo(marks[back]!);
       at = back - 1;
     }
-    taken.takeBack(start);
+    steps.takeBackTo(begin);
     return open.length === 0;
+  }
+
+  /** Whether all that a step comes after is placed or begun. */
+  private isReady(index: number): boolean {
+    const { before } = this.compiled.steps[index]!;
+    for (let k = 0; k < before.length; k++) if (!this.steps.isPlaced(before[k]!.before)) return false;
+    return true;
   }
 
   /**
@@ -55,24 +75,29 @@ export class UnitPlacing {
    * where that would not help.
    */
   private pushBack(open: readonly number[], at: number, extra: Minute): number {
-    const { placing, notBefore } = this;
-    const { taken } = placing;
+    const { steps, notBefore } = this;
     const index = open[at]!;
-    const bounds = this.compiled.steps[index]!.before.filter((tie) => tie.greatest >= 0 && tie.abrade < 0);
-    if (bounds.length === 0) return -1;
-    const mark = taken.mark();
-    const found = placing.placeStep(index, notBefore[index]!, extra, true);
-    const start = taken.start[index]!;
-    taken.takeBack(mark);
+    const { before } = this.compiled.steps[index]!;
+    if (!before.some(setsLatest)) return -1;
+    const mark = steps.mark();
+    const found = steps.placeStep(index, notBefore[index]!, extra, true);
+    const start = steps.start[index]!;
+    steps.takeBackTo(mark);
     if (!found) return -1;
-    for (const tie of bounds) {
-      const short = start - (placing.endOf(tie) + tie.greatest);
+    for (const tie of before) {
+      if (!setsLatest(tie)) continue;
+      const short = start - (steps.endOf(tie) + tie.greatest);
       if (short <= 0) continue;
       const place = open.indexOf(tie.before);
       if (place < 0 || place >= at) return -1;
-      notBefore[tie.before] = taken.start[tie.before]! + Math.max(1, tie.wait < 0 ? short : 1);
+      notBefore[tie.before] = steps.start[tie.before]! + Math.max(1, tie.wait < 0 ? short : 1);
       return place;
     }
     return -1;
   }
+}
+
+/** Whether a tie sets a latest start that no abrading helps over. */
+function setsLatest({ greatest, abrade }: Tie): boolean {
+  return greatest >= 0 && abrade < 0;
 }
