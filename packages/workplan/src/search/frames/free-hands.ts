@@ -80,7 +80,7 @@ export class FreeHands {
     const chosen: number[] = [];
     for (let k = 0; k < now.length && chosen.length < wanted; k++) {
       const hand = keeper ? k : k + 1 < now.length ? k + 1 : 0;
-      if (lasts > 0 && now[hand]!.next(start, lasts) !== start) continue;
+      if (lasts > 0 && !now[hand]!.has(start, lasts)) continue;
       if (wanted === 1) return this.ones[hand]!;
       chosen.push(hand);
     }

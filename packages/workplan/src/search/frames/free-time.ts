@@ -79,6 +79,12 @@ export class FreeTime {
     return never;
   }
 
+  /** Whether so many minutes in a row are free from a minute on. */
+  has(start: Minute, lasts: Minute): boolean {
+    const at = this.placeOf(start);
+    return at < this.count && this.from[at]! <= start && this.to[at]! - start >= lasts;
+  }
+
   /** the first stretch that ends after a minute */
   private placeOf(minute: Minute): number {
     const { to } = this;
