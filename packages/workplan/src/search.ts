@@ -78,7 +78,7 @@ function startFullSearch(problem: Problem, { seed, plan, isBeside = false }: Sea
     compiled.units[unit]!.open.every((step) => compiled.previous[step]! >= 0),
   );
   // a slice takes about as long as two or three tries of a large problem: one part in twenty at most
-  const slicesATry = compiled.steps.length <= 20 ? 1 : Math.min(0.02, 2e-6 * compiled.steps.length ** 2);
+  const slicesATry = compiled.steps.length <= 20 ? 1 : Math.min(0.008, 2e-6 * compiled.steps.length ** 2);
   let slicesDue = 0;
   const finished = () => {
     const best = list.best?.worth;

@@ -52,6 +52,13 @@ export function layOfPlan(plan: Plan, compiled: Compiled): Lay {
   return { steps: lay, frame: frameOfPlan(plan, compiled) };
 }
 
+/** The steps of a plan in order of start. */
+export function stepsInOrder({ steps }: Lay): number[] {
+  return steps
+    .flatMap((at, step) => (at === null ? [] : [step]))
+    .sort((a, b) => steps[a]!.start - steps[b]!.start || a - b);
+}
+
 /** Lays steps again where they lay, without some units, and without the set-up changes that only those asked for. */
 export class KeptSteps {
   private readonly compiled: Compiled;

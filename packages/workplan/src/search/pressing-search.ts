@@ -1,10 +1,18 @@
-import type { Worth } from '../plan.ts';
 import type { Minute } from '../problem.ts';
 import type { Compiled } from './compiled.ts';
 import type { Dice } from './dice.ts';
-import type { Placing } from './placing.ts';
-import { UnitPlacing } from './unit-placing.ts';
-import { worthPlaced } from './written-plan.ts';
+
+/** Where units are placed one after another: with set-ups changed as they ask for it, or in a frame. */
+export interface Ground {
+  /** Takes out all of them. */
+  clear(): void;
+  /**
+   * Places all the open steps of a unit, or none of them.
+   *
+   * @param from  no step sooner than this; or by step, the same
+   */
+  placeUnit(unit: number, from: Minute | Int32Array): boolean;
+}
 
 /**
  * Makes whole plans unit by unit, the most pressing first. What a plan leaves out presses more the next time, by its
@@ -14,36 +22,37 @@ import { worthPlaced } from './written-plan.ts';
  * (1999) 353–373; cited from memory).
  */
 export class PressingSearch {
-  readonly placing: Placing;
   /** plans made so far */
   tries = 0;
+  /** by unit: how much more it presses for having been left out; another's may be put in its place */
+  pressed: Float64Array;
   private readonly compiled: Compiled;
   private readonly dice: Dice;
   private readonly possible: readonly number[];
-  private readonly units: UnitPlacing;
+  private readonly ground: Ground;
   /** by unit: what leaving it out costs */
   private readonly gain: Float64Array;
   /** by unit: how much it presses of itself */
   private readonly calm: Float64Array;
-  /** by unit: how much more it presses for having been left out */
-  private readonly pressed: Float64Array;
+  /** what a plan is worth that leaves nothing out */
+  private readonly most: number;
   private readonly key: Float64Array;
   private readonly order: number[];
   private readonly isIn: Uint8Array;
   /** by step: its start in the plan before, 0 where that has none; null: there is no plan before */
   private readonly before: Int32Array | null;
 
-  constructor(compiled: Compiled, possible: readonly number[], dice: Dice, placing: Placing) {
+  constructor(compiled: Compiled, possible: readonly number[], dice: Dice, ground: Ground) {
     this.compiled = compiled;
     this.possible = possible;
     this.dice = dice;
-    this.placing = placing;
-    this.units = new UnitPlacing(compiled, placing);
+    this.ground = ground;
     this.gain = Float64Array.from(compiled.units, ({ weight, missedWeight }) => weight + 20 * missedWeight);
     this.calm = Float64Array.from(compiled.units, ({ open }, unit) => {
       const minutes = open.reduce((sum, step) => sum + compiled.steps[step]!.minutes * compiled.steps[step]!.hands, 1);
       return Math.log(this.gain[unit]! / Math.sqrt(minutes));
     });
+    this.most = possible.reduce((sum, unit) => sum + compiled.units[unit]!.weight, 0);
     const count = compiled.units.length;
     this.pressed = new Float64Array(count);
     this.key = new Float64Array(count);
@@ -53,36 +62,34 @@ export class PressingSearch {
     this.before = previous.some((start) => start >= 0) ? previous.map((start) => Math.max(0, start)) : null;
   }
 
-  /** One more whole plan; it lies in `placing`. */
-  step(): Worth {
+  /** One more whole plan; it lies on the ground. Returns its weight less twenty times the weight it misses, of units alone. */
+  step(): number {
     this.tries++;
-    const { dice, key, order, placing, isIn } = this;
+    const { dice, key, order, ground, isIn } = this;
     for (const unit of order) key[unit] = this.calm[unit]! + this.pressed[unit]! + 0.4 * (dice.share() - 0.5);
     order.sort((a, b) => key[b]! - key[a]! || a - b);
-    placing.clear();
-    placing.lines.backLate = dice.chance(0.5);
+    ground.clear();
     isIn.fill(0);
     for (const unit of order) this.put(unit);
-    this.learn();
-    return worthPlaced(placing.taken, this.compiled);
+    return this.learn();
   }
 
-  private learn(): void {
+  private learn(): number {
     const { gain, isIn, pressed, possible } = this;
     let leftOut = 0;
     for (const unit of possible) if (isIn[unit] === 0) leftOut += gain[unit]!;
     for (const unit of possible) if (isIn[unit] === 0) pressed[unit]! += gain[unit]! / leftOut;
+    return this.most - leftOut;
   }
 
   private put(unit: number): boolean {
-    const { dice, units, isIn } = this;
+    const { dice, ground, isIn } = this;
     if (isIn[unit] === 1) return true;
     for (const other of this.compiled.units[unit]!.waitsFor) if (!this.put(other)) return false;
-    const anyExtra = Number.POSITIVE_INFINITY;
     let done = false;
-    if (this.before !== null && dice.chance(0.5)) done = units.place(unit, this.before, anyExtra);
-    else if (dice.chance(0.2)) done = units.place(unit, this.someStart(), anyExtra);
-    if (!done) done = units.place(unit, 0, 0) || (units.refusedCost < anyExtra && units.place(unit, 0, anyExtra));
+    if (this.before !== null && dice.chance(0.5)) done = ground.placeUnit(unit, this.before);
+    else if (dice.chance(0.2)) done = ground.placeUnit(unit, this.someStart());
+    if (!done) done = ground.placeUnit(unit, 0);
     if (done) isIn[unit] = 1;
     return done;
   }

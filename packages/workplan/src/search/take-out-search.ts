@@ -2,7 +2,7 @@ import type { Worth } from '../plan.ts';
 import type { Minute } from '../problem.ts';
 import type { Compiled } from './compiled.ts';
 import type { Dice } from './dice.ts';
-import { KeptSteps, type Lay, layOf } from './kept-steps.ts';
+import { KeptSteps, type Lay, layOf, stepsInOrder } from './kept-steps.ts';
 import type { Placing } from './placing.ts';
 import { UnitPlacing } from './unit-placing.ts';
 import { worthPlaced } from './written-plan.ts';
@@ -29,7 +29,8 @@ export class TakeOutSearch {
   /** by step: its start in the plan before, 0 where that has none; null: there is no plan before */
   private readonly before: Int32Array | null;
   private lay: Lay['steps'] = [];
-  private inHand: Lay = { steps: [], frame: [] };
+  /** the plan in hand; null before the first start */
+  inHand: Lay | null = null;
   private order: readonly number[] = [];
   private cost = Number.POSITIVE_INFINITY;
   /** by unit: 1 where the plan in hand leaves it out */
@@ -123,9 +124,7 @@ export class TakeOutSearch {
     this.inHand = lay;
     this.lay = steps;
     this.cost = cost;
-    this.order = steps
-      .flatMap((at, step) => (at === null ? [] : [step]))
-      .sort((a, b) => steps[a]!.start - steps[b]!.start || a - b);
+    this.order = stepsInOrder(lay);
     left.fill(0);
     for (const unit of this.possible) left[unit] = 1;
     for (const step of this.order) left[unitOf[step]!] = 0;
@@ -141,7 +140,7 @@ export class TakeOutSearch {
     out.fill(0);
     this.wanted = [];
     if (order.length > 0 && (!dice.chance(0.4) || !this.makeRoom())) this.choose();
-    this.kept.layAgain(this.inHand, order, out);
+    this.kept.layAgain(this.inHand!, order, out);
     this.base = this.placing.taken.mark();
     this.taken = [];
     for (const unit of this.possible) {
