@@ -11,22 +11,26 @@ import { ListChanges } from './list-changes.ts';
 import { Placing } from './placing.ts';
 import { PressingSearch } from './pressing-search.ts';
 import { ListPlacing, type StepList } from './step-list.ts';
-import { TakeOutSearch } from './take-out-search.ts';
+import { manyUnits, TakeOutSearch } from './take-out-search.ts';
 import type { Taken } from './taken.ts';
 import { worthPlaced, writtenPlan } from './written-plan.ts';
 
-/** For so many tries at first, while a needed job is missed, the share below goes into taking out. */
+/** For so many tries at first, while a needed job is missed, the share below goes into taking out, and little into the race. */
 const listsWhileShort = 1500;
 const shareWhileShort = 0.25;
 
 /** Where there is no plan yet, three plans of whole units for each unit, so many at most, are made before all else. */
 const mostFirstPressings = 60;
-/** How much of the work goes into the race of frames, as a multiple of the rest: where there are many units; few; and
- * where a needed job is missed, which the race seldom finds a way in for, or there is a plan to keep to. */
+/**
+ * How much of the work goes into the race, as a multiple of the rest; where a needed job is still missed, which it
+ * seldom finds a way in for; and where one is missed at first, or there is a plan to keep to.
+ */
 const raceShare = 9;
-const manyUnits = 25;
-const raceShareOfFew = 0.3;
+const raceShareMissing = 1.5;
 const smallRaceShare = 0.1;
+/** The same of plans of whole units, as a multiple of lists and taking out: where there are few units, or else as above. */
+const pressingShare = 0.5;
+const smallPressingShare = 0.15;
 /** Tries of taking out between two starts, at least. */
 const outPeriod = 300;
 
@@ -126,11 +130,10 @@ export class ListSearch {
   step(): boolean {
     if (this.firsts.length > 0 || this.bestLay === null) return this.stepList();
     this.ways ??= this.otherWays();
-    const { takeOut, pressing, race } = this.ways;
-    if (this.isAnew && pressing.tries < Math.min(mostFirstPressings, 3 * this.possible.length))
-      return this.stepPressing(this.ways);
+    const { takeOut, race } = this.ways;
+    if (this.isPressingDue(this.ways)) return this.stepPressing(this.ways);
     const elsewhere = takeOut.placing.effort + this.placing.effort + this.ground.placing.effort;
-    if (race.effort <= this.raceShare() * elsewhere)
+    if (race.effort < this.raceShare() * elsewhere)
       return race.isIdle ? this.stepPressing(this.ways) : this.stepRace(race);
     // while a needed job is missed, whole lists find the way in more often
     const isShort = this.iterations < listsWhileShort && this.best !== null && this.best.worth.missed > 0;
@@ -149,15 +152,35 @@ export class ListSearch {
     };
   }
 
+  /** units that the best plan leaves out though they are not known to be impossible */
+  private leftOut(): number[] {
+    const { bestLay, possible, compiled } = this;
+    return possible.filter((unit) => bestLay!.steps[compiled.units[unit]!.open[0]!] === null);
+  }
+
+  private isMissing(leftOut: readonly number[]): boolean {
+    return leftOut.some((unit) => this.compiled.units[unit]!.missedWeight > 0);
+  }
+
+  /** Whether it is time for a plan of whole units; of many units the race asks for those it wants itself. */
+  private isPressingDue({ takeOut, pressing }: OtherWays): boolean {
+    const { isAnew, possible, placing, ground } = this;
+    if (isAnew && pressing.tries < Math.min(mostFirstPressings, 3 * possible.length)) return true;
+    const leftOut = this.leftOut();
+    if (leftOut.length === 0 || (isAnew && possible.length >= manyUnits)) return false;
+    const share = isAnew && !this.isMissing(leftOut) ? pressingShare : smallPressingShare;
+    return ground.placing.effort <= share * (takeOut.placing.effort + placing.effort);
+  }
+
   /** How much of the work goes into the race, as a multiple of the rest. */
   private raceShare(): number {
-    const { bestLay, possible, compiled } = this;
-    const leftOut = possible.filter((unit) => bestLay!.steps[compiled.units[unit]!.open[0]!] === null);
+    const { isAnew, possible, iterations } = this;
+    const leftOut = this.leftOut();
     // the race looks for more weight, not for fewer changes of set-up or moves
-    if (leftOut.length === 0) return 0;
-    const isShort = this.iterations < listsWhileShort && leftOut.some((unit) => compiled.units[unit]!.missedWeight > 0);
-    if (!this.isAnew || isShort) return smallRaceShare;
-    return possible.length < manyUnits ? raceShareOfFew : raceShare;
+    if (leftOut.length === 0 || possible.length < manyUnits) return 0;
+    if (!isAnew) return smallRaceShare;
+    if (!this.isMissing(leftOut)) return raceShare;
+    return iterations < listsWhileShort ? smallRaceShare : raceShareMissing;
   }
 
   /** One more plan of whole units, what was left out before ahead of the rest; its frame comes into the race. */

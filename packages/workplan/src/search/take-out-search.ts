@@ -7,6 +7,9 @@ import type { Placing } from './placing.ts';
 import { UnitPlacing } from './unit-placing.ts';
 import { worthPlaced } from './written-plan.ts';
 
+/** Where there are so many units, frames race; of few the set-ups and the steps are soon found together. */
+export const manyUnits = 25;
+
 /** Ways of putting back that are tried for one taking out. */
 const triesEach = 3;
 
@@ -35,6 +38,8 @@ export class TakeOutSearch {
   private cost = Number.POSITIVE_INFINITY;
   /** by unit: 1 where the plan in hand leaves it out */
   private readonly left: Uint8Array;
+  /** the plan in hand misses what is needed, of few units: more is taken out then */
+  private isMissing = false;
   private readonly out: Uint8Array;
   private readonly isIn: Uint8Array;
   private taken: number[] = [];
@@ -128,6 +133,7 @@ export class TakeOutSearch {
     left.fill(0);
     for (const unit of this.possible) left[unit] = 1;
     for (const step of this.order) left[unitOf[step]!] = 0;
+    this.isMissing = this.possible.some((unit) => left[unit] === 1 && this.compiled.units[unit]!.missedWeight > 0);
   }
 
   private costOf({ missed, weight, setUp_min, moved_min, lastFinish }: Worth): number {
@@ -231,7 +237,7 @@ export class TakeOutSearch {
   private choose(): void {
     const { dice, out, order, unitOf, lay, compiled, left } = this;
     const pick = dice.share();
-    const most = 2 + dice.below(5);
+    const most = 2 + dice.below(this.isMissing ? 8 : 5);
     let count = 0;
     const add = (unit: number) => {
       if (unit < 0 || out[unit] === 1) return;
