@@ -11,7 +11,7 @@ import { ListChanges } from './list-changes.ts';
 import { Placing } from './placing.ts';
 import { PressingSearch } from './pressing-search.ts';
 import { ListPlacing, type StepList } from './step-list.ts';
-import { manyUnits, TakeOutSearch } from './take-out-search.ts';
+import { TakeOutSearch } from './take-out-search.ts';
 import type { Taken } from './taken.ts';
 import { worthPlaced, writtenPlan } from './written-plan.ts';
 
@@ -21,6 +21,8 @@ const shareWhileShort = 0.25;
 
 /** Where there is no plan yet, three plans of whole units for each unit, so many at most, are made before all else. */
 const mostFirstPressings = 60;
+/** Where there are so many units, frames race; of few the set-ups and the steps are soon found together. */
+const manyUnits = 25;
 /**
  * How much of the work goes into the race, as a multiple of the rest; where a needed job is still missed, which it
  * seldom finds a way in for; and where one is missed at first, or there is a plan to keep to.

@@ -7,9 +7,6 @@ import type { Placing } from './placing.ts';
 import { UnitPlacing } from './unit-placing.ts';
 import { worthPlaced } from './written-plan.ts';
 
-/** Where there are so many units, frames race; of few the set-ups and the steps are soon found together. */
-export const manyUnits = 25;
-
 /** Ways of putting back that are tried for one taking out. */
 const triesEach = 3;
 
@@ -38,7 +35,7 @@ export class TakeOutSearch {
   private cost = Number.POSITIVE_INFINITY;
   /** by unit: 1 where the plan in hand leaves it out */
   private readonly left: Uint8Array;
-  /** the plan in hand misses what is needed, of few units: more is taken out then */
+  /** the plan in hand misses what is needed: more is taken out then */
   private isMissing = false;
   private readonly out: Uint8Array;
   private readonly isIn: Uint8Array;
