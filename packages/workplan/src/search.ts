@@ -52,7 +52,7 @@ export interface SearchStart {
   readonly seed: number;
   /** a plan to start from, such as the one now in force; it need not keep the rules any more */
   readonly plan?: Plan;
-  /** another search of the same problem goes on beside this one: it looks in a way that the other looks little in */
+  /** another search of the same problem goes on beside this one: it keeps to its own way unless that one misses less */
   readonly isBeside?: boolean;
 }
 

@@ -80,7 +80,7 @@ export class ListSearch {
   /**
    * @param possible  units that are not known to be impossible
    * @param plan      one to start from
-   * @param isBeside  another search of the same problem goes on beside this one: it looks in another way
+   * @param isBeside  another search of the same problem goes on beside this one: it keeps to its own way (see `adopt`)
    */
   constructor(compiled: Compiled, possible: readonly number[], dice: Dice, plan: Plan | null, isBeside: boolean) {
     this.compiled = compiled;

@@ -31,7 +31,8 @@ const plansAtOnce = 3;
 const triesAtOnce = 15;
 /** Of the frames that set off anew, so many in ten are a good one with a move made in it. */
 const movedInTen = 5;
-/** Frames kept to take days from, and runners kept on a rung. */
+/** Runners that wait to set off, frames kept to take days from, and runners kept on a rung. */
+const mostFresh = 100;
 const mostDonors = 60;
 const mostOnRung = 30;
 /** A start is looked for in a frame in a twelfth of the time. */
@@ -84,6 +85,8 @@ export class FrameRace {
     const { donors, dice } = this;
     const value = this.valueOf(lay);
     insert(this.fresh, this.runnerAt(lay, value), (one, other) => one.value < other.value);
+    // where nothing races they would come in without end
+    if (this.fresh.length > mostFresh) this.fresh.shift();
     donors[donors.length < mostDonors ? donors.length : dice.below(mostDonors)] = lay.frame;
     this.best = Math.max(this.best, value);
   }
