@@ -77,9 +77,9 @@ function startFullSearch(problem: Problem, { seed, plan, isBeside = false }: Sea
   const allNamedBefore = possible.every((unit) =>
     compiled.units[unit]!.open.every((step) => compiled.previous[step]! >= 0),
   );
-  // a slice takes about as long as two or three tries of a large problem: one part in twenty at most
-  const slicesATry = compiled.steps.length <= 20 ? 1 : Math.min(0.008, 2e-6 * compiled.steps.length ** 2);
+  const isSmall = compiled.steps.length <= 20;
   let slicesDue = 0;
+  let counted = 0;
   const finished = () => {
     const best = list.best?.worth;
     if (best === undefined || best.moved_min > 0 || !bounds.isProved(best)) return false;
@@ -89,10 +89,11 @@ function startFullSearch(problem: Problem, { seed, plan, isBeside = false }: Sea
   const advance = (iterations: number): Progress => {
     for (let n = 0; n < iterations && !finished(); n++) {
       list.step();
+      slicesDue += isSmall ? 1 : (list.effort - counted) / effortASlice;
+      counted = list.effort;
       // the closer look at the bounds waits until a plan has stood for a while, and then takes a small share of the time
       if (list.sinceBetter < 20 && list.iterations < 200) continue;
-      slicesDue += slicesATry;
-      const slices = Math.floor(slicesDue);
+      const slices = Math.min(mostSlicesATry, Math.floor(slicesDue));
       slicesDue -= slices;
       bounds.lookCloser(list.best!.worth, slices);
     }
@@ -126,6 +127,14 @@ function startFullSearch(problem: Problem, { seed, plan, isBeside = false }: Sea
     },
   };
 }
+
+/**
+ * So much work of the search, as `Placing.effort` counts it, for a slice of work on the bounds: one part in twenty of
+ * the time or less. Tries are no measure: one of many units is many times as heavy as one of few, or as one in a frame.
+ */
+const effortASlice = 2000;
+/** Where more are due, for the bounds have waited, they come with so many tries. */
+const mostSlicesATry = 2;
 
 /** fewer tries than this say little about how good a plan can get */
 const fewTries = 20;

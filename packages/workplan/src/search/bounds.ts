@@ -3,6 +3,8 @@ import type { Minute } from '../problem.ts';
 import type { Alone } from './alone.ts';
 import { type Goal, JobCases } from './bound/job-cases.ts';
 import { type Pause, PriceList } from './bound/price-list.ts';
+import { type SupplyBound, supplyBound } from './bound/supplies.ts';
+import { workMinutes } from './bound/work-minutes.ts';
 import type { Compiled } from './compiled.ts';
 import { leastSetUpMinutes } from './set-up-bound.ts';
 
@@ -52,10 +54,14 @@ export class Bounds {
 
   /** Weight that no plan exceeds that misses as little as one of this worth. */
   weightFor(worth: Worth | null): number {
-    const weight = this.closer?.weight ?? null;
-    if (worth === null || weight === null || worth.missed > weight.missed) return this.total;
-    const { bound } = weight.cases;
-    return bound <= worth.weight + 1e-9 * this.total ? worth.weight : Math.min(this.total, bound);
+    const { closer, total } = this;
+    if (worth === null || closer === null) return total;
+    const { weight, supplies } = closer;
+    let bound = total;
+    if (supplies !== null)
+      bound = Math.min(bound, worth.missed === this.missedAlone ? supplies.weightWithNeeded : supplies.weight);
+    if (weight !== null && worth.missed <= weight.missed) bound = Math.min(bound, weight.cases.bound);
+    return bound <= worth.weight + 1e-9 * total ? worth.weight : bound;
   }
 
   /**
@@ -107,10 +113,11 @@ const nothingSaid = { setUp_min: 0, lastFinish: 0 };
 
 type Work<Result> = Generator<Pause, Result, undefined>;
 
-/** The closer look: first at what must be missed, then at weight, by prices of hours. */
+/** The closer look: first at sums of minutes, then by prices of hours at what must be missed, and at weight. */
 class CloserLook {
   weight: { readonly missed: number; readonly cases: JobCases; readonly work: Work<void> } | null = null;
   private missed: { readonly worth: number; readonly cases: JobCases; readonly work: Work<void> } | null = null;
+  supplies: SupplyBound | null = null;
   private list: PriceList | null = null;
   private first: Float64Array | null = null;
   private readonly making: Work<void>;
@@ -133,9 +140,13 @@ class CloserLook {
   }
 
   private *make(): Work<void> {
+    const { compiled, alone, needed } = this;
     // small problems can afford prices by the quarter of an hour
-    this.list = yield* PriceList.made(this.compiled, this.alone, this.compiled.steps.length <= 12 ? 15 : 60);
-    this.first = yield* this.list.first(this.needed);
+    const axis = workMinutes(compiled, compiled.steps.length <= 12 ? 15 : 60);
+    this.supplies = yield* supplyBound(compiled, alone, axis, needed);
+    yield 'between';
+    this.list = yield* PriceList.made(compiled, alone, axis);
+    this.first = this.list.first(this.supplies);
   }
 
   /** The least that must be missed, once it is known that a plan misses no more; null until then. */

@@ -105,6 +105,12 @@ export class ListSearch {
     }
   }
 
+  /** the work done so far, as `Placing.effort` counts it */
+  get effort(): number {
+    const elsewhere = this.ways === null ? 0 : this.ways.takeOut.placing.effort + this.ways.race.effort;
+    return this.placing.effort + this.ground.placing.effort + elsewhere;
+  }
+
   /** how many lists are tried before the search proper begins */
   get firstCount(): number {
     return this.firsts.length;

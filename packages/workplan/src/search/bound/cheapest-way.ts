@@ -1,6 +1,7 @@
 import type { Minute } from '../../problem.ts';
 import { type Alone, shortest } from '../alone.ts';
-import { type Compiled, type CompiledStep, dewNear } from '../compiled.ts';
+import { type Compiled, type CompiledStep, type CompiledWait, dewNear } from '../compiled.ts';
+import type { WaitPlaces } from './wait-places.ts';
 import type { WorkMinutes } from './work-minutes.ts';
 
 /**
@@ -47,6 +48,7 @@ function longest(step: CompiledStep): Minute {
 export function waysOfUnit(
   compiled: Compiled,
   axis: WorkMinutes,
+  places: WaitPlaces,
   alone: Alone,
   unit: number,
   kindOf: (step: CompiledStep) => number,
@@ -67,54 +69,26 @@ export function waysOfUnit(
     if (tie !== null) {
       parent = at.get(tie.before)!;
       const before = compiled.steps[tie.before]!;
-      from = new Int32Array(axis.count);
-      const soonest = steps[parent]!.lasts;
-      for (let place = 0; place < axis.count; place++) {
-        const finish = axis.minute[place]! + soonest;
-        const end = tie.wait < 0 ? finish : waitEnd(compiled, before, tie.wait, finish);
-        const start = end < 0 ? compiled.horizon + 1 : end + tie.least;
-        from[place] = start > compiled.horizon ? axis.count : axis.placeFrom[start]!;
-      }
-      // a later finish never has an earlier end; rounding is not to make it so
-      for (let place = axis.count - 2; place >= 0; place--) from[place] = Math.min(from[place]!, from[place + 1]!);
-      if (tie.greatest >= 0 && tie.abrade < 0) {
-        to = new Int32Array(axis.count);
-        const latest = longest(before);
-        for (let place = 0; place < axis.count; place++) {
-          const finish = axis.minute[place]! + latest;
-          const end =
-            finish > compiled.horizon ? -1 : tie.wait < 0 ? finish : waitEnd(compiled, before, tie.wait, finish);
-          const last = end < 0 ? compiled.horizon + 1 : end + tie.greatest;
-          to[place] = last > compiled.horizon ? axis.count - 1 : axis.placeFrom[last + 1]! - 1;
-        }
-        for (let place = 1; place < axis.count; place++) to[place] = Math.max(to[place]!, to[place - 1]!);
-      }
+      const cure = tie.wait < 0 ? null : before.waits[tie.wait]!.cure;
+      from = places.after(cure, steps[parent]!.lasts, tie.least);
+      if (tie.greatest >= 0 && tie.abrade < 0) to = places.upTo(cure, longest(before), tie.greatest);
     }
     const firstMay = may.indexOf(1);
     if (firstMay < 0) return null;
     at.set(index, steps.length);
     const lastMay = may.lastIndexOf(1);
-    const waits = waitKinds(step).map(({ wait, kind }): WaitSpan => {
-      const span = { kind, from: new Int32Array(axis.count), to: new Int32Array(axis.count) };
-      const late = longest(step);
-      let least = axis.count;
-      for (let place = axis.count - 1; place >= 0; place--) {
-        // it has begun by the latest finish, and is over no sooner than after the soonest
-        const start = Math.min(compiled.horizon + 1, axis.minute[place]! + late);
-        const end = waitEnd(compiled, step, wait, axis.minute[place]! + lasts);
-        least = Math.min(least, end < 0 ? axis.count : axis.placeFrom[end]!);
-        span.from[place] = axis.placeFrom[start]!;
-        span.to[place] = Math.max(least, span.from[place]!);
-      }
-      return span;
-    });
+    const late = longest(step);
+    // it has begun by the latest finish, and is over no sooner than after the soonest
+    const waits = waitKinds(step).map(
+      ({ wait, kind }): WaitSpan => ({
+        kind,
+        from: places.begun(late),
+        to: places.over(step.waits[wait]!.cure, lasts, late),
+      }),
+    );
     steps.push({ step: index, lasts, kind: kindOf(step), may, firstMay, lastMay, parent, from, to, waits });
   }
   return { unit, steps };
-}
-
-function waitEnd(compiled: Compiled, step: CompiledStep, wait: number, finish: Minute): Minute {
-  return finish > compiled.horizon ? -1 : step.waits[wait]!.cure.finish(finish);
 }
 
 function mayStart(compiled: Compiled, axis: WorkMinutes, alone: Alone, step: CompiledStep, lasts: Minute): Uint8Array {
@@ -127,20 +101,25 @@ function mayStart(compiled: Compiled, axis: WorkMinutes, alone: Alone, step: Com
       const start = axis.minute[place]!;
       if (start < alone.earliest[step.index]! || start + lasts > step.latestFinish) continue;
       if (lasts > 0 && step.run[start]! < lasts) continue;
-      const finish = start + lasts;
-      const waitsHold =
-        !isExact ||
-        step.waits.every((wait) => {
-          const over = wait.cure.finish(finish);
-          if (over < 0 || over > deadline) return false;
-          if (over <= finish) return true;
-          if (wait.nextCold !== null && wait.nextCold[finish]! < over) return false;
-          if (dewNear(wait, finish, over) >= 0) return false;
-          return !(wait.dry && nothingShelters && compiled.nextRain[finish]! < over);
-        });
-      if (waitsHold) may[place] = 1;
+      if (!isExact || step.waits.every((wait) => holds(compiled, wait, start + lasts, deadline, nothingShelters)))
+        may[place] = 1;
     }
   return may;
+}
+
+function holds(
+  compiled: Compiled,
+  wait: CompiledWait,
+  finish: Minute,
+  deadline: Minute,
+  nothingShelters: boolean,
+): boolean {
+  const over = wait.cure.finish(finish);
+  if (over < 0 || over > deadline) return false;
+  if (over <= finish) return true;
+  if (wait.nextCold !== null && wait.nextCold[finish]! < over) return false;
+  if (dewNear(wait, finish, over) >= 0) return false;
+  return !(wait.dry && nothingShelters && compiled.nextRain[finish]! < over);
 }
 
 /** Works out cheapest ways; the arrays are kept from unit to unit. */

@@ -1,11 +1,11 @@
-import type { Minute } from '../../problem.ts';
 import type { Alone } from '../alone.ts';
 import type { AspectNeed, Compiled, CompiledStep } from '../compiled.ts';
 import { CheapestWays, type UnitWays, waysOfUnit } from './cheapest-way.ts';
 import { DearestStanding } from './dearest-standing.ts';
-import { firstPrices } from './first-prices.ts';
 import { type SharedThings, sharedThings, type Take } from './shared-things.ts';
-import { type WorkMinutes, workMinutes } from './work-minutes.ts';
+import type { SupplyBound } from './supplies.ts';
+import { WaitPlaces } from './wait-places.ts';
+import type { WorkMinutes } from './work-minutes.ts';
 
 /**
  * Hours with a price. Whatever the prices are, each unit in a plan takes hours that cost at least its cheapest way,
@@ -27,7 +27,6 @@ const placesInASlice = 200_000;
 
 export class PriceList {
   readonly compiled: Compiled;
-  private readonly alone: Alone;
   /** kinds of work by what they take */
   private readonly known = new Map<string, number>();
   private readonly axis: WorkMinutes;
@@ -45,11 +44,10 @@ export class PriceList {
   /** by kind: whether only minutes of rain are paid for */
   private readonly onlyInRain: boolean[] = [];
 
-  private constructor(compiled: Compiled, alone: Alone, longest_min: Minute) {
+  private constructor(compiled: Compiled, alone: Alone, axis: WorkMinutes) {
     this.compiled = compiled;
-    this.alone = alone;
     this.units = compiled.units.flatMap((_, unit) => (alone.possible[unit] ? [unit] : []));
-    this.axis = workMinutes(compiled, longest_min);
+    this.axis = axis;
     const steps = this.units.flatMap((unit) => compiled.units[unit]!.open.map((step) => compiled.steps[step]!));
     this.things = sharedThings(compiled, this.axis, steps);
     this.cheapest = new CheapestWays(this.axis);
@@ -57,19 +55,17 @@ export class PriceList {
     this.used = new Float64Array(this.prices.length);
   }
 
-  /**
-   * A list with all prices 0. Yields now and then.
-   *
-   * @param longest_min  no part of a day that has one price is longer. ≥ 1
-   */
-  static *made(compiled: Compiled, alone: Alone, longest_min: Minute): Generator<Pause, PriceList, undefined> {
-    const list = new PriceList(compiled, alone, longest_min);
+  /** A list with all prices 0. Yields now and then. */
+  static *made(compiled: Compiled, alone: Alone, axis: WorkMinutes): Generator<Pause, PriceList, undefined> {
+    const list = new PriceList(compiled, alone, axis);
     yield 'between';
+    const places = new WaitPlaces(axis, compiled.horizon);
     let sinceYield = 0;
     for (const unit of list.units) {
       list.ways[unit] = waysOfUnit(
         compiled,
-        list.axis,
+        axis,
+        places,
         alone,
         unit,
         (step) => list.kindOf(step, step),
@@ -95,9 +91,25 @@ export class PriceList {
     return list;
   }
 
-  /** Prices to begin with. Yields now and then. */
-  *first(needed: readonly number[]): Generator<Pause, Float64Array, undefined> {
-    return yield* firstPrices(this.compiled, this.alone, this.axis, this.things, needed);
+  /**
+   * Prices to begin with: those behind the bound from sums of minutes, over the parts of the days they are for.
+   *
+   * @returns  by thing and part
+   */
+  first({ prices }: SupplyBound): Float64Array {
+    const { parts, part } = this.axis;
+    const minutes = new Float64Array(parts);
+    for (const p of part) if (p >= 0) minutes[p]!++;
+    const list = new Float64Array(this.things.count * parts);
+    for (const { supply, price } of prices) {
+      if (price === 0) continue;
+      const covered = new Float64Array(parts);
+      for (let n = 0; n < supply.within.length; n += 2)
+        for (let place = supply.within[n]!; place < supply.within[n + 1]!; place++)
+          if (part[place]! >= 0) covered[part[place]!]!++;
+      for (let p = 0; p < parts; p++) if (2 * covered[p]! >= minutes[p]!) list[supply.thing * parts + p]! += price;
+    }
+    return list;
   }
 
   private kindOf(

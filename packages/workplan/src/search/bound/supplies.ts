@@ -1,11 +1,11 @@
 import { type Alone, shortest } from '../alone.ts';
 import type { Compiled, CompiledStep } from '../compiled.ts';
 import type { Pause } from './price-list.ts';
-import type { SharedThings } from './shared-things.ts';
 import type { WorkMinutes } from './work-minutes.ts';
 
 /** Places that some steps can lie in at all, and what of a thing those steps take that can lie nowhere else. */
-interface Supply {
+export interface Supply {
+  /** 0 the keeper, 1 hands, from 2 on tools: the first of `SharedThings` */
   readonly thing: number;
   readonly within: Spans;
   readonly capacity: number;
@@ -16,41 +16,36 @@ interface Supply {
 /** Places from, up to, from, up to, … in order. */
 type Spans = readonly number[];
 
+/** What the sums of minutes alone say. */
+export interface SupplyBound {
+  /** no plan does more weight than this; and no plan that holds all that is needed */
+  readonly weight: number;
+  readonly weightWithNeeded: number;
+  /** the prices behind it */
+  readonly prices: readonly { readonly supply: Supply; readonly price: number }[];
+}
+
 /**
- * Prices to begin with: those of the keeper, the hands and the tools over the hours that steps of one kind must lie
- * in, as far as the sums of minutes alone give them. Yields now and then.
+ * A bound on weight from the sums of minutes alone: the steps that can lie only within some hours take no more of the
+ * keeper, the hands and the tools than those hours have. It is had soon, and the prices behind it are good ones to
+ * begin with. Yields now and then.
  *
  * @param needed  units that every plan in question holds
- * @returns       by thing and part
  */
-export function* firstPrices(
+export function* supplyBound(
   compiled: Compiled,
   alone: Alone,
   axis: WorkMinutes,
-  things: SharedThings,
   needed: readonly number[],
-): Generator<Pause, Float64Array, undefined> {
+): Generator<Pause, SupplyBound, undefined> {
   const units = compiled.units.flatMap((_, unit) => (alone.possible[unit] ? [unit] : []));
   const supplies = yield* suppliesOf(compiled, axis, units);
-  const prices = yield* bestPrices(
+  return yield* bestPrices(
     compiled,
     units,
     new Set(needed),
     supplies.filter(({ capacity, use }) => units.reduce((sum, unit) => sum + use[unit]!, 0) > capacity),
   );
-  const { parts, part } = axis;
-  const minutes = new Float64Array(parts);
-  for (const p of part) if (p >= 0) minutes[p]!++;
-  const list = new Float64Array(things.count * parts);
-  for (const { supply, price } of prices) {
-    if (price === 0) continue;
-    const covered = new Float64Array(parts);
-    for (let n = 0; n < supply.within.length; n += 2)
-      for (let place = supply.within[n]!; place < supply.within[n + 1]!; place++)
-        if (part[place]! >= 0) covered[part[place]!]!++;
-    for (let p = 0; p < parts; p++) if (2 * covered[p]! >= minutes[p]!) list[supply.thing * parts + p]! += price;
-  }
-  return list;
 }
 
 function* suppliesOf(
@@ -131,29 +126,39 @@ function liesWithin(inner: Spans, outer: Spans): boolean {
   return true;
 }
 
-/** Prices for the supplies that make the sum of what is worth its price, and of the supplies, small. */
+/**
+ * Prices for the supplies that make the sum of what is worth its price, and of the supplies, small. Whatever they are,
+ * no plan does more weight than that sum.
+ */
 function* bestPrices(
   compiled: Compiled,
   units: readonly number[],
   isNeeded: ReadonlySet<number>,
   supplies: readonly Supply[],
-): Generator<Pause, { readonly supply: Supply; readonly price: number }[], undefined> {
+): Generator<Pause, SupplyBound, undefined> {
+  const base = compiled.jobs.reduce((sum, job) => (job.unit < 0 ? sum + job.weight : sum), 0);
+  const all = units.reduce((sum, unit) => sum + compiled.units[unit]!.weight, base);
+  let weight = all;
   let prices = new Float64Array(supplies.length);
   let best = Float64Array.from(prices);
   let least = Number.POSITIVE_INFINITY;
   let stride = 1;
   const roundsInASlice = Math.max(1, Math.floor(600_000 / (1 + units.length * supplies.length)));
   for (let round = 0; round < 300 && supplies.length > 0; round++) {
-    let sum = 0;
+    let sum = base;
+    // what must be in though it is not worth its price
+    let forced = 0;
     const slope = Float64Array.from(supplies, ({ capacity }) => capacity);
     for (const unit of units) {
       let gain = compiled.units[unit]!.weight;
       for (let s = 0; s < supplies.length; s++) gain -= prices[s]! * supplies[s]!.use[unit]!;
       if (gain <= 0 && !isNeeded.has(unit)) continue;
       sum += gain;
+      forced += Math.min(0, gain);
       for (let s = 0; s < supplies.length; s++) slope[s]! -= supplies[s]!.use[unit]!;
     }
     for (let s = 0; s < supplies.length; s++) sum += prices[s]! * supplies[s]!.capacity;
+    weight = Math.min(weight, sum - forced);
     if (sum < least - 1e-9) {
       least = sum;
       best = Float64Array.from(prices);
@@ -164,5 +169,9 @@ function* bestPrices(
     prices = prices.map((price, s) => Math.max(0, price - move * slope[s]!));
     if (round % roundsInASlice === 0) yield 'between';
   }
-  return supplies.map((supply, s) => ({ supply, price: best[s]! }));
+  return {
+    weight,
+    weightWithNeeded: Math.min(all, least),
+    prices: supplies.map((supply, s) => ({ supply, price: best[s]! })),
+  };
 }
