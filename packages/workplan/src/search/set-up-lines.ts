@@ -54,6 +54,8 @@ export class SetUpLines {
 
   /** by aspect and state: the least minutes to change to another state and back */
   private readonly roundTrip: readonly (readonly number[])[];
+  /** by aspect and state: 1 for each day that must end in another state */
+  private readonly endsOtherwise: readonly (readonly Uint8Array[])[];
   /** by aspect, state and other state: the changes from one to the other, in order */
   private readonly chains: readonly (readonly (readonly (readonly CompiledChange[])[])[])[];
 
@@ -63,6 +65,14 @@ export class SetUpLines {
       Array.from({ length: states }, (_, state) =>
         Math.min(
           ...minutes[state]!.map((there, other) => (other === state ? Infinity : there + minutes[other]![state]!)),
+        ),
+      ),
+    );
+    const { aspects, days } = taken.compiled;
+    this.endsOtherwise = aspects.map(({ index, states }) =>
+      Array.from({ length: states }, (_, state) =>
+        Uint8Array.from(days, ({ endsIn }) =>
+          endsIn.some(({ aspect, mask }) => aspect === index && (mask & (1 << state)) === 0) ? 1 : 0,
         ),
       ),
     );
@@ -367,7 +377,7 @@ export class SetUpLines {
     gap.laying = null;
     this.open[aspect] = gap;
     if (chain.length === 1) {
-      const one = this.makeChange(chain[0]!, was.to, next.from, late, gap);
+      const one = this.makeChange(chain[0]!, was.to, next.from, late, true, gap);
       this.open[aspect] = null;
       if (one === null) return null;
       this.wayWas = gap.was;
@@ -377,7 +387,8 @@ export class SetUpLines {
     const made: MadeChange[] = [];
     let [soonest, latest] = [was.to, next.from];
     for (let k = 0; k < chain.length; k++) {
-      const one = this.makeChange(chain[late ? chain.length - 1 - k : k]!, soonest, latest, late, gap);
+      const stands = late || k === chain.length - 1;
+      const one = this.makeChange(chain[late ? chain.length - 1 - k : k]!, soonest, latest, late, stands, gap);
       if (one === null) {
         this.open[aspect] = null;
         return null;
@@ -393,17 +404,23 @@ export class SetUpLines {
     return made;
   }
 
-  /** Lays one change within [soonest, latest), as late or as soon as it can lie. */
+  /**
+   * Lays one change within [soonest, latest), as late or as soon as it can lie.
+   *
+   * @param stands  what it changes to stands until `latest`, over the ends of all days before
+   */
   private makeChange(
     change: CompiledChange,
     soonest: Minute,
     latest: Minute,
     late: boolean,
+    stands: boolean,
     gap: Gap,
   ): MadeChange | null {
     const { taken } = this;
-    const { horizon } = taken.compiled;
+    const { horizon, days, problem } = taken.compiled;
     const { minutes, setUps } = change;
+    const barred = this.endsOtherwise[change.aspect]![change.to]!;
     const first = Math.max(0, soonest);
     const last = Math.min(horizon, latest) - minutes;
     let tries = 0;
@@ -411,6 +428,12 @@ export class SetUpLines {
     while (start >= first && start <= last) {
       start = late ? change.startUpTo[start]! : change.startFrom[start]!;
       if (start < first || start > last) return null;
+      const day = taken.dayAt(start);
+      if (stands && barred[day] === 1 && days[day]!.to < latest) {
+        // made on that day it could not stand so any longer than to its end
+        start = late ? problem.days[day]!.from - 1 : days[day]!.to;
+        continue;
+      }
       const finish = start + minutes;
       const hands = this.handsFor(change.hands, true, start, finish, late);
       if (hands === null) {
@@ -426,7 +449,7 @@ export class SetUpLines {
       gap.finish = finish;
       let held = 0;
       while (held < setUps.length && this.hold(setUps[held]!.aspect, start, finish, setUps[held]!.mask)) held++;
-      if (held === setUps.length) return { change, start, finish, hands, day: taken.dayAt(start) };
+      if (held === setUps.length) return { change, start, finish, hands, day };
       taken.takeBack(mark);
       gap.was = was;
       gap.next = next;
