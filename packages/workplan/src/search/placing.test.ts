@@ -1,5 +1,5 @@
-import { expect, it } from 'vitest';
-import type { ProblemDay } from '../problem.ts';
+import { describe, expect, it } from 'vitest';
+import type { Problem, ProblemDay, SetUpAspect } from '../problem.ts';
 import { aStep, fairHour, problemWith, theCover, theDay, theMast } from '../rules/smallest-plan.ts';
 import { violations } from '../violations.ts';
 import { type Compiled, compile } from './compiled.ts';
@@ -30,8 +30,8 @@ it('a placing begun again places as a new one does where the first stretches of 
   expect(startsOf(again)).toEqual(anew);
 });
 
-it('the mast is raised on the day it is asked for, however many days before must end with it down', () => {
-  // of eight days the last alone has water; to raise the mast the cover is off first, and both go back that day
+describe('of eight days on the last', () => {
+  const horizon = 1440 * 8;
   const days = Array.from(
     { length: 8 },
     (_, n): ProblemDay => ({
@@ -40,30 +40,75 @@ it('the mast is raised on the day it is asked for, however many days before must
       from: 1440 * n + 600,
       to: 1440 * n + 720,
       features: n === 7 ? ['water'] : [],
-      endsIn: [
-        { aspect: 'cover', state: 'on' },
-        { aspect: 'mast', state: 'down' },
-      ],
     }),
   );
-  const horizon = 1440 * 8;
-  const mast = {
-    ...theMast,
-    initial: 'down',
-    changes: theMast.changes.map((change) => ({ ...change, setUps: [{ aspect: 'cover', states: ['off'] }] })),
-  };
-  const step = aStep('rig', { features: ['water'], setUps: [{ aspect: 'mast', states: ['up'] }] });
-  const problem = problemWith([step], {
+  const hours = Array.from({ length: 24 * 8 }, (_, hour) => ({ ...fairHour, wind_kn: hour < 24 * 7 ? 20 : 5 }));
+  const begun = 1440 * 7 + 600;
+  const long = {
     horizon,
     days,
-    aspects: [mast, theCover],
+    hours,
     hands: [{ id: 'keeper', name: 'the keeper', present: [{ from: 0, to: horizon }] }],
-    hours: Array.from({ length: 24 * 8 }, () => fairHour),
     daylight: [{ from: 0, to: horizon }],
+  };
+  const startOf = (problem: Problem) => {
+    const placing = new Placing(compile(problem));
+    expect(placing.placeStep(0, 0, Number.POSITIVE_INFINITY)).toBe(true);
+    expect(violations(writtenPlan(placing.taken), problem)).toEqual([]);
+    return placing.taken.start[0]!;
+  };
+
+  it('the mast is raised though all days before must end with it down', () => {
+    // to raise it the cover is off first, and both go back that day
+    const mast = {
+      ...theMast,
+      initial: 'down',
+      changes: theMast.changes.map((change) => ({ ...change, setUps: [{ aspect: 'cover', states: ['off'] }] })),
+    };
+    const endsIn = [
+      { aspect: 'cover', state: 'on' },
+      { aspect: 'mast', state: 'down' },
+    ];
+    const step = aStep('rig', { features: ['water'], setUps: [{ aspect: 'mast', states: ['up'] }] });
+    const problem = problemWith([step], {
+      ...long,
+      days: days.map((day) => ({ ...day, endsIn })),
+      aspects: [mast, theCover],
+    });
+    // cover 5, mast 5
+    expect(startOf(problem)).toBeGreaterThanOrEqual(begun + 10);
   });
-  const placing = new Placing(compile(problem));
-  expect(placing.placeStep(0, 0, Number.POSITIVE_INFINITY)).toBe(true);
-  // cover 5, mast 5
-  expect(placing.taken.start[0]).toBeGreaterThanOrEqual(1440 * 7 + 600 + 10);
-  expect(violations(writtenPlan(placing.taken), problem)).toEqual([]);
+
+  it('what can only be changed where another set-up stands is, though wind keeps that one from all days before', () => {
+    const boat: SetUpAspect = {
+      ...theMast,
+      id: 'boat',
+      states: ['trailer', 'propped'].map((id) => ({ id, name: id, shelters: false })),
+      initial: 'trailer',
+      changes: [{ from: 'trailer', to: 'propped', minutes: 5, hands: 1, needs: { wind_max_kn: 15 }, setUps: [] }],
+    };
+    const board: SetUpAspect = {
+      ...theMast,
+      id: 'board',
+      states: ['housed', 'lowered'].map((id) => ({ id, name: id, shelters: false })),
+      initial: 'housed',
+      changes: [
+        {
+          from: 'housed',
+          to: 'lowered',
+          minutes: 5,
+          hands: 1,
+          needs: {},
+          setUps: [{ aspect: 'boat', states: ['propped'] }],
+        },
+      ],
+    };
+    const setUps = [
+      { aspect: 'boat', states: ['propped'] },
+      { aspect: 'board', states: ['lowered'] },
+    ];
+    expect(
+      startOf(problemWith([aStep('wire', { setUps })], { ...long, aspects: [boat, board] })),
+    ).toBeGreaterThanOrEqual(begun + 10);
+  });
 });

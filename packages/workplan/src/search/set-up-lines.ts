@@ -23,6 +23,8 @@ interface Window {
   readonly aspect: number;
   readonly state: number;
   readonly place: number;
+  /** the day on which it was looked for; −1: from the spell before on */
+  readonly day: number;
   readonly soonest: Minute;
   readonly latest: Minute;
 }
@@ -487,25 +489,52 @@ export class SetUpLines {
       }
     }
     if (best < 0) return { soonest: Number.POSITIVE_INFINITY, latest: 0 };
+    const day = taken.dayAt(from);
+    let isFarKnown = false;
     for (let n = 0; n < this.windowCount; n++) {
       const known = this.windows[n]!;
-      if (known.place === i && known.aspect === aspect && known.state === best) return known;
+      if (known.place !== i || known.aspect !== aspect || known.state !== best) continue;
+      if (known.day < 0 || known.day === day) return known;
+      isFarKnown = true;
     }
+    let window = isFarKnown ? null : this.windowBetween(aspect, best, was, next);
+    const dayFrom = taken.compiled.problem.days[day]!.from;
+    let on = -1;
+    if (window === null && was.to < dayFrom) {
+      // tries from there on may be used up before they come to this day
+      on = day;
+      window = this.windowBetween(aspect, best, { ...was, to: dayFrom }, next);
+    }
+    const { soonest, latest } = window ?? { soonest: Number.POSITIVE_INFINITY, latest: Number.POSITIVE_INFINITY };
+    const found = { aspect, state: best, place: i, day: on, soonest, latest };
+    this.windows[this.windowCount++] = found;
+    return found;
+  }
+
+  /** How soon and how long an aspect can stand in a state between two spells; null: it was not found to. */
+  private windowBetween(
+    aspect: number,
+    state: number,
+    was: Spell,
+    next: Spell | undefined,
+  ): { readonly soonest: Minute; readonly latest: Minute } | null {
+    const { taken } = this;
     const mark = taken.mark();
     if (next !== undefined) for (const made of next.before) this.unmake(made);
     const end = next?.from ?? taken.compiled.horizon;
-    const before = this.makeWay(aspect, was, { from: end, to: end, state: best, before: none }, false);
-    const soonest =
-      before === null ? Number.POSITIVE_INFINITY : before.length === 0 ? was.to : before[before.length - 1]!.finish;
+    const before = this.makeWay(aspect, was, { from: end, to: end, state, before: none }, false);
+    if (before === null) {
+      taken.takeBack(mark);
+      return null;
+    }
+    const soonest = before.length === 0 ? was.to : before[before.length - 1]!.finish;
     let latest = Number.POSITIVE_INFINITY;
-    if (next !== undefined && before !== null) {
-      const after = this.makeWay(aspect, { from: soonest, to: soonest, state: best, before: none }, next, true);
+    if (next !== undefined) {
+      const after = this.makeWay(aspect, { from: soonest, to: soonest, state, before: none }, next, true);
       latest = after === null ? 0 : after.length === 0 ? next.from : after[0]!.start;
     }
     taken.takeBack(mark);
-    const window = { aspect, state: best, place: i, soonest, latest };
-    this.windows[this.windowCount++] = window;
-    return window;
+    return { soonest, latest };
   }
 
   /** Forgets the windows found so far: something has been taken since. */
