@@ -1,5 +1,6 @@
 import type { Worth } from '../plan.ts';
 import type { Minute } from '../problem.ts';
+import { BatchPartners } from './batch-partners.ts';
 import type { Compiled } from './compiled.ts';
 import type { Dice } from './dice.ts';
 import { KeptSteps, type Lay, layOf, stepsInOrder } from './kept-steps.ts';
@@ -21,6 +22,7 @@ export class TakeOutSearch {
   private readonly possible: readonly number[];
   private readonly kept: KeptSteps;
   private readonly units: UnitPlacing;
+  private readonly partners: BatchPartners;
   private readonly unitOf: Int32Array;
   /** by unit: hand-minutes it takes, at least 1 */
   private readonly minutes: Float64Array;
@@ -42,7 +44,7 @@ export class TakeOutSearch {
   private taken: number[] = [];
   /** the units left out for which room is made, each after those it waits for, and from when they are to lie */
   private wanted: readonly number[] = [];
-  private wantedFrom: Minute = 0;
+  private wantedFrom: Minute | Int32Array = 0;
   private triesLeft = 0;
   /** what a try may cost to be taken in hand */
   private mostCost = 0;
@@ -60,6 +62,7 @@ export class TakeOutSearch {
     this.unitOf = unitOf;
     this.kept = new KeptSteps(compiled, placing, unitOf);
     this.units = new UnitPlacing(compiled, placing);
+    this.partners = new BatchPartners(compiled, possible, dice, placing, this.units);
     this.minutes = Float64Array.from(compiled.units, ({ open }) =>
       open.reduce((sum, step) => sum + compiled.steps[step]!.minutes * compiled.steps[step]!.hands, 1),
     );
@@ -182,19 +185,25 @@ export class TakeOutSearch {
     // what they wait for stays where it is
     for (const unit of kept) for (const step of compiled.units[unit]!.open) placing.lay(step, this.lay[step]!);
     const before = taken.mark();
-    let from = dice.chance(0.7) ? this.someStart() : 0;
-    const place = () => wanted.every((unit) => this.units.place(unit, from, Number.POSITIVE_INFINITY));
-    if (!place()) {
+    const placed = (from: Minute) => {
+      if (wanted.every((unit) => this.units.place(unit, from, Number.POSITIVE_INFINITY))) return true;
       taken.takeBack(before);
-      if (from === 0) return false;
-      from = 0;
-      if (!place()) {
-        taken.takeBack(before);
-        return false;
+      return false;
+    };
+    this.wantedFrom = dice.chance(0.7) ? this.someStart() : 0;
+    if (!placed(this.wantedFrom)) {
+      const isFound = this.wantedFrom > 0 && placed(0);
+      this.wantedFrom = 0;
+      if (!isFound) {
+        // for one that waits for others left out that is too rare
+        const partner = wanted.length > 1 ? -1 : this.partners.place(chosen, (other) => kept.has(other));
+        if (partner < 0) return false;
+        wanted.unshift(partner);
+        this.wantedFrom = this.partners.from;
+        if (left[partner] === 0) this.out[partner] = 1;
       }
     }
     this.wanted = wanted;
-    this.wantedFrom = from;
     for (const index of this.order) {
       const unit = this.unitOf[index]!;
       if (this.out[unit] === 0 && !kept.has(unit) && this.isInTheWay(index)) this.out[unit] = 1;
@@ -296,7 +305,7 @@ export class TakeOutSearch {
    */
   private putBack(): boolean {
     const { dice, compiled, possible, left, taken, isIn } = this;
-    const candidates = [...taken];
+    const candidates = taken.filter((unit) => !this.wanted.includes(unit));
     const others = possible.filter((unit) => left[unit] === 1 && this.out[unit] === 0 && !this.wanted.includes(unit));
     for (let n = Math.min(others.length, 3 + dice.below(4)); n > 0; n--) {
       const k = dice.below(others.length);
@@ -346,7 +355,7 @@ export class TakeOutSearch {
     let done = false;
     // what the plan before has goes back there now and then, or as soon after as it can
     if (this.before !== null && dice.chance(0.5)) done = units.place(unit, this.before, anyExtra);
-    else if (this.wanted.includes(unit)) done = this.wantedFrom > 0 && units.place(unit, this.wantedFrom, anyExtra);
+    else if (this.wanted.includes(unit)) done = this.wantedFrom !== 0 && units.place(unit, this.wantedFrom, anyExtra);
     else if (dice.chance(0.2)) done = units.place(unit, this.someStart(), anyExtra);
     if (!done) {
       const extra = dice.chance(0.4) ? 0 : anyExtra;
