@@ -277,7 +277,10 @@ export class Placing implements StepPlacing {
       }
       cost += one;
       if (!takes) continue;
-      const window = lines.windowToHold(aspect, start, start + lasts, mask);
+      let window = lines.windowToHold(aspect, start, start + lasts, mask);
+      // what the step asks for besides may be what this one can only be changed in
+      if (window.soonest === Number.POSITIVE_INFINITY && step.setUps.length > 1)
+        window = lines.windowBeside(step.setUps, aspect, start, start + lasts, mask);
       if (start < window.soonest || start + lasts > window.latest) {
         const next = start < window.soonest ? window.soonest : lines.nextTry(aspect, start, lasts);
         return next < 0 ? Number.POSITIVE_INFINITY : next;

@@ -2,6 +2,8 @@ import type { Minute } from '../problem.ts';
 import type { AspectNeed, CompiledAspect, CompiledChange } from './compiled.ts';
 import type { MadeChange, Spell, Taken } from './taken.ts';
 
+/** a window in which nothing can stand */
+const never = { soonest: Number.POSITIVE_INFINITY, latest: 0 };
 /** no changes; of no hands */
 const none: readonly never[] = [];
 
@@ -470,25 +472,10 @@ export class SetUpLines {
    */
   windowToHold(aspect: number, from: Minute, to: Minute, mask: number): { soonest: Minute; latest: Minute } {
     const { taken } = this;
-    const line = taken.lines[aspect]!;
-    const { minutes, states } = taken.compiled.aspects[aspect]!;
-    let i = line.length - 1;
-    while (i > 0 && line[i - 1]!.to > from) i--;
-    if (line[i]!.to <= from) i++;
-    const next = line[i];
-    const was = line[i - 1]!;
-    if (next !== undefined && next.from < to) return { soonest: from, latest: to };
-    let best = -1;
-    let least = Number.POSITIVE_INFINITY;
-    for (let state = 0; state < states; state++) {
-      if ((mask & (1 << state)) === 0) continue;
-      const cost = minutes[was.state]![state]! + (next === undefined ? 0 : minutes[state]![next.state]!);
-      if (cost < least) {
-        least = cost;
-        best = state;
-      }
-    }
-    if (best < 0) return { soonest: Number.POSITIVE_INFINITY, latest: 0 };
+    const gap = this.gapFor(aspect, from, to, mask);
+    if (gap === null) return { soonest: from, latest: to };
+    const { place: i, state: best, was, next } = gap;
+    if (best < 0) return never;
     const day = taken.dayAt(from);
     let isFarKnown = false;
     for (let n = 0; n < this.windowCount; n++) {
@@ -505,10 +492,68 @@ export class SetUpLines {
       on = day;
       window = this.windowBetween(aspect, best, { ...was, to: dayFrom }, next);
     }
-    const { soonest, latest } = window ?? { soonest: Number.POSITIVE_INFINITY, latest: Number.POSITIVE_INFINITY };
+    const { soonest, latest } = window ?? never;
     const found = { aspect, state: best, place: i, day: on, soonest, latest };
     this.windows[this.windowCount++] = found;
     return found;
+  }
+
+  /**
+   * The same where other aspects are held over [from, to) too, looked for from that day on; never where they cannot be.
+   *
+   * @param needs  all of them, this one among them
+   */
+  windowBeside(
+    needs: readonly AspectNeed[],
+    aspect: number,
+    from: Minute,
+    to: Minute,
+    mask: number,
+  ): { soonest: Minute; latest: Minute } {
+    const { taken } = this;
+    const mark = taken.mark();
+    let window: { readonly soonest: Minute; readonly latest: Minute } | null = null;
+    if (needs.every((need) => need.aspect === aspect || this.hold(need.aspect, from, to, need.mask))) {
+      const gap = this.gapFor(aspect, from, to, mask);
+      if (gap !== null && gap.state >= 0) {
+        const dayFrom = taken.compiled.problem.days[taken.dayAt(from)]!.from;
+        const was = gap.was.to < dayFrom ? { ...gap.was, to: dayFrom } : gap.was;
+        window = this.windowBetween(aspect, gap.state, was, gap.next);
+      }
+    }
+    taken.takeBack(mark);
+    return window ?? never;
+  }
+
+  /**
+   * Where nothing asks for an aspect over [from, to): the place in its line, the spells about it, and the state of
+   * `mask` that costs least there (−1: none can be). Null where something does.
+   */
+  private gapFor(
+    aspect: number,
+    from: Minute,
+    to: Minute,
+    mask: number,
+  ): { readonly place: number; readonly state: number; readonly was: Spell; readonly next: Spell | undefined } | null {
+    const line = this.taken.lines[aspect]!;
+    const { minutes, states } = this.taken.compiled.aspects[aspect]!;
+    let i = line.length - 1;
+    while (i > 0 && line[i - 1]!.to > from) i--;
+    if (line[i]!.to <= from) i++;
+    const next = line[i];
+    const was = line[i - 1]!;
+    if (next !== undefined && next.from < to) return null;
+    let best = -1;
+    let least = Number.POSITIVE_INFINITY;
+    for (let state = 0; state < states; state++) {
+      if ((mask & (1 << state)) === 0) continue;
+      const cost = minutes[was.state]![state]! + (next === undefined ? 0 : minutes[state]![next.state]!);
+      if (cost < least) {
+        least = cost;
+        best = state;
+      }
+    }
+    return { place: i, state: best, was, next };
   }
 
   /** How soon and how long an aspect can stand in a state between two spells; null: it was not found to. */
