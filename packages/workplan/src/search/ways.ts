@@ -15,6 +15,10 @@ export interface Way {
 
 /** The ways to do a step after what it comes after, which must be placed or begun. */
 export class Ways {
+  /** of the step looked at last */
+  from: Minute = 0;
+  to: Minute = 0;
+  private abrades = false;
   private readonly compiled: Compiled;
   private readonly finish: Int32Array;
   private readonly batches: readonly (readonly Batch[])[];
@@ -45,8 +49,16 @@ export class Ways {
 
   /** @param ignoreGreatest  as if nothing it comes after set a latest start */
   of(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): readonly Way[] {
+    const hasOne = this.look(step, notBefore, ignoreGreatest);
+    const { from, to } = this;
+    if (!hasOne) return this.severalOf(step, from, to, this.abrades);
+    return from > to ? [] : [{ batchOf: -1, abrade: 0, lasts: step.minutes, from, to }];
+  }
+
+  /** Looks for the starts of a step: from `from` to `to` where there is but one way, which takes the step's own minutes; returns whether there is. */
+  look(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): boolean {
     const { before } = step;
-    let from = Math.max(step.earliest, notBefore);
+    let from = step.earliest > notBefore ? step.earliest : notBefore;
     let to = this.compiled.horizon;
     let abrades = false;
     for (let k = 0; k < before.length; k++) {
@@ -57,9 +69,12 @@ export class Ways {
       if (tie.abrade >= 0) abrades = true;
       else if (!ignoreGreatest && end + tie.greatest < to) to = end + tie.greatest;
     }
-    if (step.mix >= 0 || abrades) return this.severalOf(step, from, to, abrades);
-    const last = Math.min(to, step.latestFinish - step.minutes);
-    return from > last ? [] : [{ batchOf: -1, abrade: 0, lasts: step.minutes, from, to: last }];
+    const isOne = step.mix < 0 && !abrades;
+    const last = step.latestFinish - step.minutes;
+    this.from = from;
+    this.to = isOne && last < to ? last : to;
+    this.abrades = abrades;
+    return isOne;
   }
 
   private severalOf(step: CompiledStep, from: Minute, to: Minute, abrades: boolean): Way[] {

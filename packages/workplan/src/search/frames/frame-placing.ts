@@ -64,6 +64,7 @@ export class FramePlacing implements StepPlacing {
   /** Forgets all steps and lets these changes of set-up stand. */
   setFrame(frame: Frame): void {
     this.clear();
+    if (frame === this.frame) return;
     this.frame = frame;
     this.allowed.setFrame(frame);
     this.hands.setFrame(frame);
@@ -132,6 +133,16 @@ export class FramePlacing implements StepPlacing {
   placeStep(index: number, notBefore: Minute, _extra: Minute, ignoreGreatest = false): boolean {
     this.effort++;
     const step = this.compiled.steps[index]!;
+    if (!this.ways.look(step, notBefore, ignoreGreatest)) return this.placeInSomeWay(step, notBefore, ignoreGreatest);
+    const { from, to } = this.ways;
+    const lasts = step.minutes;
+    const start = this.earliest(step, lasts, from, to, 0);
+    if (start < 0) return false;
+    this.putBack(index, start, start + lasts, -1, 0, this.hands.chosen(step, start, lasts));
+    return true;
+  }
+
+  private placeInSomeWay(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): boolean {
     const ways = this.ways.of(step, notBefore, ignoreGreatest);
     let best: Way | null = null;
     let bestStart = 0;
@@ -139,7 +150,7 @@ export class FramePlacing implements StepPlacing {
     for (let k = 0; k < ways.length; k++) {
       const way = ways[k]!;
       if (way.from + way.lasts >= soonest) continue;
-      const start = this.earliest(step, way);
+      const start = this.earliest(step, way.lasts, way.from, way.to, way.abrade);
       if (start < 0 || start + way.lasts >= soonest) continue;
       soonest = start + way.lasts;
       bestStart = start;
@@ -147,12 +158,12 @@ export class FramePlacing implements StepPlacing {
     }
     if (best === null) return false;
     const hands = this.hands.chosen(step, bestStart, best.lasts);
-    this.putBack(index, bestStart, bestStart + best.lasts, best.batchOf, best.abrade, hands);
+    this.putBack(step.index, bestStart, bestStart + best.lasts, best.batchOf, best.abrade, hands);
     return true;
   }
 
   /** The earliest start in a way's window at which the step fits; −1: none. */
-  private earliest(step: CompiledStep, { lasts, from, to, abrade }: Way): Minute {
+  private earliest(step: CompiledStep, lasts: Minute, from: Minute, to: Minute, abrade: Minute): Minute {
     const { allowed, hands, things, air } = this;
     let start = from;
     while (start <= to) {

@@ -9,6 +9,8 @@ export class FreeTime {
   private from: Int32Array;
   private to: Int32Array;
   private count = 0;
+  /** the stretch found last: what is asked next is often about the same minute */
+  private found = 0;
 
   /** @param room  stretches for which there is room at first */
   constructor(room: number) {
@@ -74,7 +76,9 @@ export class FreeTime {
     const { from, to, count } = this;
     for (let at = this.placeOf(start); at < count; at++) {
       const begin = from[at]! > start ? from[at]! : start;
-      if (to[at]! - begin >= lasts) return begin;
+      if (to[at]! - begin < lasts) continue;
+      this.found = at;
+      return begin;
     }
     return never;
   }
@@ -87,13 +91,16 @@ export class FreeTime {
 
   /** the first stretch that ends after a minute */
   private placeOf(minute: Minute): number {
-    const { to } = this;
-    let [low, high] = [0, this.count];
+    const { to, count, found } = this;
+    if (found < count && to[found]! > minute && (found === 0 || to[found - 1]! <= minute)) return found;
+    let low = 0;
+    let high = count;
     while (low < high) {
       const middle = (low + high) >> 1;
       if (to[middle]! <= minute) low = middle + 1;
       else high = middle;
     }
+    this.found = low;
     return low;
   }
 
