@@ -6,8 +6,9 @@ import { FreeGround } from './free-ground.ts';
 import { PressingSearch } from './pressing-search.ts';
 
 it('what is left out comes ahead, until the heavy job that needs the whole day has it', () => {
-  // Each weight over the root of its minutes: 6 / √11 is twice 10 / √121, and chance is at most half as much again, so
-  // the short job is laid first and takes ten of the day's 120 minutes. Left out once or twice, the long one is first.
+  // Each weight over its minutes to the power of two fifths: 6 over that of 11 is 1.57 times 10 over that of 121, and
+  // chance makes it 1.5 times as much at most, so the short job is laid first and takes ten of the day's 120 minutes.
+  // Left out once, the long one is first.
   const problem = problemWith([aStep('all day', { job: 'long', minutes: 120 }), aStep('a little', { job: 'short' })], {
     jobs: [
       { id: 'long', title: 'long', weight: 10, deadline: null, optional: true },

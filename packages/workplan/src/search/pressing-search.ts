@@ -14,6 +14,25 @@ export interface Ground {
   placeUnit(unit: number, from: Minute | Int32Array): boolean;
 }
 
+/** What was learned from plans of whole units: by unit, how much it presses for having been left out of so many. */
+export interface Learned {
+  readonly pressed: Float64Array;
+  plans: number;
+}
+
+export function nothingLearned({ units }: Compiled): Learned {
+  return { pressed: new Float64Array(units.length), plans: 0 };
+}
+
+/** The time a unit takes tells against its worth, by this power of it. */
+const powerOfTime = 0.4;
+/** How far chance may move a unit among the others. */
+const chanceMoves = 0.4;
+/** What one plan adds to what presses, in all: much at first, half of it after so many plans, at last no less than this. */
+const firstLesson = 6;
+const lessonHalved = 8;
+const leastLesson = 0.3;
+
 /**
  * Makes whole plans unit by unit, the most pressing first. What a plan leaves out presses more the next time, by its
  * share of all that was left out, until it comes early enough to find the hours, hands and set-ups that others had.
@@ -24,8 +43,8 @@ export interface Ground {
 export class PressingSearch {
   /** plans made so far */
   tries = 0;
-  /** by unit: how much more it presses for having been left out; another's may be put in its place */
-  pressed: Float64Array;
+  /** another's may be put in its place */
+  learned: Learned;
   private readonly compiled: Compiled;
   private readonly dice: Dice;
   private readonly possible: readonly number[];
@@ -50,11 +69,11 @@ export class PressingSearch {
     this.gain = Float64Array.from(compiled.units, ({ weight, missedWeight }) => weight + 20 * missedWeight);
     this.calm = Float64Array.from(compiled.units, ({ open }, unit) => {
       const minutes = open.reduce((sum, step) => sum + compiled.steps[step]!.minutes * compiled.steps[step]!.hands, 1);
-      return Math.log(this.gain[unit]! / Math.sqrt(minutes));
+      return Math.log(this.gain[unit]! / minutes ** powerOfTime);
     });
     this.most = possible.reduce((sum, unit) => sum + compiled.units[unit]!.weight, 0);
     const count = compiled.units.length;
-    this.pressed = new Float64Array(count);
+    this.learned = nothingLearned(compiled);
     this.key = new Float64Array(count);
     this.order = [...possible];
     this.isIn = new Uint8Array(count);
@@ -65,20 +84,42 @@ export class PressingSearch {
   /** One more whole plan; it lies on the ground. Returns its weight less twenty times the weight it misses, of units alone. */
   step(): number {
     this.tries++;
-    const { dice, key, order, ground, isIn } = this;
-    for (const unit of order) key[unit] = this.calm[unit]! + this.pressed[unit]! + 0.4 * (dice.share() - 0.5);
-    order.sort((a, b) => key[b]! - key[a]! || a - b);
+    const { key, order, ground, isIn } = this;
+    for (const unit of order) key[unit] = this.pressure(unit);
+    this.sort();
     ground.clear();
     isIn.fill(0);
     for (const unit of order) this.put(unit);
     return this.learn();
   }
 
+  /** How much a unit presses this time. */
+  pressure(unit: number): number {
+    return this.calm[unit]! + this.learned.pressed[unit]! + chanceMoves * (this.dice.share() - 0.5);
+  }
+
+  /** The most pressing first, equals as they are numbered; the order is seldom far from that of the plan before. */
+  private sort(): void {
+    const { key, order } = this;
+    for (let at = 1; at < order.length; at++) {
+      const unit = order[at]!;
+      const own = key[unit]!;
+      let to = at;
+      for (; to > 0; to--) {
+        const other = order[to - 1]!;
+        if (key[other]! > own || (key[other]! === own && other < unit)) break;
+        order[to] = other;
+      }
+      order[to] = unit;
+    }
+  }
+
   private learn(): number {
-    const { gain, isIn, pressed, possible } = this;
+    const { gain, isIn, possible, learned } = this;
     let leftOut = 0;
     for (const unit of possible) if (isIn[unit] === 0) leftOut += gain[unit]!;
-    for (const unit of possible) if (isIn[unit] === 0) pressed[unit]! += gain[unit]! / leftOut;
+    const lesson = Math.max(leastLesson, firstLesson / (1 + learned.plans++ / lessonHalved));
+    for (const unit of possible) if (isIn[unit] === 0) learned.pressed[unit]! += (lesson * gain[unit]!) / leftOut;
     return this.most - leftOut;
   }
 
@@ -88,7 +129,7 @@ export class PressingSearch {
     for (const other of this.compiled.units[unit]!.waitsFor) if (!this.put(other)) return false;
     let done = false;
     if (this.before !== null && dice.chance(0.5)) done = ground.placeUnit(unit, this.before);
-    else if (dice.chance(0.2)) done = ground.placeUnit(unit, this.someStart());
+    else if (dice.chance(0.1)) done = ground.placeUnit(unit, this.someStart());
     if (!done) done = ground.placeUnit(unit, 0);
     if (done) isIn[unit] = 1;
     return done;

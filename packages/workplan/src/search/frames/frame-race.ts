@@ -2,7 +2,7 @@ import type { Compiled } from '../compiled.ts';
 import type { Dice } from '../dice.ts';
 import type { Lay } from '../kept-steps.ts';
 import type { Placing } from '../placing.ts';
-import { PressingSearch } from '../pressing-search.ts';
+import { type Learned, nothingLearned, PressingSearch } from '../pressing-search.ts';
 import type { Frame } from './frame.ts';
 import { FrameMoves } from './frame-moves.ts';
 import { FramePlacing } from './frame-placing.ts';
@@ -17,20 +17,21 @@ export interface Runner {
   rung: number;
   /** plans of whole units made in it so far */
   plans: number;
-  /** by unit: how much it presses for having been left out of them */
-  readonly pressed: Float64Array;
+  readonly learned: Learned;
 }
 
 /** Plans made in a frame before it stands on the first rung; on each higher one it is three times as many in all. */
 const firstPlans = 15;
 const climb = 3;
 /** Tries of taking out after them, for each plan so far. */
-const triesAPlan = 3;
+const triesAPlan = 6;
 /** Plans, or tries of taking out, made in one step: about as much work as a try of the search without a frame. */
 const plansAtOnce = 3;
 const triesAtOnce = 15;
 /** Of the frames that set off anew, so many in ten are a good one with a move made in it. */
 const movedInTen = 5;
+/** It learns as if it had what was learned in the other from so many plans at most: the more, the slower it learns. */
+const plansInherited = 15;
 /** Runners that wait to set off, frames kept to take days from, and runners kept on a rung. */
 const mostFresh = 100;
 const mostDonors = 60;
@@ -71,7 +72,7 @@ export class FrameRace {
     this.dice = dice;
     this.placing = new FramePlacing(compiled, placing);
     this.pressing = new PressingSearch(compiled, possible, dice, this.placing);
-    this.search = new FrameSearch(compiled, possible, dice, this.placing, unitOf);
+    this.search = new FrameSearch(compiled, possible, dice, this.placing, this.pressing, unitOf);
     this.moves = new FrameMoves(compiled, dice, placing);
   }
 
@@ -171,7 +172,7 @@ export class FrameRace {
     this.running = runner;
     this.isTakingOut = false;
     this.placing.setFrame(runner.lay.frame);
-    this.pressing.pressed = runner.pressed;
+    this.pressing.learned = runner.learned;
   }
 
   private stand(runner: Runner): void {
@@ -196,14 +197,15 @@ export class FrameRace {
       const frame = this.moves.moved(good.lay.frame, donors[dice.below(donors.length)]!);
       if (frame === null) continue;
       const runner = this.runnerAt({ steps: compiled.steps.map(() => null), frame }, Number.NEGATIVE_INFINITY);
-      runner.pressed.set(good.pressed);
+      runner.learned.pressed.set(good.learned.pressed);
+      runner.learned.plans = Math.min(good.learned.plans, plansInherited);
       return runner;
     }
     return null;
   }
 
   private runnerAt(lay: Lay, value: number): Runner {
-    return { lay, value, rung: 0, plans: 0, pressed: new Float64Array(this.compiled.units.length) };
+    return { lay, value, rung: 0, plans: 0, learned: nothingLearned(this.compiled) };
   }
 }
 

@@ -2,14 +2,15 @@ import type { Minute } from '../../problem.ts';
 import type { Compiled } from '../compiled.ts';
 import type { Dice } from '../dice.ts';
 import type { Lay } from '../kept-steps.ts';
+import type { PressingSearch } from '../pressing-search.ts';
 import type { FramePlacing } from './frame-placing.ts';
 
-/** Units taken out in a try, but for what waits for them: two to so many more. */
-const leastOut = 2;
-const mostMoreOut = 3;
-/** Units left out that are put in beside them: three to so many more. */
-const leastAlso = 3;
-const mostMoreAlso = 3;
+/** Units taken out in a try, but for what waits for them: so many, to so many more. */
+const leastOut = 3;
+const mostMoreOut = 4;
+/** Units left out that are put in beside them: so many, to so many more. */
+const leastAlso = 6;
+const mostMoreAlso = 6;
 /** At first a plan may be worse by so much of a unit's mean weight, about, and still be taken in hand. */
 const heatAtFirst = 0.1;
 
@@ -25,6 +26,7 @@ export class FrameSearch {
   private readonly possible: readonly number[];
   private readonly dice: Dice;
   private readonly placing: FramePlacing;
+  private readonly pressing: PressingSearch;
   private readonly unitOf: Int32Array;
   /** by unit: what leaving it out costs */
   private readonly gain: Float64Array;
@@ -49,11 +51,20 @@ export class FrameSearch {
   /** how the steps taken out lay */
   private readonly was: Laid;
 
-  constructor(compiled: Compiled, possible: readonly number[], dice: Dice, placing: FramePlacing, unitOf: Int32Array) {
+  /** @param pressing  plans of whole units in the same frames: what it learned says what is put back first */
+  constructor(
+    compiled: Compiled,
+    possible: readonly number[],
+    dice: Dice,
+    placing: FramePlacing,
+    pressing: PressingSearch,
+    unitOf: Int32Array,
+  ) {
     this.compiled = compiled;
     this.possible = possible;
     this.dice = dice;
     this.placing = placing;
+    this.pressing = pressing;
     this.unitOf = unitOf;
     this.gain = Float64Array.from(compiled.units, ({ weight, missedWeight }) => weight + 20 * missedWeight);
     this.minutes = Float64Array.from(compiled.units, ({ open }) =>
@@ -246,15 +257,10 @@ export class FrameSearch {
     }
   }
 
-  /** What is worth more, or more for its time, comes sooner, with more or less chance. */
+  /** What presses more comes sooner, as in plans of whole units. */
   private sortCandidates(): void {
-    const { dice, candidates, key, gain, minutes } = this;
-    const spread = [0.2, 0.6, 1.5, 4][dice.below(4)]!;
-    const power = dice.below(3) / 2;
-    for (let k = 0; k < candidates.length; k++) {
-      const unit = candidates[k]!;
-      key[unit] = Math.log(gain[unit]! / minutes[unit]! ** power) + spread * (dice.share() - 0.5);
-    }
+    const { candidates, key, pressing } = this;
+    for (let k = 0; k < candidates.length; k++) key[candidates[k]!] = pressing.pressure(candidates[k]!);
     candidates.sort((a, b) => key[b]! - key[a]!);
   }
 
