@@ -89,6 +89,8 @@ function startFullSearch(problem: Problem, { seed, plan, isBeside = false }: Sea
   const advance = (iterations: number): Progress => {
     for (let n = 0; n < iterations && !finished(); n++) {
       list.step();
+      // the one this goes on beside looks at the same bounds, and ends both where nothing better is to be found
+      if (isBeside) continue;
       slicesDue += isSmall ? 1 : (list.effort - counted) / effortASlice;
       counted = list.effort;
       // the closer look at the bounds waits until a plan has stood for a while, and then takes a small share of the time
