@@ -20,16 +20,18 @@ export interface Runner {
   readonly learned: Learned;
 }
 
-/** Plans made in a frame before it stands on the first rung; on each higher one it is three times as many in all. */
+/** Plans made in a frame before it stands on the first rung; on each higher one it is four times as many in all. */
 const firstPlans = 15;
-const climb = 3;
+const climb = 4;
 /** Tries of taking out after them, for each plan so far. */
 const triesAPlan = 6;
 /** Plans, or tries of taking out, made in one step: about as much work as a try of the search without a frame. */
 const plansAtOnce = 3;
 const triesAtOnce = 15;
 /** Of the frames that set off anew, so many in ten are a good one with a move made in it. */
-const movedInTen = 5;
+const movedInTen = 6;
+/** A good one: about so many others are better, in the middle of many. */
+const meanRank = 0.7;
 /** It learns as if it had what was learned in the other from so many plans at most: the more, the slower it learns. */
 const plansInherited = 15;
 /** Runners that wait to set off, frames kept to take days from, and runners kept on a rung. */
@@ -41,7 +43,7 @@ const effortInFrame = 1 / 12;
 
 /**
  * A race of frames. In each frame some plans are made, of whole units and by taking out and putting back; the best
- * third go on to three times as many, the best third of those again, and so on. Where none may climb another sets off.
+ * quarter go on to four times as many, the best quarter of those again, and so on. Where none may climb another sets off.
  *
  * The idea is successive halving that waits for nobody (L. Li, K. Jamieson and others, A system for massively parallel
  * hyperparameter tuning, Proceedings of Machine Learning and Systems 2 (2020) 230–246; cited from memory).
@@ -111,7 +113,7 @@ export class FrameRace {
   /** One of those that stand on a rung, the better the likelier; null: none does. */
   someGood(): Runner | null {
     const good = this.standing.flat().sort((a, b) => b.value - a.value);
-    const at = Math.floor(-2 * Math.log(1 - this.dice.share()));
+    const at = Math.floor(-meanRank * Math.log(1 - this.dice.share()));
     return good[Math.min(at, good.length - 1)] ?? null;
   }
 
