@@ -3,7 +3,7 @@ import type { AspectNeed, CompiledAspect, CompiledChange } from './compiled.ts';
 import type { MadeChange, Spell, Taken } from './taken.ts';
 
 /** a window in which nothing can stand */
-const never = { soonest: Number.POSITIVE_INFINITY, latest: 0 };
+const noWindow = { soonest: Number.POSITIVE_INFINITY, latest: 0 };
 /** no changes; of no hands */
 const none: readonly never[] = [];
 
@@ -475,7 +475,7 @@ export class SetUpLines {
     const gap = this.gapFor(aspect, from, to, mask);
     if (gap === null) return { soonest: from, latest: to };
     const { place: i, state: best, was, next } = gap;
-    if (best < 0) return never;
+    if (best < 0) return noWindow;
     const day = taken.dayAt(from);
     let isFarKnown = false;
     for (let n = 0; n < this.windowCount; n++) {
@@ -492,7 +492,7 @@ export class SetUpLines {
       on = day;
       window = this.windowBetween(aspect, best, { ...was, to: dayFrom }, next);
     }
-    const { soonest, latest } = window ?? never;
+    const { soonest, latest } = window ?? noWindow;
     const found = { aspect, state: best, place: i, day: on, soonest, latest };
     this.windows[this.windowCount++] = found;
     return found;
@@ -522,7 +522,7 @@ export class SetUpLines {
       }
     }
     taken.takeBack(mark);
-    return window ?? never;
+    return window ?? noWindow;
   }
 
   /**

@@ -55,7 +55,10 @@ export class Ways {
     return from > to ? [] : [{ batchOf: -1, abrade: 0, lasts: step.minutes, from, to }];
   }
 
-  /** Looks for the starts of a step: from `from` to `to` where there is but one way, which takes the step's own minutes; returns whether there is. */
+  /**
+   * Looks for the starts of a step. Returns whether there is but one way, which takes the step's own minutes; it starts
+   * from `from` to `to` then (none where `to` is the sooner), which saves a list for each of many thousand steps.
+   */
   look(step: CompiledStep, notBefore: Minute, ignoreGreatest: boolean): boolean {
     const { before } = step;
     let from = step.earliest > notBefore ? step.earliest : notBefore;
