@@ -28,4 +28,8 @@ export class FreeGround implements Ground {
     if (from !== 0) return units.place(unit, from, anyExtra);
     return units.place(unit, 0, 0) || (units.refusedCost < anyExtra && units.place(unit, 0, anyExtra));
   }
+
+  placeAmong(units: readonly number[], dice: Dice): boolean {
+    return this.units.placeAmong(units, Number.POSITIVE_INFINITY, dice);
+  }
 }

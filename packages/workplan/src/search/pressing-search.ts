@@ -12,6 +12,8 @@ export interface Ground {
    * @param from  no step sooner than this; or by step, the same
    */
   placeUnit(unit: number, from: Minute | Int32Array): boolean;
+  /** Places all the open steps of some units among each other, whose turn it is by chance; or none of them. */
+  placeAmong(units: readonly number[], dice: Dice): boolean;
 }
 
 /** What was learned from plans of whole units: by unit, how much it presses for having been left out of so many. */
@@ -32,6 +34,14 @@ const chanceMoves = 0.4;
 const firstLesson = 6;
 const lessonHalved = 8;
 const leastLesson = 0.3;
+/** With this chance some units of a plan are laid step by step among each other: so many, to so many more. */
+const chanceAmong = 0.15;
+const leastAmong = 3;
+const mostMoreAmong = 5;
+/** Each in the plan before is passed over with this chance. */
+const passedOver = 0.2;
+/** So many ways of laying them are tried. */
+const triesAmong = 20;
 
 /**
  * Makes whole plans unit by unit, the most pressing first. What a plan leaves out presses more the next time, by its
@@ -87,10 +97,45 @@ export class PressingSearch {
     const { key, order, ground, isIn } = this;
     for (const unit of order) key[unit] = this.pressure(unit);
     this.sort();
+    const among = this.dice.chance(chanceAmong) ? this.chooseAmong() : [];
     ground.clear();
     isIn.fill(0);
+    this.putAmong(among);
     for (const unit of order) this.put(unit);
     return this.learn();
+  }
+
+  /**
+   * One that the plan before left out, the dearer the likelier, and some of the most pressing that it had: one by one,
+   * whichever comes last may find no room, and yet all fit where their steps lie among each other.
+   */
+  private chooseAmong(): number[] {
+    const { order, isIn, gain, dice, compiled } = this;
+    let chosen = -1;
+    let sum = 0;
+    for (const unit of order) {
+      if (isIn[unit] === 1) continue;
+      sum += gain[unit]!;
+      if (dice.share() * sum < gain[unit]!) chosen = unit;
+    }
+    if (chosen < 0 || compiled.units[chosen]!.waitsFor.length > 0) return [];
+    const among = [chosen];
+    const wanted = leastAmong + dice.below(mostMoreAmong + 1);
+    for (const unit of order) {
+      if (among.length === wanted) break;
+      if (isIn[unit] === 0 || compiled.units[unit]!.waitsFor.length > 0 || dice.chance(passedOver)) continue;
+      among.push(unit);
+    }
+    return among;
+  }
+
+  private putAmong(among: readonly number[]): void {
+    if (among.length < 2) return;
+    for (let n = 0; n < triesAmong; n++) {
+      if (!this.ground.placeAmong(among, this.dice)) continue;
+      for (const unit of among) this.isIn[unit] = 1;
+      return;
+    }
   }
 
   /** How much a unit presses this time. */

@@ -1,5 +1,6 @@
 import type { Minute } from '../problem.ts';
 import type { Compiled, Tie } from './compiled.ts';
+import type { Dice } from './dice.ts';
 
 /** What places single steps beside what lies already, and takes back what it placed last. */
 export interface StepPlacing {
@@ -22,6 +23,8 @@ export class UnitPlacing {
   private readonly steps: StepPlacing;
   private readonly marks: Int32Array;
   private readonly notBefore: Int32Array;
+  /** by unit: its open steps placed so far */
+  private readonly placed: Int32Array;
   /** the least extra set-up minutes refused by the last place; Infinity: none were */
   refusedCost = Number.POSITIVE_INFINITY;
 
@@ -30,6 +33,7 @@ export class UnitPlacing {
     this.steps = steps;
     this.marks = new Int32Array(compiled.steps.length);
     this.notBefore = new Int32Array(compiled.steps.length);
+    this.placed = new Int32Array(compiled.units.length);
   }
 
   /**
@@ -61,6 +65,42 @@ export class UnitPlacing {
     }
     steps.takeBackTo(begin);
     return open.length === 0;
+  }
+
+  /**
+   * Places all the open steps of some units, or none of them: each step at its earliest, whose turn it is by chance,
+   * so that the steps of one lie among those of the others. No step is pushed back where another comes too late after it.
+   *
+   * @param extra  minutes more of set-up changes that each step may cost
+   */
+  placeAmong(units: readonly number[], extra: Minute, dice: Dice): boolean {
+    const { compiled, steps, placed } = this;
+    const begin = steps.mark();
+    let left = 0;
+    for (let k = 0; k < units.length; k++) {
+      placed[units[k]!] = 0;
+      left += compiled.units[units[k]!]!.open.length;
+    }
+    for (; left > 0; left--) {
+      const unit = this.oneOf(units, dice.below(left));
+      const index = compiled.units[unit]!.open[placed[unit]!++]!;
+      if (this.isReady(index) && steps.placeStep(index, 0, extra)) continue;
+      steps.takeBackTo(begin);
+      return false;
+    }
+    return true;
+  }
+
+  /** The unit that a step still to be placed belongs to, counted through all of them. */
+  private oneOf(units: readonly number[], count: number): number {
+    let at = 0;
+    let before = count;
+    for (;;) {
+      const unit = units[at++]!;
+      const left = this.compiled.units[unit]!.open.length - this.placed[unit]!;
+      if (before < left) return unit;
+      before -= left;
+    }
   }
 
   /** Whether all that a step comes after is placed or begun. */

@@ -1,5 +1,6 @@
 import type { Minute } from '../../problem.ts';
 import type { Compiled, CompiledStep, Tie } from '../compiled.ts';
+import type { Dice } from '../dice.ts';
 import type { Lay } from '../kept-steps.ts';
 import type { Placing } from '../placing.ts';
 import type { Batch, Laid } from '../taken.ts';
@@ -127,6 +128,11 @@ export class FramePlacing implements StepPlacing {
   /** Places all the open steps of a unit from a minute on, or by step from one each; false: none of them. */
   placeUnit(unit: number, from: Minute | Int32Array): boolean {
     return this.units.place(unit, from, 0);
+  }
+
+  /** Places all the open steps of some units among each other, by chance; false: none of them. */
+  placeAmong(units: readonly number[], dice: Dice): boolean {
+    return this.units.placeAmong(units, 0, dice);
   }
 
   /** Places one step at its earliest start from `notBefore` on. What it comes after must be placed or begun. */
