@@ -15,22 +15,14 @@ import { TakeOutSearch } from './take-out-search.ts';
 import type { Taken } from './taken.ts';
 import { worthPlaced, writtenPlan } from './written-plan.ts';
 
-/** For so many tries at first, while a needed job is missed, the share below goes into taking out, and little into the race. */
-const listsWhileShort = 1500;
-const shareWhileShort = 0.25;
-
 /** Where there is no plan yet, three plans of whole units for each unit, so many at most, are made before all else. */
 const mostFirstPressings = 60;
 /** Where there are so many units, frames race; of few the set-ups and the steps are soon found together. */
 const manyUnits = 25;
-/**
- * How much of the work goes into the race, as a multiple of the rest; where a needed job is still missed, which it
- * seldom finds a way in for; and where one is missed at first, or there is a plan to keep to.
- */
+/** How much of the work goes into the race, as a multiple of the rest; and where there is a plan to keep to. */
 const raceShare = 9;
-const raceShareMissing = 1.5;
 const smallRaceShare = 0.1;
-/** The same of plans of whole units, as a multiple of lists and taking out: where there are few units, or else as above. */
+/** The same of plans of whole units, as a multiple of lists and taking out: where there are few units, or a plan to keep to. */
 const pressingShare = 0.5;
 const smallPressingShare = 0.15;
 /** Tries of taking out between two starts, at least. */
@@ -143,10 +135,8 @@ export class ListSearch {
     const elsewhere = takeOut.placing.effort + this.placing.effort + this.ground.placing.effort;
     if (race.effort < this.raceShare() * elsewhere)
       return race.isIdle ? this.stepPressing(this.ways) : this.stepRace(race);
-    // while a needed job is missed, whole lists find the way in more often
-    const isShort = this.iterations < listsWhileShort && this.best !== null && this.best.worth.missed > 0;
-    const share = isShort ? Math.min(this.takeOutShare, shareWhileShort) : this.takeOutShare;
-    return takeOut.placing.effort <= share * this.placing.effort ? this.stepOut(this.ways) : this.stepList();
+    const isOutDue = takeOut.placing.effort <= this.takeOutShare * this.placing.effort;
+    return isOutDue ? this.stepOut(this.ways) : this.stepList();
   }
 
   private otherWays(): OtherWays {
@@ -160,35 +150,26 @@ export class ListSearch {
     };
   }
 
-  /** units that the best plan leaves out though they are not known to be impossible */
-  private leftOut(): number[] {
+  /** whether the best plan leaves out none but what is known to be impossible */
+  private hasAll(): boolean {
     const { bestLay, possible, compiled } = this;
-    return possible.filter((unit) => bestLay!.steps[compiled.units[unit]!.open[0]!] === null);
-  }
-
-  private isMissing(leftOut: readonly number[]): boolean {
-    return leftOut.some((unit) => this.compiled.units[unit]!.missedWeight > 0);
+    return possible.every((unit) => bestLay!.steps[compiled.units[unit]!.open[0]!] !== null);
   }
 
   /** Whether it is time for a plan of whole units; of many units the race asks for those it wants itself. */
   private isPressingDue({ takeOut, pressing }: OtherWays): boolean {
     const { isAnew, possible, placing, ground } = this;
     if (isAnew && pressing.tries < Math.min(mostFirstPressings, 3 * possible.length)) return true;
-    const leftOut = this.leftOut();
-    if (leftOut.length === 0 || (isAnew && possible.length >= manyUnits)) return false;
-    const share = isAnew && !this.isMissing(leftOut) ? pressingShare : smallPressingShare;
+    if (this.hasAll() || (isAnew && possible.length >= manyUnits)) return false;
+    const share = isAnew ? pressingShare : smallPressingShare;
     return ground.placing.effort <= share * (takeOut.placing.effort + placing.effort);
   }
 
   /** How much of the work goes into the race, as a multiple of the rest. */
   private raceShare(): number {
-    const { isAnew, possible, iterations } = this;
-    const leftOut = this.leftOut();
     // the race looks for more weight, not for fewer changes of set-up or moves
-    if (leftOut.length === 0 || possible.length < manyUnits) return 0;
-    if (!isAnew) return smallRaceShare;
-    if (!this.isMissing(leftOut)) return raceShare;
-    return iterations < listsWhileShort ? smallRaceShare : raceShareMissing;
+    if (this.hasAll() || this.possible.length < manyUnits) return 0;
+    return this.isAnew ? raceShare : smallRaceShare;
   }
 
   /** One more plan of whole units, what was left out before ahead of the rest; its frame comes into the race. */
