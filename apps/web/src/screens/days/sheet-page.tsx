@@ -10,7 +10,7 @@ import { Printable, SheetIs } from '../../parts/printable.tsx';
 import { useOpenBook } from '../../reading/use-open-book.ts';
 import { BackToPlan } from './day-page.tsx';
 import { type SheetRow, sheetRows, standsInWords } from './day-sheet.ts';
-import { clockAt, dayAt } from './place-time.ts';
+import { clockAt, dayAt, shortDay } from './place-time.ts';
 import { endedSince, overnightInWords } from './plan-drawing/wait-bars.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { isOfBookAsked, usePlan } from './planner.ts';
@@ -154,7 +154,7 @@ function DaySheet({ book, problem, plan, day }: Shown) {
                     {thing.absent !== null &&
                       (thing.absent.expected === null
                         ? ' · not there yet, to get'
-                        : ` · not there yet, expected ${dayInWords(thing.absent.expected, date)}`)}
+                        : ` · not there yet, expected ${shortDay(thing.absent.expected)}`)}
                   </span>
                 </li>
               )),
