@@ -1,6 +1,6 @@
 /**
  * What is timed. `npm run bench -- psplib --set FOLDER --seconds S [--take N]` runs the plain case against PSPLIB;
- * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, in two threads where there are two cores, `book` a large boat book, `parts` the
+ * `peers` runs our search beside a general solver on the same problems; `plan [--seconds S]` times the demo's plan and invented keeper's problems, in two threads where there are two cores, `longer` what thirty times as long brings to those of 60 jobs, `book` a large boat book, `parts` the
  * judging of a plan and the reading of a line, `app` the built app in a real browser, `taps [NAME]` taps in it at a slower CPU, `readings` 200,000 readings in it, `battery` the estimate and the odds of nights, `log` the search over a log of 5,000 entries. Each
  * prints its table and writes
  * it into `bench/latest.md` under its own heading.
@@ -16,6 +16,7 @@ import { tapTimes } from './app-taps.ts';
 import { batteryTimeHead, batteryTimes } from './battery-times.ts';
 import { bookTimeHead, bookTimes } from './boat-book.ts';
 import { logTimeHead, logTimes } from './log-times.ts';
+import { longerSearches, longerSearchHead, longerSearchRow, longerSearchSum } from './longer-search.ts';
 import { peerSections } from './peers.ts';
 import { planTimeHead, planTimeRow, planTimes } from './plan-times.ts';
 import { psplibHead, psplibRow, runPsplib } from './psplib.ts';
@@ -26,6 +27,8 @@ const usage = [
   'npm run bench -- psplib --set FOLDER --seconds S [--take N]',
   '    FOLDER holds .sm files, with references.csv in it or beside it; a .tar.gz of such a folder will do',
   'npm run bench -- plan [--seconds S]',
+  'npm run bench -- longer [--take N]',
+  '    2 s against 60 s on N problems, 8 unless told; some 70 s each',
   'npm run bench -- peers [--seconds S] [--take N] [--parallel 1|2] [--only j30,j60,j120,keeper,hints] [--set FOLDER]',
   '    our search against a general solver, both by processor time; FOLDER holds j30.tar.gz and so on',
   'npm run bench -- book',
@@ -87,6 +90,19 @@ async function main(): Promise<number> {
       cores,
     );
     return [...times, ...again].some((row) => row.violations > 0) ? 1 : 0;
+  }
+  if (what === 'longer') {
+    const beside = besideThread();
+    await beside?.isUp;
+    const cores = beside === null ? 'one core.' : 'two cores, a search on each.';
+    const take = values.take === undefined ? 8 : Math.floor(positive('--take', values.take));
+    const searched = longerSearches(take, { soon: 2, late: 60 }, beside, (line) => console.log(line));
+    beside?.close();
+    const rows = aligned([...longerSearchHead, ...searched.map(longerSearchRow)]);
+    const lines = [...rows, '', longerSearchSum(searched)];
+    console.log(lines.join('\n'));
+    keep('60 jobs, 250 steps: 2 s against 60 s', lines, cores);
+    return 0;
   }
   if (what === 'peers') {
     const sections = await peerSections(
