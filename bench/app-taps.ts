@@ -54,6 +54,15 @@ const ofCarryDown = async (page: Page) => {
     .first()
     .waitFor();
 };
+/** After so many steps done and things ticked nothing may be left to carry: then one is put back. */
+const ofSomethingToCarry = async (page: Page) => {
+  await ofCarryDown(page);
+  const things = page.locator('.carry-thing input');
+  const open = page.locator('.carry-thing input:not(:checked)');
+  if ((await open.count()) > 0) return;
+  await things.first().click();
+  await open.first().waitFor();
+};
 const ofBattery = async (page: Page) => {
   await page.getByRole('link', { name: /House battery/ }).click();
   await page.locator('.battery-full').waitFor();
@@ -235,7 +244,7 @@ const taps: readonly Tap[] = [
   {
     what: 'a thing carried down',
     at: '#/stores',
-    before: ofCarryDown,
+    before: ofSomethingToCarry,
     tap: (page) => page.locator('.carry-thing input:not(:checked)').first(),
   },
   { what: 'what the tins say', at: '#/stores', tap: (page) => page.getByRole('link', { name: 'What the tins say' }) },
