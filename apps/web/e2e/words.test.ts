@@ -60,6 +60,25 @@ it.each(places)('every word of the glossary on the screens of %s is explained th
   expect(explained).toBeGreaterThan(0);
 });
 
+it('a drawing that comes in, or changes, is a change of the page like any other', async () => {
+  const errors: string[] = [];
+  const heard = (error: Error) => errors.push(error.message);
+  page.on('pageerror', heard);
+  await goTo('boat/loads/mast');
+  await placeOfWord(page, 'gooseneck');
+  await page.evaluate(() => {
+    const drawing = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+    drawing.setAttribute('height', '300');
+    document.querySelector('main h1')!.before(drawing);
+    setTimeout(() => drawing.append(document.createElementNS('http://www.w3.org/2000/svg', 'g')), 500);
+  });
+  await page.locator('main svg[height="300"] > g').waitFor({ state: 'attached' });
+  await expect.poll(() => linesAstray(page)).toEqual([]);
+  expect(errors).toEqual([]);
+  page.off('pageerror', heard);
+  await page.evaluate(() => document.querySelector('main svg[height="300"]')!.remove());
+});
+
 it('a tap of an underlined word says what it means, and the list at the end says it to keys', async () => {
   await goTo('boat/loads/mast');
   const { x, y } = await placeOfWord(page, 'gooseneck');

@@ -58,7 +58,7 @@ export function drawTermLines(page: Element, terms: readonly TermOnPage[]): Term
 
 /** True where nothing has changed on the page but its lines. */
 export function onlyLines(changes: readonly MutationRecord[]): boolean {
-  const isLines = (node: Node) => node instanceof Element && node.className.includes(kind);
+  const isLines = (node: Node) => node instanceof Element && node.classList.contains(kind);
   return changes.every(
     ({ target, addedNodes, removedNodes }) =>
       isLines(target) ||
