@@ -1,6 +1,6 @@
 /** How much better a plan gets when it is looked for thirty times as long, on invented keeper's problems of one size. */
 
-import { type Search, startSearch, type Worth } from '#workplan';
+import { startSearch, violations, type Worth } from '#workplan';
 import type { BesideThread } from '../apps/cli/src/beside/beside-thread.ts';
 import { keeperProblem, keeperSizes } from './keeper-problems.ts';
 
@@ -21,6 +21,7 @@ const size = keeperSizes[2]!;
  * @param seconds  by the clock: the short time and the long
  * @param beside   a thread that is up, to search in beside; null: one search alone
  * @param told     is given a line for each problem
+ * @throws RangeError where a plan found breaks a rule: what it is worth would be no figure
  */
 export function longerSearches(
   problems: number,
@@ -44,7 +45,7 @@ export function longerSearches(
 function search(problem: number, seed: number, after_s: readonly number[], beside: BesideThread | null): Worth[] {
   const task = keeperProblem(size, problem);
   const started = performance.now();
-  const running: Search = startSearch(task, { seed });
+  const running = startSearch(task, { seed });
   let progress = running.advance(1);
   beside?.begin(running, task, { seed });
   const worths = after_s.map((seconds) => {
@@ -55,6 +56,8 @@ function search(problem: number, seed: number, after_s: readonly number[], besid
     return progress.worth!;
   });
   beside?.end();
+  const breach = violations(running.best()!.plan, task)[0];
+  if (breach !== undefined) throw new RangeError(`problem ${problem}, seed ${seed}: ${breach.what}`);
   return worths;
 }
 

@@ -9,7 +9,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { besideThread } from '../apps/cli/src/beside/beside-thread.ts';
+import { type BesideThread, besideThread } from '../apps/cli/src/beside/beside-thread.ts';
 import { appTimeHead, appTimes } from './app.ts';
 import { readingsTimes } from './app-readings.ts';
 import { tapTimes } from './app-taps.ts';
@@ -75,11 +75,10 @@ async function main(): Promise<number> {
     // as in the app, where it is up before a plan is made again
     const beside = besideThread();
     await beside?.isUp;
-    const cores = beside === null ? 'one core.' : 'two cores, a search on each.';
     const times = planTimes(seconds, beside);
     const rows = aligned([...planTimeHead, ...times.map(planTimeRow)]);
     console.log(rows.join('\n'));
-    keep(`Plans, ${seconds} s`, rows, cores);
+    keep(`Plans, ${seconds} s`, rows, coresOf(beside));
     const again = replanTimes([1, 2, 3, 4, 5], [200, 1000], beside);
     beside?.close();
     const againRows = aligned([...replanTimeHead, ...again.flatMap(replanTimeRows)]);
@@ -87,21 +86,20 @@ async function main(): Promise<number> {
     keep(
       'The demo planned again at 11:40 on its first day, a step an hour longer and a wet afternoon',
       againRows,
-      cores,
+      coresOf(beside),
     );
     return [...times, ...again].some((row) => row.violations > 0) ? 1 : 0;
   }
   if (what === 'longer') {
     const beside = besideThread();
     await beside?.isUp;
-    const cores = beside === null ? 'one core.' : 'two cores, a search on each.';
-    const take = values.take === undefined ? 8 : Math.floor(positive('--take', values.take));
+    const take = values.take === undefined ? 8 : Math.ceil(positive('--take', values.take));
     const searched = longerSearches(take, { soon: 2, late: 60 }, beside, (line) => console.log(line));
     beside?.close();
     const rows = aligned([...longerSearchHead, ...searched.map(longerSearchRow)]);
     const lines = [...rows, '', longerSearchSum(searched)];
     console.log(lines.join('\n'));
-    keep('60 jobs, 250 steps: 2 s against 60 s', lines, cores);
+    keep('60 jobs, 250 steps: 2 s against 60 s', lines, coresOf(beside));
     return 0;
   }
   if (what === 'peers') {
@@ -142,6 +140,10 @@ async function tableOf(what: string | undefined): Promise<{ heading: string; row
   if (what === 'app') return { heading: 'The app in a browser', rows: [...appTimeHead, ...(await appTimes())] };
   if (what === 'taps') return { heading: 'Taps at a 4× slower CPU', rows: [...appTimeHead, ...(await tapTimes())] };
   return null;
+}
+
+function coresOf(beside: BesideThread | null): string {
+  return beside === null ? 'one core.' : 'two cores, a search on each.';
 }
 
 function positive(name: string, text: string): number {
